@@ -1,7 +1,12 @@
 """The unit in section as a screen: names by pointer and keys, and zoom."""
 
 import pytest
+from PIL import Image
 from tests.browser.conftest import open_rig, rig_notebook
+
+from twoshaft.rigs import build_simulator
+from twoshaft.stored.photographs import ALBUM, Album, Photograph
+from twoshaft.units import load_unit
 
 SETUP = """\
 from twoshaft.units import load_unit
@@ -66,3 +71,58 @@ def test_zoom_keeps_the_chosen_part_in_view(lab, wait_until):
     for _ in range(3):
         page.keyboard.press("-")
     assert rig.locator("svg").bounding_box()["width"] == pytest.approx(before, abs=1)
+
+
+OWN = """\
+from pathlib import Path
+from twoshaft.rigs import build_simulator, unit_section
+from twoshaft.jobsheet.photographs import photographs_in
+from twoshaft.units import load_unit
+unit, own = load_unit("tarnbeck-b5"), photographs_in(Path("photographs"))"""
+WITH_OWN = "unit_section(unit, own)"
+BUILD_WITH_OWN = "build_simulator(unit, photographs=own)"
+CUP = "A drawn cup, its wide side to the left"
+
+
+@pytest.fixture(scope="module")
+def photographed(lab):
+    """Two photographs of the college's own: of a part, with a frame, and of the first step."""
+    made = Image.new("RGB", (640, 400), "#789")
+    made.paste("#222", (300, 100, 420, 260))
+    folder = lab.root / "photographs"
+    folder.mkdir()
+    made.save(folder / f"{'0' * 16}.jpg")
+    about = {"file": f"{'0' * 16}.jpg", "alt": CUP, "width": 640, "height": 400}
+    unit = load_unit("tarnbeck-b5")
+    first = build_simulator(unit).view["in_hand"][0]
+    part = next(one.id for one in unit.parts if one.name == "Ring gear")
+    shown = (
+        Photograph(of="part", id=part, box=(0.45, 0.2, 0.25, 0.5), **about),
+        Photograph(of="operation", id=first, **about),
+    )
+    ALBUM.write(folder / ALBUM.file, Album(photographs=shown))
+    rig_notebook(lab, "own-photographs.ipynb", OWN, WITH_OWN)
+    rig_notebook(lab, "own-photographs-build.ipynb", OWN, BUILD_WITH_OWN)
+    return lab
+
+
+def test_the_colleges_photograph_stands_with_the_part_that_is_chosen(photographed, screenshot):
+    page, rig = open_rig(photographed, "own-photographs.ipynb")
+    assert rig.locator("figure").count() == 0
+    rig.locator("select").select_option(label="Ring gear")
+    figure = rig.locator(".ts-photographs figure")
+    figure.get_by_role("img", name=CUP).wait_for()
+    figure.get_by_text(f"From your college: {CUP}").wait_for()
+    assert figure.locator("rect").count() == 2
+    screenshot(page, "own-photograph")
+    rig.locator("select").select_option(label="Input-shaft nut")
+    figure.wait_for(state="detached")
+
+
+def test_the_colleges_photograph_stands_with_the_step_in_hand(photographed, screenshot):
+    page, rig = open_rig(photographed, "own-photographs-build.ipynb")
+    figure = rig.locator(".ts-photographs figure")
+    figure.get_by_role("img", name=CUP).wait_for()
+    screenshot(page, "own-photograph-build")
+    rig.get_by_role("button", name="Next step").click()
+    figure.wait_for(state="detached")

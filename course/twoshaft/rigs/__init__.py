@@ -12,7 +12,7 @@ from twoshaft.rigs.closeout import (
     oil_chart_rig,
     road_rig,
 )
-from twoshaft.rigs.college import college_sources
+from twoshaft.rigs.college import college_photographs, college_sources
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.depth import DepthGauge, depth_gauge
 from twoshaft.rigs.exploded import ExplodedView, exploded_view
@@ -72,6 +72,7 @@ __all__ = [
     "breather_rig",
     "build_simulator",
     "closed_gears",
+    "college_photographs",
     "college_sources",
     "cord_bench",
     "depth_gauge",

@@ -9,12 +9,14 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask, Reason, model_order
 from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
 from twoshaft.models.shape import BuildShown, build_shown
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.unit_section import unit_figure
+from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.rigs.unit_section import build_state, picture_of
 from twoshaft.rigs.words import STATE_OF, WORDS, hours, minutes, named, part_names, wait_line, why
 from twoshaft.units.unit import Unit
@@ -31,20 +33,36 @@ class BuildSimulator(Screen):
         Step ids in the order to be tried.
     drawn : Unit, optional
         The unit of the picture, where the task's own is not that.
+    photographs : Photographs, optional
+        The college's own.
     """
 
     screen = "build"
 
     picture = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
+    pictured = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, task: OrderTask, sequence: Iterable[str], drawn: Unit | None = None) -> None:
+    def __init__(
+        self,
+        task: OrderTask,
+        sequence: Iterable[str],
+        drawn: Unit | None = None,
+        photographs: Photographs | None = None,
+    ) -> None:
         self.task, self.sequence, self.position = task, list(sequence), 0
-        self.drawn = drawn or task.unit
-        super().__init__(picture=picture_of(self.drawn), view=self._look())
+        self.drawn, self.photographs = drawn or task.unit, photographs or Photographs()
+        self._members = dict(zip(task.steps, task.members, strict=True))
+        super().__init__(
+            picture=picture_of(self.drawn),
+            view=self._look(),
+            pictured=pictured(self.photographs),
+        )
 
     def hear(self, message: dict[str, Any]) -> None:
-        """Go to a place in the order, or take another step next."""
+        """Go to a place in the order, take another step next, or tell photographs."""
+        if tell_photographs(self, self.photographs, message):
+            return
         if message.get("type") == "go":
             self._go(int(message.get("position", 0)))
         elif message.get("type") == "move":
@@ -74,6 +92,7 @@ class BuildSimulator(Screen):
             "position": self.position,
             "count": len(self.sequence),
             "next": task.label(coming[0]) if coming else "",
+            "in_hand": self._in_hand(),
             "happened": self._happened(bench, tried),
             "build": build_state(self.drawn, self._shown(bench)),
             "finding": self._finding(bench),
@@ -84,10 +103,13 @@ class BuildSimulator(Screen):
 
     def _shown(self, bench: Snapshot) -> BuildShown:
         """The unit as it stands, with the next step of the order in hand."""
-        members = dict(zip(self.task.steps, self.task.members, strict=True))
-        done = [id for step in bench.done for id in members[step]]
+        done = [id for step in bench.done for id in self._members[step]]
+        return build_shown(self.drawn, done, self._in_hand())
+
+    def _in_hand(self) -> list[str]:
+        """The operations of the next step of the order."""
         coming = self.sequence[self.position : self.position + 1]
-        return build_shown(self.drawn, done, [id for step in coming for id in members[step]])
+        return [id for step in coming for id in self._members[step]]
 
     def _happened(self, bench: Snapshot, tried: list[str]) -> str:
         if not tried:
@@ -170,7 +192,11 @@ def clock_line(clock: Running) -> str:
     return f"{clock.name}: {clock.used:g} of {minutes(clock.allowed)} used, {state}."
 
 
-def build_simulator(unit: Unit, sequence: Iterable[str] | None = None) -> BuildSimulator:
+def build_simulator(
+    unit: Unit,
+    sequence: Iterable[str] | None = None,
+    photographs: Photographs | None = None,
+) -> BuildSimulator:
     """Step through the build of a unit.
 
     Parameters
@@ -180,6 +206,8 @@ def build_simulator(unit: Unit, sequence: Iterable[str] | None = None) -> BuildS
     sequence : iterable of str, optional
         Step ids in the order to be tried; only these steps are in the build. By default all
         steps of the unit in one workable order.
+    photographs : Photographs, optional
+        The college's own, shown beside the step in hand.
 
     Returns
     -------
@@ -193,10 +221,10 @@ def build_simulator(unit: Unit, sequence: Iterable[str] | None = None) -> BuildS
     """
     if sequence is None:
         task = OrderTask.from_unit(unit)
-        return BuildSimulator(task, model_order(task))
+        return BuildSimulator(task, model_order(task), photographs=photographs)
     sequence = list(sequence)
     task = OrderTask.from_unit(unit, sequence)
     steps = [task.step_of[key] for key in sequence]
     if len(set(steps)) != len(sequence):
         raise UnitFileError("a step stands twice in the order", mend="list each step one time")
-    return BuildSimulator(task, steps)
+    return BuildSimulator(task, steps, photographs=photographs)

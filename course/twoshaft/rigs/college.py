@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from twoshaft.jobsheet.bench_unit import workplace_around
+from twoshaft.jobsheet.photographs import Photographs, photographs_around
 from twoshaft.safety import OWN_SOURCES, OwnSources, load_own_sources
 
 
@@ -28,3 +29,19 @@ def college_sources(folder: str | Path | None = None) -> OwnSources:
     """
     around = workplace_around(Path.cwd() if folder is None else Path(folder))
     return load_own_sources(around[0] / OWN_SOURCES if around else None)
+
+
+def college_photographs(folder: str | Path | None = None) -> Photographs:
+    """The college's own pictures of parts and operations; none outside of a workplace.
+
+    Parameters
+    ----------
+    folder : path, optional
+        The lesson's folder; the working folder if not given.
+
+    Raises
+    ------
+    SheetError
+        When ``workplace.json`` cannot be used.
+    """
+    return photographs_around(Path.cwd() if folder is None else Path(folder))

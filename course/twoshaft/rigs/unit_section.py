@@ -7,6 +7,7 @@ from typing import Any
 
 import traitlets
 
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.shape import BuildShown, section_of
 from twoshaft.plots.unit_section import (
@@ -16,6 +17,7 @@ from twoshaft.plots.unit_section import (
     unit_figure,
     unit_picture,
 )
+from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.units.unit import Unit
 
 
@@ -26,19 +28,25 @@ class UnitSection(Screen):
     ----------
     unit : Unit
         The unit on the bench.
+    photographs : Photographs, optional
+        The college's own.
     """
 
     screen = "unit_section"
 
     picture = traitlets.Dict().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)
+    pictured = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, unit: Unit) -> None:
-        self.unit = unit
-        super().__init__(picture=picture_of(unit), finding=_finding(unit))
+    def __init__(self, unit: Unit, photographs: Photographs | None = None) -> None:
+        self.unit, self.photographs = unit, photographs or Photographs()
+        super().__init__(
+            picture=picture_of(unit), finding=_finding(unit), pictured=pictured(self.photographs)
+        )
 
     def hear(self, message: dict[str, Any]) -> None:
-        """Nothing is asked: everything is in the page."""
+        """Tell the photographs of a part; all else is in the page."""
+        tell_photographs(self, self.photographs, message)
 
     def plain_copy(self) -> str:
         """The picture and its words as HTML."""
@@ -68,20 +76,22 @@ def build_state(unit: Unit, shown: BuildShown) -> dict[str, Any]:
     }
 
 
-def unit_section(unit: Unit) -> UnitSection:
+def unit_section(unit: Unit, photographs: Photographs | None = None) -> UnitSection:
     """The unit in section, for a notebook.
 
     Parameters
     ----------
     unit : Unit
         The unit on the bench.
+    photographs : Photographs, optional
+        The college's own, shown beside the part that is chosen.
 
     Returns
     -------
     UnitSection
         Something a notebook displays.
     """
-    return UnitSection(unit)
+    return UnitSection(unit, photographs)
 
 
 def _finding(unit: Unit) -> str:

@@ -103,7 +103,26 @@ class Space:
     kind: str = "space"
 
 
-Block = Table | Points | Space
+@dataclass(frozen=True)
+class Picture:
+    """A photograph: SVG, what is under it, and what can be seen."""
+
+    svg: str
+    name: str
+    alt: str
+
+
+@dataclass(frozen=True)
+class Pictures:
+    """Photographs of the college's own unit."""
+
+    heading: str
+    pictures: tuple[Picture, ...]
+    say: str = ""
+    kind: str = "pictures"
+
+
+Block = Table | Points | Space | Pictures
 
 
 @dataclass(frozen=True)
@@ -164,4 +183,10 @@ def _passed(block: Block) -> Block:
             Point(without_figures(point.text), without_figures(point.why)) for point in block.points
         )
         return Points(heading, points, say)
+    if isinstance(block, Pictures):
+        pictures = tuple(
+            Picture(one.svg, without_figures(one.name), without_figures(one.alt))
+            for one in block.pictures
+        )
+        return Pictures(heading, pictures, say)
     return Space(heading, say, block.height_mm)

@@ -6,12 +6,15 @@ from pathlib import Path
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.outcomes import Evidence, Outcome, load_outcomes
 from twoshaft.units import Unit
 from twoshaft_grader.bench_sheets.content import Column, Sheet, Table
+from twoshaft_grader.bench_sheets.modules import recipe_of
 from twoshaft_grader.bench_sheets.page import as_page
 from twoshaft_grader.bench_sheets.paper import Paper
 from twoshaft_grader.bench_sheets.pdf import as_pdf
+from twoshaft_grader.bench_sheets.pictured import pictures_of
 from twoshaft_grader.cohort import files
 
 _TOLD = {
@@ -44,7 +47,14 @@ def outcomes_named(name: str) -> dict[str, Outcome]:
     return found
 
 
-def observation_form(name: str, unit: Unit, *, cohort: str = "", college: str = "") -> Sheet:
+def observation_form(
+    name: str,
+    unit: Unit,
+    *,
+    cohort: str = "",
+    college: str = "",
+    photographs: Photographs | None = None,
+) -> Sheet:
     """Make the form of an outcome, or of all outcomes of a module.
 
     Raises
@@ -53,6 +63,8 @@ def observation_form(name: str, unit: Unit, *, cohort: str = "", college: str = 
         When neither has this name.
     """
     outcomes = outcomes_named(name)
+    modules = dict.fromkeys(module for outcome in outcomes.values() for module in outcome.modules)
+    work = [block for module in modules for block in recipe_of(module).make(unit)]
     one = next(iter(outcomes.values())).statement if len(outcomes) == 1 else ""
     return Sheet(
         number="",
@@ -64,15 +76,27 @@ def observation_form(name: str, unit: Unit, *, cohort: str = "", college: str = 
         invented=unit.identity.invented,
         cohort=cohort,
         college=college,
-        blocks=(*(_criteria(outcome) for outcome in outcomes.values()), _seen(), _signed()),
+        blocks=(
+            *(_criteria(outcome) for outcome in outcomes.values()),
+            _seen(),
+            _signed(),
+            *pictures_of(work, unit, photographs or Photographs()),
+        ),
     )
 
 
 def write_form(
-    name: str, unit: Unit, folder: Path, *, paper: Paper, cohort: str, college: str
+    name: str,
+    unit: Unit,
+    folder: Path,
+    *,
+    paper: Paper,
+    cohort: str,
+    college: str,
+    photographs: Photographs | None = None,
 ) -> Path:
     """Write a form as PDF, and HTML beside it; returns the PDF."""
-    form = observation_form(name, unit, cohort=cohort, college=college)
+    form = observation_form(name, unit, cohort=cohort, college=college, photographs=photographs)
     pdf = folder / f"observation-{name}-{paper}.pdf"
     files.write_whole(pdf, as_pdf(form, paper))
     files.write_whole(pdf.with_suffix(".html"), as_page(form, paper))

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from twoshaft.errors import CourseError
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.readings.issue import MODULES
 from twoshaft.units import Unit
 from twoshaft_grader.bench_sheets.build import bench_sheet
@@ -41,6 +42,7 @@ def write_sheets(
     paper: Paper = Paper.A4,
     cohort: str = "",
     college: str = "",
+    photographs: Photographs | None = None,
 ) -> Iterator[tuple[Path, Path]]:
     """Write sheets as PDF and HTML, each file whole or not at all.
 
@@ -52,7 +54,7 @@ def write_sheets(
     if folder.exists() and not folder.is_dir():
         raise CourseError("this is a file, not a folder", where=str(folder), mend="name a folder")
     for module in modules:
-        sheet = bench_sheet(module, unit, cohort=cohort, college=college)
+        sheet = bench_sheet(module, unit, cohort=cohort, college=college, photographs=photographs)
         name = "-".join(part for part in (sheet.number, module, unit.identity.id, paper) if part)
         pdf, page = folder / f"{name}.pdf", folder / f"{name}.html"
         files.write_whole(pdf, as_pdf(sheet, paper))

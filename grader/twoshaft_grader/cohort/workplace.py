@@ -18,6 +18,7 @@ from twoshaft.stored.writing import FOR_ALL, write_file, write_inside
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.photographs import bring_photographs
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.safety_sources import bring_sources
 from twoshaft_grader.cohort.shared import write_opener
@@ -149,11 +150,14 @@ def copy_lessons(cohort: Cohort, content: Content) -> None:
     ------
     UnitFileError
         When there is something to mend in the college's own safety sources.
+    CohortError
+        When the list of its photographs is damaged.
     """
     from twoshaft.units import load_unit
     from twoshaft_grader.notebooks.shrink import for_unit
 
     bring_sources(cohort)
+    bring_photographs(cohort)
     unit = load_unit(cohort.unit_source)
     for lesson in content.lessons:
         place = f"lessons/{lesson.name}"

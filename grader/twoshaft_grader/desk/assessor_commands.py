@@ -336,6 +336,7 @@ def print_observation_form(
     from twoshaft.units import load_unit
     from twoshaft_grader.bench_sheets import paper_named
     from twoshaft_grader.bench_sheets.observation import write_form
+    from twoshaft_grader.cohort.photographs import own_photographs
 
     place = cohort_at(cohort)
     pdf = write_form(
@@ -345,5 +346,6 @@ def print_observation_form(
         paper=paper_named(paper),
         cohort=place.name,
         college=place.college,
+        photographs=own_photographs(place),
     )
     say(f"Wrote {pdf}, and the same as HTML.")

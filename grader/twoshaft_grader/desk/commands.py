@@ -22,6 +22,7 @@ from twoshaft_grader.desk import (
     hand_over_commands,
     moderation_commands,
     module_commands,
+    photograph_commands,
     roster_commands,
     rule_commands,
     unit_commands,
@@ -67,6 +68,7 @@ __all__ = [
     "main",
     "moderation_commands",
     "module_commands",
+    "photograph_commands",
     "roster_commands",
     "rule_commands",
     "unit_commands",
@@ -508,8 +510,10 @@ def print_bench_sheet(
     ] = None,
 ) -> None:
     """Print what an apprentice takes to the real unit: PDF, and HTML beside it."""
+    from twoshaft.jobsheet.photographs import Photographs
     from twoshaft.units import load_unit
     from twoshaft_grader.bench_sheets import modules_named, paper_named, write_sheets
+    from twoshaft_grader.cohort.photographs import own_photographs
 
     size, modules = paper_named(paper), modules_named(module)
     if unit and cohort:
@@ -524,6 +528,7 @@ def print_bench_sheet(
         paper=size,
         cohort=place.name if place else "",
         college=place.college if place else "",
+        photographs=own_photographs(place) if place else Photographs(),
     )
     for pdf, _ in written:
         say(f"Wrote {pdf}, and the same as HTML.")

@@ -14,6 +14,7 @@ from twoshaft_grader.bench_sheets.write import write_sheets
 from twoshaft_grader.cohort.assessors import assessors_of, enter_assessor
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.observations import Listed, list_observations, observe, take_back
+from twoshaft_grader.cohort.photographs import own_photographs
 from twoshaft_grader.cohort.standing import write_standing
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import (
@@ -145,6 +146,7 @@ class Observe(Page):
         pdf = write_form(
             values.need("outcome", "the outcome"), load_unit(cohort.unit_source), place,
             paper=Paper.A4, cohort=cohort.name, college=cohort.college,
+            photographs=own_photographs(cohort),
         )  # fmt: skip
         self._form = pdf.relative_to(cohort.root).as_posix()
         return "The form is made; open and print it below."
@@ -155,7 +157,7 @@ class Observe(Page):
         written = write_sheets(
             (module,), load_unit(cohort.unit_source), cohort.root / "bench-sheets",
             paper=Paper(values.text("paper") or Paper.A4), cohort=cohort.name,
-            college=cohort.college,
+            college=cohort.college, photographs=own_photographs(cohort),
         )  # fmt: skip
         ((pdf, _),) = written
         self._sheet = pdf.relative_to(cohort.root).as_posix()

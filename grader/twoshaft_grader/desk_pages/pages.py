@@ -15,6 +15,7 @@ from twoshaft_grader.desk_pages.moderation import ModerationPage
 from twoshaft_grader.desk_pages.observe import Observe
 from twoshaft_grader.desk_pages.own_unit import OwnUnit
 from twoshaft_grader.desk_pages.page import Page
+from twoshaft_grader.desk_pages.photographs import PhotographsPage
 from twoshaft_grader.desk_pages.remark import Remark
 from twoshaft_grader.desk_pages.rules import RulesPage
 from twoshaft_grader.desk_pages.supervised import Supervised
@@ -36,6 +37,7 @@ PAGES: tuple[type[Page], ...] = (
     Remark,
     ModerationPage,
     CorrectedUnit,
+    PhotographsPage,
     RulesPage,
     HandOver,
     Trail,

@@ -21,6 +21,7 @@ from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.fit import TOO_LITTLE
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.photographs import photograph_files
 from twoshaft_grader.notebooks.release import release
 from twoshaft_grader.notebooks.shrink import for_unit, missing_heart, shrunk
 
@@ -100,6 +101,8 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
     if cohort and cohort.safety_sources.is_file():
         load_own_sources(cohort.safety_sources)
         files[f"work/{OWN_SOURCES}"] = cohort.safety_sources.read_bytes()
+    for name, data in (photograph_files(cohort) if cohort else {}).items():
+        files[f"work/{name}"] = data
     return files
 
 

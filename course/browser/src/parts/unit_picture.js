@@ -13,10 +13,11 @@ const ZOOMS = [1, 1.5, 2, 3, 4.5];
  * @param {object} [options]
  * @param {string} [options.name] what it shows
  * @param {number} [options.tallest] at most so high, until it is made larger [px]
+ * @param {(part: string) => void} [options.onChoose] told which part was chosen, or "" for none
  */
 export function unitPicture(
   { svg, parts, words },
-  { name: named = "The unit in section", tallest } = {},
+  { name: named = "The unit in section", tallest, onChoose = () => {} } = {},
 ) {
   const frame = make("div", {
     class: "ts-unit",
@@ -69,6 +70,7 @@ export function unitPicture(
     said.textContent = k < 0 ? hint : tell(k);
     for (const node of groups.get(part) ?? []) node.classList.add("tsu-chosen");
     if (k >= 0) bringIntoView(part);
+    onChoose(part);
   }
   /** @param {string} part */
   function box(part) {

@@ -4,6 +4,7 @@
 
 import { beside, factRows, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
+import { photographs } from "../parts/photographs.js";
 import { unitPicture } from "../parts/unit_picture.js";
 
 /**
@@ -22,6 +23,7 @@ export function renderSimulator({ model, el }) {
   const finding = make("p", { class: "ts-finding" });
   const happened = make("p", { class: "ts-happened", role: "status" });
   const next = make("p", { class: "ts-hint" });
+  const own = photographs(model);
   const picture = unitPicture(model.get("picture"));
   const inPicture = make("p", { class: "ts-hint", role: "status" });
   const facts = make("dl", { class: "ts-facts" });
@@ -101,6 +103,7 @@ export function renderSimulator({ model, el }) {
       inPicture,
       facts,
       next,
+      own.node,
       make("p", { class: "ts-prompt" }, "Do another step next"),
       ready,
       make(
@@ -119,6 +122,7 @@ export function renderSimulator({ model, el }) {
       ? `Next in this order: ${view.next}`
       : "This is the end of the order.";
     inPicture.textContent = view.build.words;
+    own.show("operation", view.in_hand);
     picture.show(view.build);
     facts.replaceChildren(...factRows(view.facts));
     const held = ready.contains(document.activeElement);
@@ -140,5 +144,8 @@ export function renderSimulator({ model, el }) {
   }
   screen.follow("change:view", show);
   show();
-  return screen.close;
+  return () => {
+    own.close();
+    screen.close();
+  };
 }

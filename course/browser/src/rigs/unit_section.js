@@ -2,13 +2,17 @@
 
 /** @import { Render } from "../types.js" */
 
-import { make } from "../page/dom.js";
+import { beside, make } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
+import { photographs } from "../parts/photographs.js";
 import { unitPicture } from "../parts/unit_picture.js";
 
 /** @type {Render} */
 export function renderUnitSection({ model, el }) {
-  const picture = unitPicture(model.get("picture"));
+  const own = photographs(model);
+  const picture = unitPicture(model.get("picture"), {
+    onChoose: (part) => own.show("part", [part]),
+  });
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
     screen.asks("Where does each part lie?", {
@@ -18,7 +22,10 @@ export function renderUnitSection({ model, el }) {
     }),
     screen.alert,
     make("p", { class: "ts-finding" }, model.get("finding")),
-    ...picture.nodes,
+    ...(own.any("part") ? [beside(picture.nodes, [own.node])] : picture.nodes),
   );
-  return screen.close;
+  return () => {
+    own.close();
+    screen.close();
+  };
 }

@@ -227,8 +227,8 @@ one}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&ye(s)
 eleased")||"[]"),a=r?Se(n,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),
 ct(),Tt(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,h)=>{!r&&h.
 path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Le(d,h,a,e,s),ke(d,h,{...o,contents:s.serviceManager.contents}))}})}}}
-function me(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=e4b6532d57a277b5`);globalThis.twoshaftScreens.
-set("e4b6532d57a277b5",e),e.catch(o=>{globalThis.twoshaftScreens?.delete("e4b6532d57a277b5"),console.warn(`${A}: the scr\
+function me(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=2752dfe140a1da1a`);globalThis.twoshaftScreens.
+set("2752dfe140a1da1a",e),e.catch(o=>{globalThis.twoshaftScreens?.delete("2752dfe140a1da1a"),console.warn(`${A}: the scr\
 eens could not be loaded`,o)})}function ye(t){document.addEventListener("click",e=>{let o=et(e,"a[data-twoshaft-open]");
 !o||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:o.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

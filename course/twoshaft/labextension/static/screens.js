@@ -1,313 +1,314 @@
-var En="http://www.w3.org/2000/svg";function s(t,e={},...n){let o=document.createElement(t);for(let[r,a]of Object.entries(
-e))typeof a=="function"?o.addEventListener(r.slice(2),a):a===!0?o.setAttribute(r,""):a!==!1&&a!=null&&o.setAttribute(r,String(
-a));return o.append(...It(n)),o}function D(t,e={},...n){let o=document.createElementNS(En,t);return Ot(o,e),o.append(...n),
-o}function Ot(t,e){for(let[n,o]of Object.entries(e))o!=null&&t.setAttribute(n,String(o))}function X(t,e,n={}){return s("\
+var An="http://www.w3.org/2000/svg";function s(t,e={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
+e))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
+a));return r.append(...It(n)),r}function D(t,e={},...n){let r=document.createElementNS(An,t);return Tt(r,e),r.append(...n),
+r}function Tt(t,e){for(let[n,r]of Object.entries(e))r!=null&&t.setAttribute(n,String(r))}function Y(t,e,n={}){return s("\
 button",{type:"button",class:"ts-button",onclick:e,...n},t)}function yt(t,e){return s("select",{class:"ts-box",...t},...bt(
-e))}function Et(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function At(t){return s("span",{class:"ts-shap\
-e","aria-hidden":"true"},t)}function It(t){return t.filter(e=>e!=null&&e!==!1)}var Ue=0;function ot(t){return Ue+=1,`two\
-shaft-${t}-${Ue}-${Math.random().toString(36).slice(2,7)}`}function Ht(t,e){let n=t.querySelector(e);if(!n)throw new Error(
-`nothing matches ${e}`);return n}function Z(t,e){return[...t.querySelectorAll(e)]}function wt(t,e){let{target:n}=t;return n instanceof
-Element?n.closest(e):null}function xt(t){return t.ctrlKey||t.metaKey||t.altKey}function Qt(t){let e=Z(t,"button, input, \
-select");for(let n of e)n.disabled=!0}function qe(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
+e))}function At(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function Mt(t){return s("span",{class:"ts-shap\
+e","aria-hidden":"true"},t)}function It(t){return t.filter(e=>e!=null&&e!==!1)}var qe=0;function ot(t){return qe+=1,`two\
+shaft-${t}-${qe}-${Math.random().toString(36).slice(2,7)}`}function Ht(t,e){let n=t.querySelector(e);if(!n)throw new Error(
+`nothing matches ${e}`);return n}function Q(t,e){return[...t.querySelectorAll(e)]}function wt(t,e){let{target:n}=t;return n instanceof
+Element?n.closest(e):null}function xt(t){return t.ctrlKey||t.metaKey||t.altKey}function Qt(t){let e=Q(t,"button, input, \
+select");for(let n of e)n.disabled=!0}function ze(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
 e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
-documentElement}function te(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function et(t,e,n=t){return X(t,e,{"aria-label":n})}
-function bt(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function Bt(t){return t.map(e=>s("li",{},e))}var Tt=(t,e)=>s(
-"div",{class:"ts-beside"},s("div",{},...It(t)),s("div",{},...It(e)));var Se=new Map;function vt(t,e){if(Se.has(t))throw new Error(`the answer kind ${t} is registered twice`);Se.set(t,e)}function Pt(t){
-let e=Se.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Wt(t){let e=ot(
-t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function _t(t,e,n){let{prompt:o}=Pt(
-t),r={class:"ts-prompt"};if(o==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s("legend",r,t.prompt));
-let a=o==="label"?s("label",{...r,for:e.control},t.prompt):s("p",r,t.prompt);return s("div",{class:"ts-field"},a)}function ee(t,e,n,o){let a=t.options.map(([c,i])=>{let u={"aria-describedby":e.status},l=s("input",{type:n,name:e.control,
+documentElement}function te(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function st(t,e,n=t){return Y(t,e,{"aria-label":n})}
+function bt(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function Bt(t){return t.map(e=>s("li",{},e))}var Ct=(t,e)=>s(
+"div",{class:"ts-beside"},s("div",{},...It(t)),s("div",{},...It(e)));var Le=new Map;function kt(t,e){if(Le.has(t))throw new Error(`the answer kind ${t} is registered twice`);Le.set(t,e)}function Pt(t){
+let e=Le.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Wt(t){let e=ot(
+t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function _t(t,e,n){let{prompt:r}=Pt(
+t),o={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s("legend",o,t.prompt));
+let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s("div",{class:"ts-field"},a)}function ee(t,e,n,r){let a=t.options.map(([c,i])=>{let u={"aria-describedby":e.status},l=s("input",{type:n,name:e.control,
 value:c,...u});return{key:c,input:l,row:s("label",{class:"ts-option"},l,s("span",{},i))}});for(let{input:c}of a)c.addEventListener(
-"change",()=>{o(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
+"change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
 row:c})=>c)),show(c){let i=c.value==null?[]:[c.value].flat();for(let{key:u,input:l}of a)l.checked=i.includes(u)},setDisabled(c){
-for(let{input:i}of a)i.disabled=c},refused(){}}}vt("choice",{prompt:"legend",make:(t,e,n)=>ee(t,e,"radio",o=>n(o[0]))});vt("choices",{prompt:"legend",make:(t,e,n)=>ee(t,e,"checkbox",n)});function se(t){return t.filter(([,e])=>e).map(([e,n])=>`${e}=${n}`)}function ne(t){let e=Array.isArray(t)?t.filter(n=>typeof n==
-"string"):[];return new Map(e.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}vt("each",{prompt:"legend",make(t,e,n){let o=t.lines,r=t.options,a=o.map(([c,i],u)=>{let l=`${e.control}-${u}`,d=s("labe\
-l",{class:"ts-each-line",for:l},i),p=yt({id:l,"aria-describedby":e.status},[["","choose"],...r]);return{key:c,box:p,row:s(
+for(let{input:i}of a)i.disabled=c},refused(){}}}kt("choice",{prompt:"legend",make:(t,e,n)=>ee(t,e,"radio",r=>n(r[0]))});kt("choices",{prompt:"legend",make:(t,e,n)=>ee(t,e,"checkbox",n)});function se(t){return t.filter(([,e])=>e).map(([e,n])=>`${e}=${n}`)}function ne(t){let e=Array.isArray(t)?t.filter(n=>typeof n==
+"string"):[];return new Map(e.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}kt("each",{prompt:"legend",make(t,e,n){let r=t.lines,o=t.options,a=r.map(([c,i],u)=>{let l=`${e.control}-${u}`,d=s("labe\
+l",{class:"ts-each-line",for:l},i),p=yt({id:l,"aria-describedby":e.status},[["","choose"],...o]);return{key:c,box:p,row:s(
 "li",{},d,p)}});for(let{box:c}of a)c.addEventListener("change",()=>{n(se(a.map(({key:i,box:u})=>[i,u.value])))});return{
 element:s("ol",{class:"ts-each"},...a.map(({row:c})=>c)),show(c){let i=ne(c.value);for(let{key:u,box:l}of a)l.value=i.get(
-u)??""},setDisabled(c){for(let{box:i}of a)i.disabled=c},refused(){}}}});function Le(t){let[e="",...n]=t.split(" "),o=e==="wipe"?0:Number(n.shift()),[r="",...a]=n;if(r!=="at")return{hand:e,size:o,
-side:r,place:a[0],points:null};let c=a.map(i=>{let[u,l]=i.split(",").map(Number);return[u,l]});return{hand:e,size:o,side:r,
-place:"",points:c}}function Ce(t,{side:e,place:n,points:o}){return o||(e==="round"?t.holes.find(r=>r.id===n)?.ring??[]:t.
-stretches.find(r=>r.id===n)?.lines[e]??[])}function Ee(t,e){let{hand:n,size:o,side:r,place:a}=Le(e),c=[...t.stretches,...t.
-holes].find(u=>u.id===a),i=n==="wipe"?"":` ${o} mm`;return`${t.hands[n]??n}${i}${c?`, ${c.name}`:""}, ${t.sides[r]??""}`}
-function Ae(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function ze(t){let e=t.trim().replace("\
+u)??""},setDisabled(c){for(let{box:i}of a)i.disabled=c},refused(){}}}});function Ce(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
+side:o,place:a[0],points:null};let c=a.map(i=>{let[u,l]=i.split(",").map(Number);return[u,l]});return{hand:e,size:r,side:o,
+place:"",points:c}}function Ee(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
+stretches.find(o=>o.id===n)?.lines[e]??[])}function Ae(t,e){let{hand:n,size:r,side:o,place:a}=Ce(e),c=[...t.stretches,...t.
+holes].find(u=>u.id===a),i=n==="wipe"?"":` ${r} mm`;return`${t.hands[n]??n}${i}${c?`, ${c.name}`:""}, ${t.sides[o]??""}`}
+function Me(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function Ge(t){let e=t.trim().replace("\
 ,",".").replace(/\s*mm$/i,""),n=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
-test(e)?Number(e):Number.NaN}function Ge(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
-t[n-1][1]);return e}function Ye(t,[e,n]){return t.stretches.map(({id:r,lines:a})=>({id:r,away:Math.min(...a.middle.map(([
-c,i])=>Math.hypot(c-e,i-n)))})).reduce((r,a)=>a.away<r.away?a:r).id}var An=.4;function Xe(t,e){let n=An,o=oe(t,n);for(;o.
-length>e;)n*=1.5,o=oe(t,n);return o.map(([r,a])=>[Math.round(r*10)/10,Math.round(a*10)/10])}function oe(t,e){if(t.length<
-3)return t;let[n,o]=[t[0],t[t.length-1]],r=0,a=0;for(let c=1;c<t.length-1;c+=1){let i=Mn(n,o,t[c]);i>r&&([r,a]=[i,c])}return r<=
-e?[n,o]:[...oe(t.slice(0,a+1),e).slice(0,-1),...oe(t.slice(a),e)]}function Mn(t,e,n){let[o,r]=[e[0]-t[0],e[1]-t[1]],a=Math.
-hypot(o,r)||1;return Math.abs(o*(n[1]-t[1])-r*(n[0]-t[0]))/a}var re=14,On=3,Tn=.5,In=["middle","inside","outside"],ae="round ";function Nn(t,e){let n=t.outline.map(([_])=>_),o=t.outline.
-map(([,_])=>_),[r,a]=[Math.min(...n)-re,Math.max(...n)+re],[c,i]=[Math.min(...o)-re,Math.max(...o)+re],u=a-r,l=i-c,d=([_,
-V])=>`${(_-r).toFixed(1)} ${(i-V).toFixed(1)}`,p=(_,V)=>`M${_.map(d).join("L")}${V?"Z":""}`,f=ot("face"),g=u/100,h=2*g,L=(_,V)=>D(
-"pattern",{id:`${f}-${_}`,width:h,height:h,patternUnits:"userSpaceOnUse"},D("path",{d:V,class:"tsp-hatch","stroke-width":g/
-4})),v=D("defs",{},L("oil",`M0 ${h}L${h} 0`),L("dirt",`M0 ${h}L${h} 0M0 0L${h} ${h}`)),E=t.cavities.map(([,_])=>p(_,!0)).
-join(""),R=t.islands.map(_=>p(_,!0)).join(""),w=p(t.outline,!0)+E,k=D("g"),I=D("g"),A=D("g"),m=D("g"),x=D("path",{class:"\
-tsp-live",d:""}),$=D("path",{class:"tsp-chosen",d:""}),S=D("path",{class:"tsp-land",d:w,"fill-rule":"evenodd"}),M=D("pat\
-h",{class:"tsp-edge",d:w+R,"stroke-width":g/2.5}),B=([_,V],y,W="middle")=>{let q={x:_-r,y:i-V,"font-size":2.5*g,"text-an\
-chor":W};return D("text",{class:"tsp-text",...q},y)},z=[(r+a)/2,(c+i)/2],H=(_,V)=>{let y=te(_,z)||1;return[_[0]+V*(z[0]-
-_[0])/y,_[1]+V*(z[1]-_[1])/y]};for(let{x:_,y:V,d:y,leads:W,name:q}of t.holes){let G={cx:_-r,cy:i-V,"stroke-width":g/4},nt=W===
-"blind"?"tsp-hole tsp-blind":"tsp-hole";A.append(D("circle",{...G,r:y/2,class:nt})),W==="to the outside"&&A.append(D("ci\
-rcle",{...G,r:y/3,class:"tsp-hole"}));let[F,dt]=H([_,V],-(y/2+4.4*g));A.append(B([F,dt-.8*g],q.replace("bolt ","")))}for(let _ of t.
-guides){let[V,y]=[_.x-r,i-_.y],W=`M${V-g} ${y}h${h}M${V} ${y-g}v${h}`;A.append(D("path",{class:"tsp-guide",d:W,"stroke-w\
-idth":g/2}));let q={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};A.append(D("circle",{cx:V,cy:y,r:_.reach,class:"t\
-sp-reach",...q}));let G=H([_.x,_.y],_.reach+h),nt=(G[0]-_.x)/(_.reach+h);A.append(B(G,_.name,nt>.5?"start":nt<-.5?"end":
-"middle"))}for(let{word:_,points:V,width:y}of t.spots){let[W]=_.split(" "),[q,G]=[V[0],V[V.length-1]],nt=te(q,G)||1,[F,dt]=[
--(G[1]-q[1])/nt*y/2,(G[0]-q[0])/nt*y/2],O=[[q[0]+F,q[1]+dt],[G[0]+F,G[1]+dt],[G[0]-F,G[1]-dt],[q[0]-F,q[1]-dt]],Y=`url(#${f}\
--${W})`;k.append(D("path",{d:p(O,!0),fill:Y,class:"tsp-spot","stroke-width":g/4}));let rt=B(H([(q[0]+G[0])/2,(q[1]+G[1])/
-2],9*g),W);rt.classList.add("tsp-spot-word"),A.append(rt)}let C=[100,50,20,10].find(_=>_<u/4)??10,N=`M${g} ${l-g}v${-g}v${g/
-2}h${C}v${-g/2}v${g}`,b={x:C+h,y:l-g,"font-size":2.5*g};m.append(D("path",{class:"tsp-edge",d:N,"stroke-width":g/4}),D("\
-text",{class:"tsp-text",...b},`${C} mm`));let P=`0 0 ${u.toFixed(1)} ${l.toFixed(1)}`,U=D("svg",{viewBox:P,class:"tsp-fa\
-ce",role:"img","aria-label":e},v,S,k,I,M,A,$,x,m),K=`max-width: ${(25*u/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
-ts-pad-face",style:K},U),svg:U,over:m,live:x,chosen:$,land:S,path:p,unit:g,box:{left:r,right:a,low:c,high:i,width:u,height:l},
-place({clientX:_,clientY:V}){let y=U.getBoundingClientRect(),W=Math.min(y.width/u,y.height/l);return[r+(_-y.left-(y.width-
-W*u)/2)/W,i-(V-y.top-(y.height-W*l)/2)/W]},strokes(_){I.replaceChildren(..._.map(pt))}};function pt(_){let V=Le(_),y=Ce(
-t,V),W=Ae(t,V.hand,Math.max(V.size,g/2)),q=y.length>1?p(y,V.side==="round"):y.length?`${p(y)}h0.01`:"",G=D("path",{d:q,class:`\
-tsp-stroke tsp-${V.hand}`,"stroke-width":W});if(V.hand!=="film")return G;let nt=Math.min(8,Math.max(.6,40*V.size)),F={"s\
-troke-width":g/3,"stroke-dasharray":`${nt} ${nt}`};return D("g",{},G,D("path",{d:q,class:"tsp-grain",...F}))}}function ie({
-face:t,label:e,onLay:n,onRemove:o,onClear:r}){let a=Nn(t,e),c=s("p",{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"\
-ts-read ts-pad-trouble",role:"status"}),u=(N,b)=>s("span",{class:"ts-pair"},s("label",{for:b.id},N),b),l=yt({id:ot("hand")},
+test(e)?Number(e):Number.NaN}function Ye(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
+t[n-1][1]);return e}function Xe(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
+c,i])=>Math.hypot(c-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Mn=.4;function Ve(t,e){let n=Mn,r=oe(t,n);for(;r.
+length>e;)n*=1.5,r=oe(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function oe(t,e){if(t.length<
+3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let c=1;c<t.length-1;c+=1){let i=On(n,r,t[c]);i>o&&([o,a]=[i,c])}return o<=
+e?[n,r]:[...oe(t.slice(0,a+1),e).slice(0,-1),...oe(t.slice(a),e)]}function On(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
+hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var re=14,Tn=3,In=.5,Nn=["middle","inside","outside"],ae="round ";function Bn(t,e){let n=t.outline.map(([W])=>W),r=t.outline.
+map(([,W])=>W),[o,a]=[Math.min(...n)-re,Math.max(...n)+re],[c,i]=[Math.min(...r)-re,Math.max(...r)+re],u=a-o,l=i-c,d=([W,
+X])=>`${(W-o).toFixed(1)} ${(i-X).toFixed(1)}`,p=(W,X)=>`M${W.map(d).join("L")}${X?"Z":""}`,f=ot("face"),g=u/100,h=2*g,L=(W,X)=>D(
+"pattern",{id:`${f}-${W}`,width:h,height:h,patternUnits:"userSpaceOnUse"},D("path",{d:X,class:"tsp-hatch","stroke-width":g/
+4})),v=D("defs",{},L("oil",`M0 ${h}L${h} 0`),L("dirt",`M0 ${h}L${h} 0M0 0L${h} ${h}`)),A=t.cavities.map(([,W])=>p(W,!0)).
+join(""),R=t.islands.map(W=>p(W,!0)).join(""),w=p(t.outline,!0)+A,y=D("g"),P=D("g"),E=D("g"),C=D("g"),m=D("path",{class:"\
+tsp-live",d:""}),$=D("path",{class:"tsp-chosen",d:""}),S=D("path",{class:"tsp-land",d:w,"fill-rule":"evenodd"}),O=D("pat\
+h",{class:"tsp-edge",d:w+R,"stroke-width":g/2.5}),N=([W,X],k,H="middle")=>{let F={x:W-o,y:i-X,"font-size":2.5*g,"text-an\
+chor":H};return D("text",{class:"tsp-text",...F},k)},U=[(o+a)/2,(c+i)/2],Z=(W,X)=>{let k=te(W,U)||1;return[W[0]+X*(U[0]-
+W[0])/k,W[1]+X*(U[1]-W[1])/k]};for(let{x:W,y:X,d:k,leads:H,name:F}of t.holes){let q={cx:W-o,cy:i-X,"stroke-width":g/4},nt=H===
+"blind"?"tsp-hole tsp-blind":"tsp-hole";E.append(D("circle",{...q,r:k/2,class:nt})),H==="to the outside"&&E.append(D("ci\
+rcle",{...q,r:k/3,class:"tsp-hole"}));let[K,dt]=Z([W,X],-(k/2+4.4*g));E.append(N([K,dt-.8*g],F.replace("bolt ","")))}for(let W of t.
+guides){let[X,k]=[W.x-o,i-W.y],H=`M${X-g} ${k}h${h}M${X} ${k-g}v${h}`;E.append(D("path",{class:"tsp-guide",d:H,"stroke-w\
+idth":g/2}));let F={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};E.append(D("circle",{cx:X,cy:k,r:W.reach,class:"t\
+sp-reach",...F}));let q=Z([W.x,W.y],W.reach+h),nt=(q[0]-W.x)/(W.reach+h);E.append(N(q,W.name,nt>.5?"start":nt<-.5?"end":
+"middle"))}for(let{word:W,points:X,width:k}of t.spots){let[H]=W.split(" "),[F,q]=[X[0],X[X.length-1]],nt=te(F,q)||1,[K,dt]=[
+-(q[1]-F[1])/nt*k/2,(q[0]-F[0])/nt*k/2],T=[[F[0]+K,F[1]+dt],[q[0]+K,q[1]+dt],[q[0]-K,q[1]-dt],[F[0]-K,F[1]-dt]],G=`url(#${f}\
+-${H})`;y.append(D("path",{d:p(T,!0),fill:G,class:"tsp-spot","stroke-width":g/4}));let rt=N(Z([(F[0]+q[0])/2,(F[1]+q[1])/
+2],9*g),H);rt.classList.add("tsp-spot-word"),E.append(rt)}let x=[100,50,20,10].find(W=>W<u/4)??10,M=`M${g} ${l-g}v${-g}v${g/
+2}h${x}v${-g/2}v${g}`,b={x:x+h,y:l-g,"font-size":2.5*g};C.append(D("path",{class:"tsp-edge",d:M,"stroke-width":g/4}),D("\
+text",{class:"tsp-text",...b},`${x} mm`));let B=`0 0 ${u.toFixed(1)} ${l.toFixed(1)}`,_=D("svg",{viewBox:B,class:"tsp-fa\
+ce",role:"img","aria-label":e},v,S,y,P,O,E,$,m,C),z=`max-width: ${(25*u/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
+ts-pad-face",style:z},_),svg:_,over:C,live:m,chosen:$,land:S,path:p,unit:g,box:{left:o,right:a,low:c,high:i,width:u,height:l},
+place({clientX:W,clientY:X}){let k=_.getBoundingClientRect(),H=Math.min(k.width/u,k.height/l);return[o+(W-k.left-(k.width-
+H*u)/2)/H,i-(X-k.top-(k.height-H*l)/2)/H]},strokes(W){P.replaceChildren(...W.map(pt))}};function pt(W){let X=Ce(W),k=Ee(
+t,X),H=Me(t,X.hand,Math.max(X.size,g/2)),F=k.length>1?p(k,X.side==="round"):k.length?`${p(k)}h0.01`:"",q=D("path",{d:F,class:`\
+tsp-stroke tsp-${X.hand}`,"stroke-width":H});if(X.hand!=="film")return q;let nt=Math.min(8,Math.max(.6,40*X.size)),K={"s\
+troke-width":g/3,"stroke-dasharray":`${nt} ${nt}`};return D("g",{},q,D("path",{d:F,class:"tsp-grain",...K}))}}function ie({
+face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=Bn(t,e),c=s("p",{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"\
+ts-read ts-pad-trouble",role:"status"}),u=(M,b)=>s("span",{class:"ts-pair"},s("label",{for:b.id},M),b),l=yt({id:ot("hand")},
 Object.entries(t.hands)),d=s("input",{class:"ts-box ts-size",id:ot("size"),type:"text",inputmode:"decimal",autocomplete:"\
-off",maxlength:"12"}),p=s("label",{for:d.id},"thickness"),f=yt({id:ot("place")},t.stretches.map(({id:N,name:b})=>[N,b]));
-f.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:b})=>s("option",{value:`${ae}${N}`},`round ${b}`))));
-let g=yt({id:ot("side")},In.map(N=>[N,t.sides[N]])),h=X("Lay it here",()=>m([A(f.value)])),L=X("Lay it on every stretch",
-()=>m(t.stretches.map(({id:N})=>A(N)))),v=X("Take back the last pass",()=>{w&&o(w-1,!0)}),E=X("Clear the face",r),R={film:"",
-bead:""},w=0,k=!1;function I(){if(l.value==="wipe")return"";let[N,b]=t.sizes[l.value],P=ze(d.value);if(P>=N&&P<=b)return d.
-removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let U=l.value==="film"?"the thickness of the film":"the diame\
-ter of the bead";return i.textContent=d.value.trim()?`Read “${d.value}”: give ${U} from ${N} to ${b} mm.`:`First giv\
-e ${U} in mm.`,d.setAttribute("aria-invalid","true"),d.focus(),null}function A(N){let b=I();if(b===null)return null;let P=N.
-startsWith(ae)?N:`${g.value} ${N}`;return`${l.value}${b} ${P}`}function m(N){let b=N.filter(P=>P!==null);if(!(k||b.length<
-N.length)){if(w+b.length>t.most){i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent=
-"",c.textContent=b.length===1?`Laid: ${Ee(t,b[0])}`:`Laid on ${b.length} stretches`,n(b)}}function x(){let N=l.value==="\
-wipe";p.textContent=l.value==="bead"?"diameter":"thickness",d.disabled=k||N,d.value=N?"":R[l.value],d.placeholder=N?"":"\
-mm",h.textContent=N?"Wipe here":"Lay it here",L.textContent=N?"Wipe every stretch":"Lay it on every stretch",i.textContent=
-"",$()}function $(){let N=f.value.startsWith(ae);g.disabled=k||N;let b=Ce(t,N?{side:"round",place:f.value.slice(ae.length)}:
-{side:g.value,place:f.value});a.chosen.setAttribute("d",b.length?a.path(b,N):""),a.chosen.setAttribute("stroke-width",String(
-a.unit/2))}l.addEventListener("change",x),d.addEventListener("input",()=>{R[l.value]=d.value}),f.addEventListener("chang\
-e",$),g.addEventListener("change",$),d.addEventListener("keydown",N=>{N.key==="Enter"&&(N.preventDefault(),h.click())});
-let S=null;a.svg.addEventListener("pointerdown",N=>{if(k||N.button>0)return;S=[a.place(N)],a.svg.setPointerCapture(N.pointerId);
-let b=Math.max(1,Number(R.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Ae(t,l.value,b)))}),a.svg.
-addEventListener("pointermove",N=>{if(!S)return;let b=a.place(N);te(b,S[S.length-1])<Tn||(S.push(b),a.live.setAttribute(
-"d",a.path(S)))});let M=N=>{if(!S)return;let b=S;if(S=null,a.live.setAttribute("d",""),N.type==="pointercancel")return;if(Ge(
-b)<On){f.value=Ye(t,b[0]),$();return}let P=I();if(P===null)return;let U=Xe(b,t.points).map(K=>K.join(","));m([`${l.value}${P}\
- at ${U.join(" ")}`])};a.svg.addEventListener("pointerup",M),a.svg.addEventListener("pointercancel",M);let B=s("ol",{class:"\
-ts-passes","aria-label":"Passes, in the order they were done"}),z=s("p",{class:"ts-hint"},"Nothing is laid yet."),H=s("d\
+off",maxlength:"12"}),p=s("label",{for:d.id},"thickness"),f=yt({id:ot("place")},t.stretches.map(({id:M,name:b})=>[M,b]));
+f.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:M,name:b})=>s("option",{value:`${ae}${M}`},`round ${b}`))));
+let g=yt({id:ot("side")},Nn.map(M=>[M,t.sides[M]])),h=Y("Lay it here",()=>C([E(f.value)])),L=Y("Lay it on every stretch",
+()=>C(t.stretches.map(({id:M})=>E(M)))),v=Y("Take back the last pass",()=>{w&&r(w-1,!0)}),A=Y("Clear the face",o),R={film:"",
+bead:""},w=0,y=!1;function P(){if(l.value==="wipe")return"";let[M,b]=t.sizes[l.value],B=Ge(d.value);if(B>=M&&B<=b)return d.
+removeAttribute("aria-invalid"),` ${Number(B.toFixed(3))}`;let _=l.value==="film"?"the thickness of the film":"the diame\
+ter of the bead";return i.textContent=d.value.trim()?`Read “${d.value}”: give ${_} from ${M} to ${b} mm.`:`First giv\
+e ${_} in mm.`,d.setAttribute("aria-invalid","true"),d.focus(),null}function E(M){let b=P();if(b===null)return null;let B=M.
+startsWith(ae)?M:`${g.value} ${M}`;return`${l.value}${b} ${B}`}function C(M){let b=M.filter(B=>B!==null);if(!(y||b.length<
+M.length)){if(w+b.length>t.most){i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent=
+"",c.textContent=b.length===1?`Laid: ${Ae(t,b[0])}`:`Laid on ${b.length} stretches`,n(b)}}function m(){let M=l.value==="\
+wipe";p.textContent=l.value==="bead"?"diameter":"thickness",d.disabled=y||M,d.value=M?"":R[l.value],d.placeholder=M?"":"\
+mm",h.textContent=M?"Wipe here":"Lay it here",L.textContent=M?"Wipe every stretch":"Lay it on every stretch",i.textContent=
+"",$()}function $(){let M=f.value.startsWith(ae);g.disabled=y||M;let b=Ee(t,M?{side:"round",place:f.value.slice(ae.length)}:
+{side:g.value,place:f.value});a.chosen.setAttribute("d",b.length?a.path(b,M):""),a.chosen.setAttribute("stroke-width",String(
+a.unit/2))}l.addEventListener("change",m),d.addEventListener("input",()=>{R[l.value]=d.value}),f.addEventListener("chang\
+e",$),g.addEventListener("change",$),d.addEventListener("keydown",M=>{M.key==="Enter"&&(M.preventDefault(),h.click())});
+let S=null;a.svg.addEventListener("pointerdown",M=>{if(y||M.button>0)return;S=[a.place(M)],a.svg.setPointerCapture(M.pointerId);
+let b=Math.max(1,Number(R.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Me(t,l.value,b)))}),a.svg.
+addEventListener("pointermove",M=>{if(!S)return;let b=a.place(M);te(b,S[S.length-1])<In||(S.push(b),a.live.setAttribute(
+"d",a.path(S)))});let O=M=>{if(!S)return;let b=S;if(S=null,a.live.setAttribute("d",""),M.type==="pointercancel")return;if(Ye(
+b)<Tn){f.value=Xe(t,b[0]),$();return}let B=P();if(B===null)return;let _=Ve(b,t.points).map(z=>z.join(","));C([`${l.value}${B}\
+ at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",O),a.svg.addEventListener("pointercancel",O);let N=s("ol",{class:"\
+ts-passes","aria-label":"Passes, in the order they were done"}),U=s("p",{class:"ts-hint"},"Nothing is laid yet."),Z=s("d\
 iv",{class:"ts-pad-tools"},s("div",{class:"ts-tools"},u("tool",l),s("span",{class:"ts-pair"},p,d)),s("div",{class:"ts-to\
-ols"},u("where",f),u("runs",g)),s("div",{class:"ts-tools"},h,L,v,E),i,c),C=()=>Z(B,"button");return x(),{drawing:a,tools:H,
-list:B,empty:z,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,H,s("div",{class:"ts-pad-list"},z,B)),show(N,b=[]){
-w=N.length,a.strokes(N),z.hidden=w>0;let P=C().findIndex(U=>U.matches(":focus"));B.replaceChildren(...N.map((U,K)=>s("li",
-{},s("span",{},`${Ee(t,U)}${b[K]?`, ${b[K]}`:""} `),X("take out",()=>o(K,!1),{class:"ts-button ts-remove",disabled:k,"ar\
-ia-label":`Take out pass ${K+1}`})))),P>=0&&(C()[Math.min(P,w-1)]??h).focus()},setDisabled(N){k=N;for(let b of[l,f,h,L,v,
-E,...C()])b.disabled=N;d.disabled=N||l.value==="wipe",$()}}}vt("film",{prompt:"words",make(t,e,n){let o=[],r=c=>{o=c,a.show(o),n(o)},a=ie({face:t.face,label:`${t.prompt}: ${t.face.
-name}, seen from the side that is coated`,onLay:c=>r([...o,...c]),onRemove:c=>r(o.filter((i,u)=>u!==c)),onClear:()=>r([])});
-return{element:a.element,show(c){o=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(o)},setDisabled:a.setDisabled,
-refused(){}}}});function Ve(t,{send:e,typing:n,said:o=a=>String(a??""),wrong:r=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
+ols"},u("where",f),u("runs",g)),s("div",{class:"ts-tools"},h,L,v,A),i,c),x=()=>Q(N,"button");return m(),{drawing:a,tools:Z,
+list:N,empty:U,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,Z,s("div",{class:"ts-pad-list"},U,N)),show(M,b=[]){
+w=M.length,a.strokes(M),U.hidden=w>0;let B=x().findIndex(_=>_.matches(":focus"));N.replaceChildren(...M.map((_,z)=>s("li",
+{},s("span",{},`${Ae(t,_)}${b[z]?`, ${b[z]}`:""} `),Y("take out",()=>r(z,!1),{class:"ts-button ts-remove",disabled:y,"ar\
+ia-label":`Take out pass ${z+1}`})))),B>=0&&(x()[Math.min(B,w-1)]??h).focus()},setDisabled(M){y=M;for(let b of[l,f,h,L,v,
+A,...x()])b.disabled=M;d.disabled=M||l.value==="wipe",$()}}}kt("film",{prompt:"words",make(t,e,n){let r=[],o=c=>{r=c,a.show(r),n(r)},a=ie({face:t.face,label:`${t.prompt}: ${t.face.
+name}, seen from the side that is coated`,onLay:c=>o([...r,...c]),onRemove:c=>o(r.filter((i,u)=>u!==c)),onClear:()=>o([])});
+return{element:a.element,show(c){r=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
+refused(){}}}});function Je(t,{send:e,typing:n,said:r=a=>String(a??""),wrong:o=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
  ts-number-box",id:t.control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${t.
 hint} ${t.read} ${t.status}`}),c="",i=()=>c===null||a.value.trim()!==c.trim(),u=()=>{i()&&(c=a.value,e(a.value))};return a.
 addEventListener("blur",u),a.addEventListener("keydown",l=>{let d=(l.ctrlKey||l.metaKey)&&l.key.toLowerCase()==="s";l.key!==
 "Enter"&&!d||(l.preventDefault(),u())}),a.addEventListener("input",()=>n(i(),a.value)),{box:a,flush:u,pending:i,refused(){
-c=null},show(l){a.setAttribute("aria-invalid",String(r(l))),!(document.activeElement===a&&a.value!==c)&&(c=o(l.value),a.
-value=c)}}}function Je(t,e){let[n,o,r]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(r)?n:o).
-trim()} ${e}`.trim()}function Ze(t,e,n){let o=yt({"aria-label":"Choose the unit"},[["","unit"],...e.map(r=>[r,r])]);return o.addEventListener(
-"change",()=>{o.value&&(t.value=Je(t.value,o.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener("input",()=>{
-o.value=""}),o}vt("number",{prompt:"label",make(t,e,n,o){let r=t.units,{box:a,flush:c,pending:i,refused:u,show:l}=Ve(e,{send:n,typing:o}),
-d=s("span",{class:"ts-hint",id:e.hint},t.hint),p=r.length?Ze(a,r,c):null;return{element:s("div",{class:"ts-line-of"},a,p,
-d),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:u,flush:c,pending:i}}});function ts(t,e){let o=[...new Set([t??[]].flat())].filter(r=>e.includes(String(r))).map(String);return[...o,...e.filter(
-r=>!o.includes(r))]}var Kt=(t,e)=>t.join(`
+c=null},show(l){a.setAttribute("aria-invalid",String(o(l))),!(document.activeElement===a&&a.value!==c)&&(c=r(l.value),a.
+value=c)}}}function Ze(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
+trim()} ${e}`.trim()}function Qe(t,e,n){let r=yt({"aria-label":"Choose the unit"},[["","unit"],...e.map(o=>[o,o])]);return r.addEventListener(
+"change",()=>{r.value&&(t.value=Ze(t.value,r.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener("input",()=>{
+r.value=""}),r}kt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:u,show:l}=Je(e,{send:n,typing:r}),
+d=s("span",{class:"ts-hint",id:e.hint},t.hint),p=o.length?Qe(a,o,c):null;return{element:s("div",{class:"ts-line-of"},a,p,
+d),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:u,flush:c,pending:i}}});function es(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
+o=>!r.includes(o))]}var Ft=(t,e)=>t.join(`
 `)===e.join(`
-`),Qe=t=>`#${t.keys[0]}`,ce=class{constructor(e,n){this.labels=new Map(e.map(([o,r])=>[o,r])),this.stages=new Map;for(let[
-o,,r]of e)r&&this.stages.set(o,r);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
+`),ts=t=>`#${t.keys[0]}`,ce=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
+r,,o]of e)o&&this.stages.set(r,o);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
 new Set,this.held=null,this.past=[],this.future=[],this.closed=new Set}label(e){return this.labels.get(e)??e}runs(){let e=[];
-for(let n of this.order){let o=this.stages.get(n)??null,r=e.at(-1);r&&o!==null&&r.stage===o?r.keys.push(n):e.push({stage:o,
+for(let n of this.order){let r=this.stages.get(n)??null,o=e.at(-1);o&&r!==null&&o.stage===r?o.keys.push(n):e.push({stage:r,
 keys:[n]})}return e}rows(){if(!this.staged)return this.order.map(n=>({id:n,key:n,level:1}));let e=[];for(let n of this.runs()){
-let[o]=n.keys;if(n.keys.length<2){e.push({id:o,key:o,level:1});continue}if(e.push({id:Qe(n),run:n,level:1}),!this.closed.
-has(String(n.stage)))for(let r of n.keys)e.push({id:r,key:r,level:2})}return e}row(e){return this.rows().find(n=>n.id===
-e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),o=e.find(r=>r.run?.
-keys.includes(n));this.current=(o??e.find(r=>r.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
+let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:ts(n),run:n,level:1}),!this.closed.
+has(String(n.stage)))for(let o of n.keys)e.push({id:o,key:o,level:2})}return e}row(e){return this.rows().find(n=>n.id===
+e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),r=e.find(o=>o.run?.
+keys.includes(n));this.current=(r??e.find(o=>o.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
 run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(n=>this.block.has(n)):[this.current]}unitName(){
 let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let n=this.unit();return n.length>1?`Block of ${n.length}\
  steps`:this.label(n[0])}where(){let e=this.unit(),n=this.order.indexOf(e[0])+1;return e.length>1?`positions ${n} to ${n+
 e.length-1} of ${this.order.length}`:`position ${n} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
 filter(n=>!e.includes(n))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
 String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let n=this.rest();return[...n.slice(0,e),...this.unit(),
-...n.slice(e)]}shifted(e){let n=this.rest(),o=this.order.indexOf(this.unit()[0]),r=!!this.row(this.current)?.run,a=l=>n[e>
-0?l:l-1],c=a(o);if(c===void 0)return this.insertedAt(o);let i=this.stages.get(c),u=i!==void 0&&(r||this.closed.has(i));do
-o+=e;while(u&&a(o)!==void 0&&this.stages.get(a(o))===i);return this.insertedAt(o)}atPosition(e){return this.insertedAt(Math.
+...n.slice(e)]}shifted(e){let n=this.rest(),r=this.order.indexOf(this.unit()[0]),o=!!this.row(this.current)?.run,a=l=>n[e>
+0?l:l-1],c=a(r);if(c===void 0)return this.insertedAt(r);let i=this.stages.get(c),u=i!==void 0&&(o||this.closed.has(i));do
+r+=e;while(u&&a(r)!==void 0&&this.stages.get(a(r))===i);return this.insertedAt(r)}atPosition(e){return this.insertedAt(Math.
 min(e-1,this.order.length-this.unit().length))}beside(e,n){return this.insertedAt(this.rest().indexOf(e)+(n==="after"?1:
-0))}gathered(){let e=new Map;for(let n of this.order){let o=this.stages.get(n)??n;e.set(o,[...e.get(o)??[],n])}return[...e.
-values()].flat()}dropAt(e,n){let o=e.run?e.run.keys:[e.key],r=e.run&&!this.closed.has(String(e.run.stage));return n&&!r?
-{target:String(o.at(-1)),side:"after"}:{target:o[0],side:"before"}}take(e){if(Kt(e,this.order))return!1;let n=this.row(this.
-current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,n){let[o]=n.keys,r=this.rows().find(a=>a.run?.
-keys.includes(o));this.current=r?r.id:o}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
-past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,n){let o=e.pop();return o?(n.push(this.order),this.order=
-o,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||Kt(e,this.order)?!1:(this.
+0))}gathered(){let e=new Map;for(let n of this.order){let r=this.stages.get(n)??n;e.set(r,[...e.get(r)??[],n])}return[...e.
+values()].flat()}dropAt(e,n){let r=e.run?e.run.keys:[e.key],o=e.run&&!this.closed.has(String(e.run.stage));return n&&!o?
+{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(Ft(e,this.order))return!1;let n=this.row(this.
+current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,n){let[r]=n.keys,o=this.rows().find(a=>a.run?.
+keys.includes(r));this.current=o?o.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
+past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,n){let r=e.pop();return r?(n.push(this.order),this.order=
+r,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||Ft(e,this.order)?!1:(this.
 remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,n){this.order=[...e],n&&([this.past,this.
 future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let n=[this.order.indexOf(
-this.current),this.order.indexOf(e)].sort((o,r)=>o-r);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
-let o=e.run?e.run.stage:this.stages.get(e.key),r=e.run?e.run.keys[0]:e.key,a=this.runs().find(c=>c.keys.includes(r));return!o||
-!a||a.keys.length<2?null:(n?this.closed.add(o):this.closed.delete(o),n&&(this.current=Qe(a)),o)}sought(e){let n=this.rows(),
-o=n.findIndex(c=>c.id===this.current),r=e.length>1?o:o+1,a=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
-return[...n.slice(r),...n.slice(0,r)].find(c=>a(c).startsWith(e))}};var Bn=12,Dn=700,Pn=5,es=32,Rn=8;function le({label:t,steps:e,order:n,onChange:o}){let r=new ce(e,n),{staged:a}=r,c=!1,i={},
+this.current),this.order.indexOf(e)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
+let r=e.run?e.run.stage:this.stages.get(e.key),o=e.run?e.run.keys[0]:e.key,a=this.runs().find(c=>c.keys.includes(o));return!r||
+!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=ts(a)),r)}sought(e){let n=this.rows(),
+r=n.findIndex(c=>c.id===this.current),o=e.length>1?r:r+1,a=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
+return[...n.slice(o),...n.slice(0,o)].find(c=>a(c).startsWith(e))}};var Dn=12,Pn=700,Rn=5,ss=32,jn=8;function le({label:t,steps:e,order:n,onChange:r}){let o=new ce(e,n),{staged:a}=o,c=!1,i={},
 u=!1,l=new Map,d=s("div",{"aria-live":"assertive",class:"ts-hidden"}),p=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
-aria-multiselectable":"true",class:"ts-steps"}),f=X("Up",()=>U(-1),{"aria-label":"Move the chosen step up"}),g=X("Down",
-()=>U(1),{"aria-label":"Move the chosen step down"}),h=X("Undo",()=>r.undo()&&pt("Undone")),L=X("Redo",()=>r.redo()&&pt(
-"Done again")),v=X("Choose several",()=>q(!c),{"aria-pressed":"false"}),E=X("Gather stages",()=>P(r.gathered(),"Steps of\
+aria-multiselectable":"true",class:"ts-steps"}),f=Y("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),g=Y("Down",
+()=>_(1),{"aria-label":"Move the chosen step down"}),h=Y("Undo",()=>o.undo()&&pt("Undone")),L=Y("Redo",()=>o.redo()&&pt(
+"Done again")),v=Y("Choose several",()=>F(!c),{"aria-pressed":"false"}),A=Y("Gather stages",()=>B(o.gathered(),"Steps of\
  one stage now stand together")),R=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
- the chosen step to position",onkeydown:T=>{T.key==="Enter"&&K()}}),w=s("select",{class:"ts-box ts-before","aria-label":"\
-Move the chosen step before"}),k=s("span",{class:"ts-chosen"}),I=X("Move",K,{"aria-label":"Move to this position"}),A=X(
-"Move",st,{"aria-label":"Move before this step"}),m=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
- step"},f,g,h,L,v,a?E:null),x=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",R,I),s("span",{class:"\
-ts-pair"},"or before ",w,A)),$="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
+ the chosen step to position",onkeydown:I=>{I.key==="Enter"&&z()}}),w=s("select",{class:"ts-box ts-before","aria-label":"\
+Move the chosen step before"}),y=s("span",{class:"ts-chosen"}),P=Y("Move",z,{"aria-label":"Move to this position"}),E=Y(
+"Move",V,{"aria-label":"Move before this step"}),C=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen \
+step"},f,g,h,L,v,a?A:null),m=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",R,P),s("span",{class:"\
+ts-pair"},"or before ",w,E)),$="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
 ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),S=s(
-"details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},$),x),M=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),m,k,p,S,d);function B(T){d.
-textContent=T}function z(T=""){B(`${r.unitName()}${T}, ${r.where()}`)}function H(T){let j=l.get(T.id);if(j)return j;let Q=s(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return Q.dataset.row=T.id,l.set(T.id,Q),Q}function C(T=!1){let j=r.settle(),
-Q=new Set(j.map(at=>at.id));for(let[at,St]of l)Q.has(at)||(St.remove(),l.delete(at));let lt=r.unit(),kt=new Set(lt),ut=p.
-firstElementChild;for(let at of j){let St=H(at);St===ut?ut=ut.nextElementSibling:p.insertBefore(St,ut),N(St,at,kt)}R.value=
-String(r.order.indexOf(lt[0])+1);let $t=[...r.order.entries()].filter(([,at])=>!kt.has(at));w.replaceChildren(...$t.map(
-([at,St])=>s("option",{value:St},`${at+1}  ${r.label(St)}`))),k.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,f.disabled=
-u||r.isFirst,g.disabled=u||r.isLast,h.disabled=u||r.past.length===0,L.disabled=u||r.future.length===0;for(let at of[v,E,
-R,w,I,A])at.disabled=u;if(p.setAttribute("aria-disabled",String(u)),p.classList.toggle("ts-long",r.order.length>Bn),T){let at=l.
-get(r.current);at?.focus({preventScroll:!0}),at?.scrollIntoView({block:"nearest"})}}function N(T,j,Q){let lt=j.id===r.current,
-kt=j.run?!1:r.block.has(j.key),ut=r.held!==null&&(j.run?lt:Q.has(j.key)),$t=r.order.indexOf(j.run?j.run.keys[0]:j.key),at=j.
-run?j.run.keys.map(Mt=>i[Mt]?.length??0):i[j.key],St=j.run?r.closed.has(String(j.run.stage)):!1,je=JSON.stringify([$t,j.
-level,lt,kt,ut,at,j.run&&[j.run.keys.length,St]]);if(T.dataset.looks===je)return;T.dataset.looks=je,T.tabIndex=lt?0:-1,T.
-setAttribute("aria-selected",String(kt)),T.classList.toggle("ts-current",lt),T.classList.toggle("ts-inblock",kt),T.classList.
-toggle("ts-held",ut),T.classList.toggle("ts-level2",j.level===2),a&&T.setAttribute("aria-level",String(j.level));let He=ut?
-" picked up":kt?" in block":"",We=He?s("span",{class:"ts-state"},He):"",_e=Mt=>s("span",{class:"ts-number","aria-hidden":"\
-true"},Mt);if(j.run){let{keys:Mt,stage:Ln}=j.run;T.setAttribute("aria-expanded",String(!St));let Fe=St?Mt.filter(Cn=>i[Cn]?.
-length).length:0;T.replaceChildren(_e(`${$t+1}–${$t+Mt.length}`),s("span",{class:"ts-fold","aria-hidden":"true"},St?"▸":
-"▾"),s("span",{class:"ts-what"},s("b",{},Ln),` ${Mt.length} steps`,Fe?` – ${Fe} with a remark`:"",We));return}let Ke=(i[j.
-key]??[]).map(Mt=>s("span",{class:`ts-note ts-note-${Mt.kind}`},At(Mt.shape??""),s("b",{},Mt.word),` ${Mt.text}`)),Sn=a&&
-j.level===1;T.classList.toggle("ts-troubled",Ke.length>0),T.replaceChildren(_e(String($t+1)),s("span",{class:"ts-grip","\
-aria-hidden":"true"},"⠿"),s("span",{class:"ts-what"},r.label(j.key),Sn?s("span",{class:"ts-stage"},` ${r.stages.get(j.
-key)??""}`):"",We,...Ke))}let b=()=>o([...r.order]);function P(T,j){if(!r.take(T)){B(`${r.unitName()} stays at ${r.where()}`);
-return}C(!0),j?B(j):z(),r.held===null&&b()}function U(T){u||P(r.shifted(T))}function K(){if(u)return;let T=Number.parseInt(
-R.value,10),j=r.order.length;T>=1&&T<=j?P(r.atPosition(T)):(B(`Type a position from 1 to ${j}`),k.textContent=`Type a po\
-sition from 1 to ${j}.`)}function st(){!u&&w.value&&P(r.beside(w.value,"before"))}function pt(T){C(),B(`${T}. ${r.unitName()}\
-, ${r.where()}`),b()}function _(){r.pickUp(),C(!0),z(" picked up")}function V(){r.putDown()&&b(),C(!0),z(" put down")}function y(){
-r.putDown()&&b(),C()}function W(){r.putBack(),C(!0),z(" put back")}function q(T){c=T,v.setAttribute("aria-pressed",String(
-T)),T||(r.block=new Set),C(),B(T?"Choose the steps of a block":"Block let go")}function G(T){r.toggleBlock(T);let j=r.block.
-has(T)?"in the block":"out of the block";B(`${r.label(T)} ${j}, ${r.block.size} in it`)}function nt(T,j){let Q=r.fold(T,
-j);Q&&(C(!0),B(`${Q} ${j?"closed":"open"}`))}p.addEventListener("keydown",T=>{if(xt(T))return;let j=r.rows(),Q=j.findIndex(
-St=>St.id===r.current),lt=St=>{r.current=j[Math.max(0,Math.min(j.length-1,St))].id,C(!0)},kt=j[Q],{key:ut}=T,$t=ut==="Ar\
-rowUp"?-1:ut==="ArrowDown"?1:null,at=r.held!==null;if($t&&(T.shiftKey||at))U($t);else if($t)lt(Q+$t);else if(at&&ut==="E\
-scape")W();else if(ut===" ")u||(at?V:_)();else if(at&&ut==="Enter")V();else if(ut==="Enter"&&!kt.run)u||(G(kt.key),C(!0));else if(ut===
-"Home"&&!at)lt(0);else if(ut==="End"&&!at)lt(j.length-1);else if(a&&ut==="ArrowLeft")nt(kt,!0);else if(a&&ut==="ArrowRig\
-ht")nt(kt,!1);else if(ut.length===1&&!at)O(ut);else return;T.preventDefault()});let F="",dt;function O(T){F+=T.toLowerCase(),
-clearTimeout(dt),dt=window.setTimeout(()=>{F=""},Dn);let j=r.sought(F);j&&(r.current=j.id,C(!0))}p.addEventListener("foc\
-usout",({relatedTarget:T})=>{r.held!==null&&T instanceof Node&&!p.contains(T)&&y()});let Y=null;p.addEventListener("poin\
-terdown",T=>{let j=r.row(wt(T,".ts-step")?.dataset.row??"");if(!j||T.button!==0)return;if(j.run&&wt(T,".ts-fold")){nt(j,
-!r.closed.has(String(j.run.stage))),T.preventDefault();return}let Q=wt(T,".ts-grip, .ts-number"),lt=T.ctrlKey||T.metaKey;
-r.held!==null&&y(),!j.run&&!u&&(T.shiftKey?r.blockTo(j.key):(lt||c)&&!Q&&G(j.key)),r.current=j.id,C(!0),T.preventDefault(),
-!(u||T.shiftKey||lt)&&(T.pointerType!=="mouse"&&!Q||(Y={x:T.clientX,y:T.clientY,id:T.pointerId,carried:null},p.setPointerCapture(
-T.pointerId)))}),p.addEventListener("pointermove",T=>{if(!Y||T.pointerId!==Y.id)return;let{clientX:j,clientY:Q}=T;if(!Y.
-carried){if(Math.hypot(j-Y.x,Q-Y.y)<Pn)return;Y.carried=rt()}Object.assign(Y.carried,{x:j,y:Q}),ft(Y.carried)});function rt(){
-let T=s("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().length>1?r.unitName():r.label(r.unit()[0]));document.
-body.append(T);let j=s("div",{class:"ts-line","aria-hidden":"true"});p.append(j),p.classList.add("ts-dragging");for(let Q of r.
-unit())l.get(Q)?.classList.add("ts-lifted");return{ghost:T,line:j,timer:requestAnimationFrame(mt),x:0,y:0,drop:null}}function ft(T){
-T.ghost.style.transform=`translate(${T.x+12}px, ${T.y+8}px)`;let Q=r.rows().map($t=>{let at=H($t).getBoundingClientRect();
-return{row:$t,box:at,offset:T.y-(at.top+at.height/2)}}).reduce(($t,at)=>Math.abs(at.offset)<Math.abs($t.offset)?at:$t),lt=Q.
-offset>0;T.drop=r.dropAt(Q.row,lt);let ut=(lt?Q.box.bottom:Q.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;T.line.
-style.top=`${ut}px`}function mt(){let T=Y?.carried;if(T){for(let j of[p,qe(p)]){let lt=j===document.scrollingElement?{top:0,
-bottom:innerHeight}:j.getBoundingClientRect(),kt=T.y<lt.top+es?-1:T.y>lt.bottom-es?1:0;if(!kt)continue;let ut=j.scrollTop;
-if(j.scrollTop+=kt*Rn,j.scrollTop!==ut){ft(T);break}}T.timer=requestAnimationFrame(mt)}}function tt(T){let j=Y?.carried;
-if(Y=null,!j)return;cancelAnimationFrame(j.timer),j.ghost.remove(),j.line.remove(),p.classList.remove("ts-dragging");for(let lt of l.
-values())lt.classList.remove("ts-lifted");let{drop:Q}=j;if(!T||!Q||r.unit().includes(Q.target)){C(!0),B(`${r.unitName()}\
- stays at ${r.where()}`);return}P(r.beside(Q.target,Q.side))}return p.addEventListener("pointerup",()=>tt(!0)),p.addEventListener(
-"pointercancel",()=>tt(!1)),M.addEventListener("keydown",T=>{!Y?.carried||T.key!=="Escape"||(tt(!1),T.stopPropagation())}),
-C(),{element:M,tools:m,order:()=>[...r.order],change:(T,j)=>{u||P(T,j)},setOrder(T,j=!1){r.held!==null||Y?.carried||Kt(T,
-r.order)||(r.set(T,j),C())},setNotes(T){i=T??{},C()},setDisabled(T){u=T,C()}}}vt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let o=t.
-steps.map(([a])=>a),r=le({label:t.prompt,steps:t.steps,order:o,onChange:n});return{element:r.element,show:a=>r.setOrder(
-ts(a.value,o)),setDisabled:r.setDisabled,refused(){}}}});function ns(t,e,n){let o=[0,0],r=[n(...o)],a=new Map;for(let[c,i]of t.entries()){let[u,l]=e[i]??[null,null];u!==null&&o[1]!==
-0&&r.push(n(o[0],0)),o=[u??o[0],l??(u===null?o[1]:0)];let d=n(...o);r.push(d);let p=a.get(d.join(" "))??{at:d,numbers:[]};
-p.numbers.push(c+1),a.set(d.join(" "),p)}return{points:r,stops:[...a.values()]}}function os(t,e,n){let o=e>=0&&e<t.length-
-1?e+1:t.length;return{moves:[...t.slice(0,o),n,...t.slice(o)],place:o}}function rs(t,e){return t.filter((n,o)=>o!==e)}function as(t,e,n){
-let o=e+n;if(o<0||o>=t.length)return null;let r=[...t];return[r[e],r[o]]=[r[o],r[e]],r}var ss=.6;function is(t,[e,n],[o,
-r]){let a=Object.entries(t).filter(([u])=>!u.startsWith("firm:")),c=(u,l)=>a.filter(([,d])=>d[0]===u&&d[1]===l).map(([d])=>d).
-slice(0,1),i=Math.abs(e-o)>ss;return[...i&&Math.abs(n)>ss?c(null,0):[],...i?c(o,null):[],...r||!i?c(null,r):[]]}var Gt=9,de=.7*Gt,Me=44;function ue(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[o,r]=t.turn_mm,a=(n-e)*Gt+2*Me,
-c=(r-o)*de+2*Me,i=(f,g)=>[Me+(f-e)*Gt,c/2-(g-(o+r)/2)*de],u=t.gates.map(f=>`M${i(f,o).join(" ")}L${i(f,r).join(" ")}`),l=`\
-M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,d=t.gears.map(([f,g,h])=>{let[L,v]=i(g,h),E={x:L,y:v+(h>0?-20:30),"data-gear":f};
-return D("text",{...E,class:"tsp-gear","text-anchor":"middle"},f)});return{element:D("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
-height:c,class:"ts-gateplan","aria-hidden":"true"},D("path",{d:[...u,l].join(""),class:"tsp-slot"}),...d),at:i}}function jn(t){let{element:e,at:n}=ue(t),o=D("polyline",{class:"tsp-line",points:""}),r=D("g");return e.append(o,r),{element:e,
-show(a){let{points:c,stops:i}=ns(a,t.aims,n),[[u,l]]=c;o.setAttribute("points",c.map(d=>d.join(",")).join(" ")),r.replaceChildren(
+"details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},$),m),O=s("div",{class:"ts-order"},s("p",{class:"\
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),C,y,p,S,d);function N(I){d.
+textContent=I}function U(I=""){N(`${o.unitName()}${I}, ${o.where()}`)}function Z(I){let j=l.get(I.id);if(j)return j;let tt=s(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=I.id,l.set(I.id,tt),tt}function x(I=!1){let j=o.
+settle(),tt=new Set(j.map(at=>at.id));for(let[at,St]of l)tt.has(at)||(St.remove(),l.delete(at));let lt=o.unit(),vt=new Set(
+lt),ut=p.firstElementChild;for(let at of j){let St=Z(at);St===ut?ut=ut.nextElementSibling:p.insertBefore(St,ut),M(St,at,
+vt)}R.value=String(o.order.indexOf(lt[0])+1);let $t=[...o.order.entries()].filter(([,at])=>!vt.has(at));w.replaceChildren(
+...$t.map(([at,St])=>s("option",{value:St},`${at+1}  ${o.label(St)}`))),y.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
+f.disabled=u||o.isFirst,g.disabled=u||o.isLast,h.disabled=u||o.past.length===0,L.disabled=u||o.future.length===0;for(let at of[
+v,A,R,w,P,E])at.disabled=u;if(p.setAttribute("aria-disabled",String(u)),p.classList.toggle("ts-long",o.order.length>Dn),
+I){let at=l.get(o.current);at?.focus({preventScroll:!0}),at?.scrollIntoView({block:"nearest"})}}function M(I,j,tt){let lt=j.
+id===o.current,vt=j.run?!1:o.block.has(j.key),ut=o.held!==null&&(j.run?lt:tt.has(j.key)),$t=o.order.indexOf(j.run?j.run.
+keys[0]:j.key),at=j.run?j.run.keys.map(Ot=>i[Ot]?.length??0):i[j.key],St=j.run?o.closed.has(String(j.run.stage)):!1,He=JSON.
+stringify([$t,j.level,lt,vt,ut,at,j.run&&[j.run.keys.length,St]]);if(I.dataset.looks===He)return;I.dataset.looks=He,I.tabIndex=
+lt?0:-1,I.setAttribute("aria-selected",String(vt)),I.classList.toggle("ts-current",lt),I.classList.toggle("ts-inblock",vt),
+I.classList.toggle("ts-held",ut),I.classList.toggle("ts-level2",j.level===2),a&&I.setAttribute("aria-level",String(j.level));
+let We=ut?" picked up":vt?" in block":"",_e=We?s("span",{class:"ts-state"},We):"",Fe=Ot=>s("span",{class:"ts-number","ar\
+ia-hidden":"true"},Ot);if(j.run){let{keys:Ot,stage:Cn}=j.run;I.setAttribute("aria-expanded",String(!St));let Ue=St?Ot.filter(
+En=>i[En]?.length).length:0;I.replaceChildren(Fe(`${$t+1}–${$t+Ot.length}`),s("span",{class:"ts-fold","aria-hidden":"t\
+rue"},St?"▸":"▾"),s("span",{class:"ts-what"},s("b",{},Cn),` ${Ot.length} steps`,Ue?` – ${Ue} with a remark`:"",_e));
+return}let Ke=(i[j.key]??[]).map(Ot=>s("span",{class:`ts-note ts-note-${Ot.kind}`},Mt(Ot.shape??""),s("b",{},Ot.word),` ${Ot.
+text}`)),Ln=a&&j.level===1;I.classList.toggle("ts-troubled",Ke.length>0),I.replaceChildren(Fe(String($t+1)),s("span",{class:"\
+ts-grip","aria-hidden":"true"},"⠿"),s("span",{class:"ts-what"},o.label(j.key),Ln?s("span",{class:"ts-stage"},` ${o.stages.
+get(j.key)??""}`):"",_e,...Ke))}let b=()=>r([...o.order]);function B(I,j){if(!o.take(I)){N(`${o.unitName()} stays at ${o.
+where()}`);return}x(!0),j?N(j):U(),o.held===null&&b()}function _(I){u||B(o.shifted(I))}function z(){if(u)return;let I=Number.
+parseInt(R.value,10),j=o.order.length;I>=1&&I<=j?B(o.atPosition(I)):(N(`Type a position from 1 to ${j}`),y.textContent=`\
+Type a position from 1 to ${j}.`)}function V(){!u&&w.value&&B(o.beside(w.value,"before"))}function pt(I){x(),N(`${I}. ${o.
+unitName()}, ${o.where()}`),b()}function W(){o.pickUp(),x(!0),U(" picked up")}function X(){o.putDown()&&b(),x(!0),U(" pu\
+t down")}function k(){o.putDown()&&b(),x()}function H(){o.putBack(),x(!0),U(" put back")}function F(I){c=I,v.setAttribute(
+"aria-pressed",String(I)),I||(o.block=new Set),x(),N(I?"Choose the steps of a block":"Block let go")}function q(I){o.toggleBlock(
+I);let j=o.block.has(I)?"in the block":"out of the block";N(`${o.label(I)} ${j}, ${o.block.size} in it`)}function nt(I,j){
+let tt=o.fold(I,j);tt&&(x(!0),N(`${tt} ${j?"closed":"open"}`))}p.addEventListener("keydown",I=>{if(xt(I))return;let j=o.
+rows(),tt=j.findIndex(St=>St.id===o.current),lt=St=>{o.current=j[Math.max(0,Math.min(j.length-1,St))].id,x(!0)},vt=j[tt],
+{key:ut}=I,$t=ut==="ArrowUp"?-1:ut==="ArrowDown"?1:null,at=o.held!==null;if($t&&(I.shiftKey||at))_($t);else if($t)lt(tt+
+$t);else if(at&&ut==="Escape")H();else if(ut===" ")u||(at?X:W)();else if(at&&ut==="Enter")X();else if(ut==="Enter"&&!vt.
+run)u||(q(vt.key),x(!0));else if(ut==="Home"&&!at)lt(0);else if(ut==="End"&&!at)lt(j.length-1);else if(a&&ut==="ArrowLef\
+t")nt(vt,!0);else if(a&&ut==="ArrowRight")nt(vt,!1);else if(ut.length===1&&!at)T(ut);else return;I.preventDefault()});let K="",
+dt;function T(I){K+=I.toLowerCase(),clearTimeout(dt),dt=window.setTimeout(()=>{K=""},Pn);let j=o.sought(K);j&&(o.current=
+j.id,x(!0))}p.addEventListener("focusout",({relatedTarget:I})=>{o.held!==null&&I instanceof Node&&!p.contains(I)&&k()});
+let G=null;p.addEventListener("pointerdown",I=>{let j=o.row(wt(I,".ts-step")?.dataset.row??"");if(!j||I.button!==0)return;
+if(j.run&&wt(I,".ts-fold")){nt(j,!o.closed.has(String(j.run.stage))),I.preventDefault();return}let tt=wt(I,".ts-grip, .t\
+s-number"),lt=I.ctrlKey||I.metaKey;o.held!==null&&k(),!j.run&&!u&&(I.shiftKey?o.blockTo(j.key):(lt||c)&&!tt&&q(j.key)),o.
+current=j.id,x(!0),I.preventDefault(),!(u||I.shiftKey||lt)&&(I.pointerType!=="mouse"&&!tt||(G={x:I.clientX,y:I.clientY,id:I.
+pointerId,carried:null},p.setPointerCapture(I.pointerId)))}),p.addEventListener("pointermove",I=>{if(!G||I.pointerId!==G.
+id)return;let{clientX:j,clientY:tt}=I;if(!G.carried){if(Math.hypot(j-G.x,tt-G.y)<Rn)return;G.carried=rt()}Object.assign(
+G.carried,{x:j,y:tt}),ft(G.carried)});function rt(){let I=s("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},o.unit().
+length>1?o.unitName():o.label(o.unit()[0]));document.body.append(I);let j=s("div",{class:"ts-line","aria-hidden":"true"});
+p.append(j),p.classList.add("ts-dragging");for(let tt of o.unit())l.get(tt)?.classList.add("ts-lifted");return{ghost:I,line:j,
+timer:requestAnimationFrame(mt),x:0,y:0,drop:null}}function ft(I){I.ghost.style.transform=`translate(${I.x+12}px, ${I.y+
+8}px)`;let tt=o.rows().map($t=>{let at=Z($t).getBoundingClientRect();return{row:$t,box:at,offset:I.y-(at.top+at.height/2)}}).
+reduce(($t,at)=>Math.abs(at.offset)<Math.abs($t.offset)?at:$t),lt=tt.offset>0;I.drop=o.dropAt(tt.row,lt);let ut=(lt?tt.box.
+bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;I.line.style.top=`${ut}px`}function mt(){let I=G?.carried;
+if(I){for(let j of[p,ze(p)]){let lt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),vt=I.
+y<lt.top+ss?-1:I.y>lt.bottom-ss?1:0;if(!vt)continue;let ut=j.scrollTop;if(j.scrollTop+=vt*jn,j.scrollTop!==ut){ft(I);break}}
+I.timer=requestAnimationFrame(mt)}}function et(I){let j=G?.carried;if(G=null,!j)return;cancelAnimationFrame(j.timer),j.ghost.
+remove(),j.line.remove(),p.classList.remove("ts-dragging");for(let lt of l.values())lt.classList.remove("ts-lifted");let{
+drop:tt}=j;if(!I||!tt||o.unit().includes(tt.target)){x(!0),N(`${o.unitName()} stays at ${o.where()}`);return}B(o.beside(
+tt.target,tt.side))}return p.addEventListener("pointerup",()=>et(!0)),p.addEventListener("pointercancel",()=>et(!1)),O.addEventListener(
+"keydown",I=>{!G?.carried||I.key!=="Escape"||(et(!1),I.stopPropagation())}),x(),{element:O,tools:C,order:()=>[...o.order],
+change:(I,j)=>{u||B(I,j)},setOrder(I,j=!1){o.held!==null||G?.carried||Ft(I,o.order)||(o.set(I,j),x())},setNotes(I){i=I??
+{},x()},setDisabled(I){u=I,x()}}}kt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
+steps.map(([a])=>a),o=le({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
+es(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function os(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[c,i]of t.entries()){let[u,l]=e[i]??[null,null];u!==null&&r[1]!==
+0&&o.push(n(r[0],0)),r=[u??r[0],l??(u===null?r[1]:0)];let d=n(...r);o.push(d);let p=a.get(d.join(" "))??{at:d,numbers:[]};
+p.numbers.push(c+1),a.set(d.join(" "),p)}return{points:o,stops:[...a.values()]}}function rs(t,e,n){let r=e>=0&&e<t.length-
+1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function as(t,e){return t.filter((n,r)=>r!==e)}function is(t,e,n){
+let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var ns=.6;function cs(t,[e,n],[r,
+o]){let a=Object.entries(t).filter(([u])=>!u.startsWith("firm:")),c=(u,l)=>a.filter(([,d])=>d[0]===u&&d[1]===l).map(([d])=>d).
+slice(0,1),i=Math.abs(e-r)>ns;return[...i&&Math.abs(n)>ns?c(null,0):[],...i?c(r,null):[],...o||!i?c(null,o):[]]}var Gt=9,de=.7*Gt,Oe=44;function ue(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*Gt+2*Oe,
+c=(o-r)*de+2*Oe,i=(f,g)=>[Oe+(f-e)*Gt,c/2-(g-(r+o)/2)*de],u=t.gates.map(f=>`M${i(f,r).join(" ")}L${i(f,o).join(" ")}`),l=`\
+M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,d=t.gears.map(([f,g,h])=>{let[L,v]=i(g,h),A={x:L,y:v+(h>0?-20:30),"data-gear":f};
+return D("text",{...A,class:"tsp-gear","text-anchor":"middle"},f)});return{element:D("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
+height:c,class:"ts-gateplan","aria-hidden":"true"},D("path",{d:[...u,l].join(""),class:"tsp-slot"}),...d),at:i}}function Hn(t){let{element:e,at:n}=ue(t),r=D("polyline",{class:"tsp-line",points:""}),o=D("g");return e.append(r,o),{element:e,
+show(a){let{points:c,stops:i}=os(a,t.aims,n),[[u,l]]=c;r.setAttribute("points",c.map(d=>d.join(",")).join(" ")),o.replaceChildren(
 D("circle",{cx:u,cy:l,r:4,class:"tsp-start"}),...i.map(({at:[d,p],numbers:f})=>D("g",{},D("circle",{cx:d,cy:p,r:3.5,class:"\
-tsp-stop"}),D("text",{x:d+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function cs({label:t,moves:e,plan:n,most:o,onChange:r}){
-let a=new Map(e),c=M=>a.get(M)??M,i=[],u=-1,l=!1,d=n?jn(n):null,p=s("ol",{class:"ts-pathlist","aria-label":t}),f=s("p",{
+tsp-stop"}),D("text",{x:d+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function ls({label:t,moves:e,plan:n,most:r,onChange:o}){
+let a=new Map(e),c=O=>a.get(O)??O,i=[],u=-1,l=!1,d=n?Hn(n):null,p=s("ol",{class:"ts-pathlist","aria-label":t}),f=s("p",{
 class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),g=s("p",{class:"ts-hidden",role:"stat\
-us"}),h=e.map(([M,B])=>X(B,()=>k(M))),L=X("Take back the last move",()=>{i.length&&I(i.length-1)}),v=X("Take back all",()=>{
-i.length&&w([],"No moves left")}),E=s("span",{class:"ts-hint"}),R=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
+us"}),h=e.map(([O,N])=>Y(N,()=>y(O))),L=Y("Take back the last move",()=>{i.length&&P(i.length-1)}),v=Y("Take back all",()=>{
+i.length&&w([],"No moves left")}),A=s("span",{class:"ts-hint"}),R=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
 moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-words"},f,p,
-s("div",{class:"ts-tools"},L,v,E)),d&&s("div",{class:"ts-path-picture"},d.element)),d&&s("p",{class:"ts-hint"},"The line\
- shows where each move should go. The test shows whether the lever gets there."),g);function w(M,B){l||(i=M,S(),g.textContent=
-B,r([...i]))}function k(M){if(i.length>=o){g.textContent=`${o} moves are the most here`;return}let{moves:B,place:z}=os(i,
-u,M);u=z,w(B,`Move ${z+1}: ${c(M)}`)}function I(M){let B=c(i[M]);u=Math.min(u,i.length-2),w(rs(i,M),`Taken back: ${B}`)}
-function A(M,B){let z=as(i,M,B);z&&(u=M+B,w(z,`${c(z[u])}, move ${u+1} of ${i.length}`),x(u))}function m(M){return p.children[M]?.
-querySelector(".ts-path-move")}function x(M){let B=m(M);return B instanceof HTMLElement&&B.focus(),!!B}function $(M,B){let z=s(
-"span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${B+1}: ${c(M)}`},c(M)),H=s("button",{type:"button",class:"\
-ts-path-off","aria-label":`Take back move ${B+1}`,onclick:()=>I(B)},"×"),C=s("li",{},z,H);return C.classList.toggle("ts\
--current",B===u),z.addEventListener("focus",()=>{u=B;for(let N of p.children)N.classList.toggle("ts-current",N===C)}),z.
-addEventListener("keydown",N=>{if(xt(N))return;let b=N.key==="ArrowUp"?-1:N.key==="ArrowDown"?1:null;if(b&&N.shiftKey)A(
-B,b);else if(b)x(B+b);else if(N.key==="Delete"||N.key==="Backspace")I(B),x(Math.min(B,i.length-1))||h[0].focus();else return;
-N.preventDefault()}),H.disabled=l,C}function S(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,E.textContent=`${i.length}\
- of at most ${o} moves`;for(let M of h)M.disabled=l||i.length>=o;L.disabled=v.disabled=l||i.length===0,d?.show(i)}return S(),
-{element:R,setMoves(M){Kt(M,i)||(i=[...M],u=-1,S())},setDisabled(M){l=M,S()}}}vt("path",{prompt:"words",make(t,e,n){let o=cs({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
-element:o.element,show:r=>o.setMoves([r.value??[]].flat()),setDisabled:o.setDisabled,refused(){}}}});function ls(t,e,n){let o=t.indexOf(n);return[...t.slice(o+1),...t.slice(0,o)].find(a=>!e.get(a))??n}function ds(t,e,n){let o=t.
-find(({key:u})=>u===e);if(!o)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let r={ArrowRight:1,
-ArrowLeft:-1}[n];if(r!==void 0){let u=[...t].sort((d,p)=>d.x-p.x||d.y-p.y),l=u.findIndex(({key:d})=>d===e)+r;return u[(l+
-u.length)%u.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let c=u=>Math.abs(u.y-o.y)+2*Math.abs(u.x-
-o.x),[i]=t.filter(({key:u,y:l})=>u!==e&&(l-o.y)*a>2).sort((u,l)=>c(u)-c(l));return(i??o).key}function Ft(t,e,n,o){let r=t.lines,a=t.options,c=r.map(([p])=>p),i=c[0],u=r.map(([p,f],g)=>{let h=`${e.control}-${g}`,L=s(
-"label",{class:"ts-each-line",for:h},f),v=yt({id:h,"aria-describedby":e.status},[["","choose"],...a]),E=s("input",{type:"\
-radio",name:`${e.control}-active`,"aria-label":`Point in the picture for: ${f}`,checked:g===0}),R=s("li",{},c.length>1?E:
-null,L,v);return E.addEventListener("change",()=>{i=p}),v.addEventListener("change",()=>{i=p,d()}),{key:p,box:v,mark:E,row:R}}),
-l=()=>new Map(u.map(({key:p,box:f})=>[p,f.value]));function d(){let p=l();o(p),n(se([...p]))}return{element:s("ol",{class:"\
+s("div",{class:"ts-tools"},L,v,A)),d&&s("div",{class:"ts-path-picture"},d.element)),d&&s("p",{class:"ts-hint"},"The line\
+ shows where each move should go. The test shows whether the lever gets there."),g);function w(O,N){l||(i=O,S(),g.textContent=
+N,o([...i]))}function y(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:N,place:U}=rs(i,
+u,O);u=U,w(N,`Move ${U+1}: ${c(O)}`)}function P(O){let N=c(i[O]);u=Math.min(u,i.length-2),w(as(i,O),`Taken back: ${N}`)}
+function E(O,N){let U=is(i,O,N);U&&(u=O+N,w(U,`${c(U[u])}, move ${u+1} of ${i.length}`),m(u))}function C(O){return p.children[O]?.
+querySelector(".ts-path-move")}function m(O){let N=C(O);return N instanceof HTMLElement&&N.focus(),!!N}function $(O,N){let U=s(
+"span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${N+1}: ${c(O)}`},c(O)),Z=s("button",{type:"button",class:"\
+ts-path-off","aria-label":`Take back move ${N+1}`,onclick:()=>P(N)},"×"),x=s("li",{},U,Z);return x.classList.toggle("ts\
+-current",N===u),U.addEventListener("focus",()=>{u=N;for(let M of p.children)M.classList.toggle("ts-current",M===x)}),U.
+addEventListener("keydown",M=>{if(xt(M))return;let b=M.key==="ArrowUp"?-1:M.key==="ArrowDown"?1:null;if(b&&M.shiftKey)E(
+N,b);else if(b)m(N+b);else if(M.key==="Delete"||M.key==="Backspace")P(N),m(Math.min(N,i.length-1))||h[0].focus();else return;
+M.preventDefault()}),Z.disabled=l,x}function S(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,A.textContent=`${i.length}\
+ of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;L.disabled=v.disabled=l||i.length===0,d?.show(i)}return S(),
+{element:R,setMoves(O){Ft(O,i)||(i=[...O],u=-1,S())},setDisabled(O){l=O,S()}}}kt("path",{prompt:"words",make(t,e,n){let r=ls({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ds(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function us(t,e,n){let r=t.
+find(({key:u})=>u===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
+ArrowLeft:-1}[n];if(o!==void 0){let u=[...t].sort((d,p)=>d.x-p.x||d.y-p.y),l=u.findIndex(({key:d})=>d===e)+o;return u[(l+
+u.length)%u.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let c=u=>Math.abs(u.y-r.y)+2*Math.abs(u.x-
+r.x),[i]=t.filter(({key:u,y:l})=>u!==e&&(l-r.y)*a>2).sort((u,l)=>c(u)-c(l));return(i??r).key}function Kt(t,e,n,r){let o=t.lines,a=t.options,c=o.map(([p])=>p),i=c[0],u=o.map(([p,f],g)=>{let h=`${e.control}-${g}`,L=s(
+"label",{class:"ts-each-line",for:h},f),v=yt({id:h,"aria-describedby":e.status},[["","choose"],...a]),A=s("input",{type:"\
+radio",name:`${e.control}-active`,"aria-label":`Point in the picture for: ${f}`,checked:g===0}),R=s("li",{},c.length>1?A:
+null,L,v);return A.addEventListener("change",()=>{i=p}),v.addEventListener("change",()=>{i=p,d()}),{key:p,box:v,mark:A,row:R}}),
+l=()=>new Map(u.map(({key:p,box:f})=>[p,f.value]));function d(){let p=l();r(p),n(se([...p]))}return{element:s("ol",{class:"\
 ts-each ts-pointed"},...u.map(({row:p})=>p)),active:()=>i,answers:l,press(p){let f=u.find(({key:g})=>g===i);if(!(!f||f.box.
-disabled)){f.box.value=p,d(),i=ls(c,l(),i);for(let{key:g,mark:h}of u)h.checked=g===i}},put(p,f){let g=u.find(({key:h})=>h===
-p);!g||g.box.disabled||(g.box.value=f,d())},show(p){let f=ne(p.value);for(let{key:g,box:h}of u)h.value=f.get(g)??"";o(l())},
-setDisabled(p){for(let{box:f,mark:g}of u)f.disabled=p,g.disabled=p}}}function pe(t,e,n){let o=s("div",{class:"ts-scene",
-role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});o.innerHTML=t;let r=o.querySelector(
-"svg");r.setAttribute("role","group");let a=new Map(Z(r,"[data-mark]").map(l=>[String(l.dataset.mark),l])),c=new Map(e);
+disabled)){f.box.value=p,d(),i=ds(c,l(),i);for(let{key:g,mark:h}of u)h.checked=g===i}},put(p,f){let g=u.find(({key:h})=>h===
+p);!g||g.box.disabled||(g.box.value=f,d())},show(p){let f=ne(p.value);for(let{key:g,box:h}of u)h.value=f.get(g)??"";r(l())},
+setDisabled(p){for(let{box:f,mark:g}of u)f.disabled=p,g.disabled=p}}}function pe(t,e,n){let r=s("div",{class:"ts-scene",
+role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});r.innerHTML=t;let o=r.querySelector(
+"svg");o.setAttribute("role","group");let a=new Map(Q(o,"[data-mark]").map(l=>[String(l.dataset.mark),l])),c=new Map(e);
 for(let[l,d]of a)d.setAttribute("role","button"),d.setAttribute("tabindex",l===e[0][0]?"0":"-1"),d.setAttribute("aria-la\
-bel",`${l}: ${c.get(l)??""}`);let i=l=>wt(l,"[data-mark]")?.dataset.mark??wt(l,"[data-spot]")?.dataset.spot;o.addEventListener(
-"click",l=>{let d=i(l);d&&n(d)});for(let[l,d]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])o.addEventListener(
-l,p=>{let f=i(p);f&&u(f,d)});function u(l,d){for(let p of Z(r,`[data-spot="${l}"]`))p.classList.toggle("tss-near",d)}return o.
+bel",`${l}: ${c.get(l)??""}`);let i=l=>wt(l,"[data-mark]")?.dataset.mark??wt(l,"[data-spot]")?.dataset.spot;r.addEventListener(
+"click",l=>{let d=i(l);d&&n(d)});for(let[l,d]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])r.addEventListener(
+l,p=>{let f=i(p);f&&u(f,d)});function u(l,d){for(let p of Q(o,`[data-spot="${l}"]`))p.classList.toggle("tss-near",d)}return r.
 addEventListener("keydown",l=>{let d=wt(l,"[data-mark]")?.dataset.mark;if(d){if(l.key==="Enter"||l.key===" ")n(d);else{let p=[
-...a].map(([g,h])=>{let L=h.querySelector(".tss-dot");return{key:g,x:L.cx.baseVal.value,y:L.cy.baseVal.value}}),f=ds(p,d,
+...a].map(([g,h])=>{let L=h.querySelector(".tss-dot");return{key:g,x:L.cx.baseVal.value,y:L.cy.baseVal.value}}),f=us(p,d,
 l.key);if(f===void 0)return;a.get(d)?.setAttribute("tabindex","-1"),a.get(f)?.setAttribute("tabindex","0"),a.get(f)?.focus()}
-l.preventDefault()}}),{element:o,drawing:r,choose(l){let d=new Set(l);for(let[p,f]of a)f.classList.toggle("tss-chosen",d.
-has(p)),f.setAttribute("aria-pressed",String(d.has(p)));for(let p of Z(r,"[data-spot]"))p.classList.toggle("tss-on",d.has(
-String(p.dataset.spot)))}}}vt("picture",{prompt:"legend",make(t,e,n){let o=t.options,r=Ft(t,e,n,i=>{let u=new Set(i.values());for(let{letter:l,card:d}of a)
-d.classList.toggle("ts-on",u.has(l))}),a=o.map(([i,u])=>{let l=s("div",{class:"ts-picture-card",onclick:()=>r.press(i)});
+l.preventDefault()}}),{element:r,drawing:o,choose(l){let d=new Set(l);for(let[p,f]of a)f.classList.toggle("tss-chosen",d.
+has(p)),f.setAttribute("aria-pressed",String(d.has(p)));for(let p of Q(o,"[data-spot]"))p.classList.toggle("tss-on",d.has(
+String(p.dataset.spot)))}}}kt("picture",{prompt:"legend",make(t,e,n){let r=t.options,o=Kt(t,e,n,i=>{let u=new Set(i.values());for(let{letter:l,card:d}of a)
+d.classList.toggle("ts-on",u.has(l))}),a=r.map(([i,u])=>{let l=s("div",{class:"ts-picture-card",onclick:()=>o.press(i)});
 return l.innerHTML=t.svgs[i],l.querySelector("svg")?.setAttribute("aria-label",u),l.prepend(s("span",{class:"ts-picture-\
 letter"},i)),{letter:i,card:l}}),c=s("div",{class:"ts-pictures"},...a.map(({card:i})=>i));return{element:s("div",{class:"\
-ts-pictured"},r.element,c),show:r.show,setDisabled:r.setDisabled,refused(){}}}});vt("point",{prompt:"legend",make(t,e,n){let o=Ft(t,e,n,i=>c.choose(i.values())),a=t.options.map(([i,u])=>[i,u.slice(i.length+
-2)]),c=pe(t.svg,a,o.press);return{element:s("div",{},o.element,c.element),show:o.show,setDisabled:o.setDisabled,refused(){}}}});vt("put",{prompt:"legend",make(t,e,n){let o=t.lines,r=new Map(o.map(([d])=>[d,"1"])),a=Ft(t,e,n,d=>{for(let[p,f]of d)f&&
-r.set(p,f.split("-")[1]);c.choose([...d.values()].map(p=>p.split("-")[0])),u(d)}),c=pe(t.svg,t.places,d=>{a.press(`${d}-${r.
+ts-pictured"},o.element,c),show:o.show,setDisabled:o.setDisabled,refused(){}}}});kt("point",{prompt:"legend",make(t,e,n){let r=Kt(t,e,n,i=>c.choose(i.values())),a=t.options.map(([i,u])=>[i,u.slice(i.length+
+2)]),c=pe(t.svg,a,r.press);return{element:s("div",{},r.element,c.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});kt("put",{prompt:"legend",make(t,e,n){let r=t.lines,o=new Map(r.map(([d])=>[d,"1"])),a=Kt(t,e,n,d=>{for(let[p,f]of d)f&&
+o.set(p,f.split("-")[1]);c.choose([...d.values()].map(p=>p.split("-")[0])),u(d)}),c=pe(t.svg,t.places,d=>{a.press(`${d}-${o.
 get(a.active())}`)}),i=D("g",{class:"tss-placed"});c.drawing.append(i);function u(d){i.replaceChildren();for(let[p,f]of d){
 let[g,h]=f.split("-"),L=t.at[g];if(!L)continue;let v=D("g",{transform:`translate(${L[0]} ${L[1]})`});v.innerHTML=t.pieces[p][Number(
-h)-1][1],i.append(v)}for(let{part:p,show:f}of l)f(r.get(p)??"1")}let l=o.map(([d,p])=>{let f=s("div",{class:"ts-tray-par\
-t"}),g=s("span",{class:"ts-hint",role:"status"}),h=et("Turn it",()=>{let E=r.get(d)==="1"?"2":"1";r.set(d,E),L(E);let R=a.
-answers().get(d);R&&a.put(d,`${R.split("-")[0]}-${E}`)},`Turn it: ${p}`);function L(E){let[R,w]=t.pieces[d][Number(E)-1],
-k=Number(/data-half="([\d.]+)"/.exec(w)?.[1]??90);f.innerHTML=`<svg viewBox="${-k} ${-k} ${2*k} ${2*k}" width="120" heig\
-ht="120" aria-hidden="true">${w}</svg>`,g.textContent=`Way ${E}: ${R}`}let v=s("div",{class:"ts-tray"},f,s("div",{},p,g,
+h)-1][1],i.append(v)}for(let{part:p,show:f}of l)f(o.get(p)??"1")}let l=r.map(([d,p])=>{let f=s("div",{class:"ts-tray-par\
+t"}),g=s("span",{class:"ts-hint",role:"status"}),h=st("Turn it",()=>{let A=o.get(d)==="1"?"2":"1";o.set(d,A),L(A);let R=a.
+answers().get(d);R&&a.put(d,`${R.split("-")[0]}-${A}`)},`Turn it: ${p}`);function L(A){let[R,w]=t.pieces[d][Number(A)-1],
+y=Number(/data-half="([\d.]+)"/.exec(w)?.[1]??90);f.innerHTML=`<svg viewBox="${-y} ${-y} ${2*y} ${2*y}" width="120" heig\
+ht="120" aria-hidden="true">${w}</svg>`,g.textContent=`Way ${A}: ${R}`}let v=s("div",{class:"ts-tray"},f,s("div",{},p,g,
 h));return{part:d,row:v,show:L,turn:h}});return{element:s("div",{},s("div",{class:"ts-trays"},...l.map(({row:d})=>d)),a.
-element,c.element),show:a.show,setDisabled(d){a.setDisabled(d);for(let{turn:p}of l)p.disabled=d},refused(){}}}});var Hn="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
-onnection is back. Simulators wait until then.",Wn="The connection to the course is back.",_n=1500,Kn=5e3,Te=new Set,Dt=null,
-Oe;function us(t){Dt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),Dt.isConnected||document.body.append(Dt),Dt.textContent=
-t}function Fn(){Dt?.remove(),Dt=null}function ps(){clearTimeout(Oe),Te.size?Oe=window.setTimeout(()=>us(Hn),Dt?0:_n):Dt&&
-(us(Wn),Oe=window.setTimeout(Fn,Kn))}var fs=t=>({down(){Te.add(t),ps()},up(){Te.delete(t),ps()}});var Un=1e3,qn="input, button, select, textarea, summary, a, [tabindex]";function zn(t){let e=r=>{if(r.stopPropagation(),
-!(r.ctrlKey||r.metaKey)||r.key.toLowerCase()!=="s"||(r.preventDefault(),r.type!=="keydown"||r.repeat))return;let{key:a,code:c,
-keyCode:i,ctrlKey:u,metaKey:l}=r,d={key:a,code:c,keyCode:i,ctrlKey:u,metaKey:l,bubbles:!0,cancelable:!0};t.parentElement?.
+element,c.element),show:a.show,setDisabled(d){a.setDisabled(d);for(let{turn:p}of l)p.disabled=d},refused(){}}}});var Wn="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
+onnection is back. Simulators wait until then.",_n="The connection to the course is back.",Fn=1500,Kn=5e3,Ie=new Set,Dt=null,
+Te;function ps(t){Dt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),Dt.isConnected||document.body.append(Dt),Dt.textContent=
+t}function Un(){Dt?.remove(),Dt=null}function fs(){clearTimeout(Te),Ie.size?Te=window.setTimeout(()=>ps(Wn),Dt?0:Fn):Dt&&
+(ps(_n),Te=window.setTimeout(Un,Kn))}var hs=t=>({down(){Ie.add(t),fs()},up(){Ie.delete(t),fs()}});var qn=1e3,zn="input, button, select, textarea, summary, a, [tabindex]";function Gn(t){let e=o=>{if(o.stopPropagation(),
+!(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:c,
+keyCode:i,ctrlKey:u,metaKey:l}=o,d={key:a,code:c,keyCode:i,ctrlKey:u,metaKey:l,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",d))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
-"keypress",e);let n=()=>{for(let r of t.querySelectorAll(qn))r.hasAttribute("data-lm-suppress-shortcuts")||r.setAttribute(
-"data-lm-suppress-shortcuts","true")};n();let o=new MutationObserver(n);return o.observe(t,{childList:!0,subtree:!0}),()=>o.
-disconnect()}function Gn(t,e,n){let o=t.widget_manager?.kernel,r=(c,i)=>{["restarting","autorestarting","terminating","d\
-ead"].includes(i)&&e()},a=(c,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),o?.statusChanged?.
-connect(r),o?.connectionStatusChanged?.connect(a),o?.disposed?.connect(e),()=>{t.off("comm_live_update",e),o?.statusChanged?.
-disconnect(r),o?.connectionStatusChanged?.disconnect(a),o?.disposed?.disconnect(e)}}var hs=`.twoshaft {
+"keypress",e);let n=()=>{for(let o of t.querySelectorAll(zn))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
+"data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
+disconnect()}function Yn(t,e,n){let r=t.widget_manager?.kernel,o=(c,i)=>{["restarting","autorestarting","terminating","d\
+ead"].includes(i)&&e()},a=(c,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
+connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
+disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var gs=`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -667,799 +668,806 @@ haft .ts-apart-list{list-style:none;margin:0;padding:0 var(--ts-grid) 0 0;max-he
 list .ts-current{border-left-color:var(--ts-accent);font-weight:600}@media(forced-colors:active){.twoshaft .ts-apart-lis\
 t li:not(.ts-current){border-left-color:Canvas}}.twoshaft .ts-space{display:block;width:100%;height:460px;box-sizing:bor\
 der-box;border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-action:none}.twoshaft .ts-space:focus-visible{outl\
-ine:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:\
-none}.twoshaft .ts-told{min-height:1.5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template-c\
-olumns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-buildlist{display:gr\
-id;gap:4px;max-height:20rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;padding-block:2px;min-he\
-ight:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{b\
-order-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--\
-ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(-\
--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-\
-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft\
- .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-re\
-cord table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;fo\
-nt-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1p\
-x solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@medi\
-a(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{ma\
-x-height:none}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:3px solid Highlight}\
-.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{forced-color-adjust:non\
-e;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):not(.ts-curren\
-t,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color:Highlight}.\
-twoshaft-bar .ts-tasks a:not([aria-current]){border-bottom-color:Canvas}}`,gs="twoshaft-styles";function Yn(){let t=document.
-getElementById(gs);t?.textContent!==hs&&(t?.remove(),document.head.append(s("style",{id:gs},hs)))}function J({model:t,el:e},{
-kind:n,lost:o=()=>Qt(e),line:r=()=>{}}){Yn(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"\
-ts-alert",role:"alert"}),c=fs(e),i=()=>e.classList.contains("ts-lost"),u=[],d=Gn(t,()=>{i()||(e.classList.add("ts-lost"),
-c.down(),o())},h=>{i()||(h?c.down():c.up(),r(h))}),p=zn(e),f,g=(h,L)=>{t.on(h,L),u.push([h,L])};return g("msg:custom",h=>{
-h.type==="trouble"&&!i()&&(a.textContent=h.reason)}),{alert:a,follow:g,isLost:i,send(h){i()||(e.classList.add("ts-begun"),
-t.send(h),clearTimeout(f),f=window.setTimeout(()=>t.send({type:"rest"}),Un))},asks(h,{first:L,begin:v,who:E="Practice. N\
-othing here is marked or saved."}={}){return L?.classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},
-h),v?s("p",{class:"ts-begin"},`Begin: ${v}.`):"",E?s("p",{},E):"")},show:(...h)=>e.replaceChildren(...It(h)),close(){c.up(),
-clearTimeout(f),p(),d();for(let[h,L]of u)t.off(h,L)}}}function ms({model:t,el:e}){let n=J({model:t,el:e},{kind:"rig",lost:()=>u.setDisabled(!0)}),o=s("p",{class:"ts-finding",
-role:"status"}),r=s("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=ot("order"),n.send({type:"order",order:p,turn:c})},
+ine:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-photographs{display:flex;flex-wrap:wrap;gap:var(--ts-gr\
+id)}.twoshaft .ts-photographs figure{flex:0 1 320px;margin:var(--ts-grid) 0}.twoshaft .ts-photographs svg{display:block;\
+width:100%;height:auto;max-height:220px}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}.twosh\
+aft .ts-told{min-height:1.5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template-columns:minm\
+ax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-buildlist{display:grid;gap:4px;\
+max-height:20rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;padding-block:2px;min-height:28px}.\
+twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style\
+:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);\
+color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);p\
+adding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min\
+-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-cautio\
+n{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record table{\
+border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:6\
+00}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var\
+(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@media(max-width\
+:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:no\
+ne}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:3px solid Highlight}.twoshaft .\
+ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{forced-color-adjust:none;backgroun\
+d:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):not(.ts-current,.ts-inblo\
+ck){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color:Highlight}.twoshaft-ba\
+r .ts-tasks a:not([aria-current]){border-bottom-color:Canvas}}`,ms="twoshaft-styles";function Xn(){let t=document.getElementById(
+ms);t?.textContent!==gs&&(t?.remove(),document.head.append(s("style",{id:ms},gs)))}function J({model:t,el:e},{kind:n,lost:r=()=>Qt(
+e),line:o=()=>{}}){Xn(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"\
+alert"}),c=hs(e),i=()=>e.classList.contains("ts-lost"),u=[],d=Yn(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},
+h=>{i()||(h?c.down():c.up(),o(h))}),p=Gn(e),f,g=(h,L)=>{t.on(h,L),u.push([h,L])};return g("msg:custom",h=>{h.type==="tro\
+uble"&&!i()&&(a.textContent=h.reason)}),{alert:a,follow:g,isLost:i,send(h){i()||(e.classList.add("ts-begun"),t.send(h),clearTimeout(
+f),f=window.setTimeout(()=>t.send({type:"rest"}),qn))},asks(h,{first:L,begin:v,who:A="Practice. Nothing here is marked o\
+r saved."}={}){return L?.classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},h),v?s("p",{class:"t\
+s-begin"},`Begin: ${v}.`):"",A?s("p",{},A):"")},show:(...h)=>e.replaceChildren(...It(h)),close(){c.up(),clearTimeout(f),
+p(),d();for(let[h,L]of u)t.off(h,L)}}}function ws({model:t,el:e}){let n=J({model:t,el:e},{kind:"rig",lost:()=>u.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=ot("order"),n.send({type:"order",order:p,turn:c})},
 u=le({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),l=s("button",{type:"\
 button",class:"ts-button",onclick:()=>u.change([...a],"The first order stands again")},"Start again");u.tools.append(l),
 n.show(n.asks("Which steps stand in a wrong place?",{first:u.tools,begin:"choose a step and move it up or down"}),n.alert,
-Tt([u.element],[o,r]));function d(){let p=t.get("judged");c!==null&&p.turn!==c||(c=null,o.textContent=p.finding,r.textContent=
-p.cost,u.setOrder(p.order),u.setNotes(p.notes))}return n.follow("change:judged",d),d(),n.close}var Xn=["lit","bench","absent"],ws=[1,1.5,2,3,4.5];function Ut({svg:t,parts:e,words:n},{name:o="The unit in section",tallest:r}={}){
-let a=s("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${o}. Left and right arrows walk from part \
-to part, up and down to the part above or below, plus and minus zoom.`});a.innerHTML=t;let c=a.querySelector("svg"),i=c.
-querySelector(".tsu-marks");c.setAttribute("aria-hidden","true"),c.removeAttribute("role");let u=new Map(e.map(([H])=>[H,
-[]]));for(let H of Z(c,"[data-part]"))u.get(String(H.dataset.part))?.push(H);let l=new Map(e.map(([H],C)=>[H,C])),d=s("p",
-{class:"ts-hint ts-unit-name",role:"status"}),p=yt({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
-...e.map(([H,C])=>[H,C])]),{width:f,height:g}=c.viewBox.baseVal,h=r?`min(100%, ${Math.round(r*f/g)}px)`:"100%",L=new WeakMap,
-v=-1,E=0,R={},w=H=>{let C=R[H];return C==="absent"?" Not there yet.":C==="bench"?" On the bench.":C==="lit"?" In hand.":
-""},k=H=>`${e[H][1]}. ${e[H][2]}${w(e[H][0])}`;function I(H){for(let N of Z(c,".tsu-chosen"))N.classList.remove("tsu-cho\
-sen");v=H;let C=H<0?"":e[H][0];p.value=C,d.textContent=H<0?M:k(H);for(let N of u.get(C)??[])N.classList.add("tsu-chosen");
-H>=0&&m(C)}function A(H){let C=(u.get(H)??[]).map(K=>{let{x:st,y:pt,width:_,height:V}=K.getBBox(),[y,W]=L.get(K)??[0,0];
-return{x:st+y,y:pt+W,width:_,height:V}}),N=Math.min(...C.map(K=>K.x)),b=Math.max(...C.map(K=>K.x+K.width)),P=Math.min(...C.
-map(K=>K.y)),U=Math.max(...C.map(K=>K.y+K.height));return{x:(N+b)/2,y:(P+U)/2}}function m(H){let C=A(H),N=c.getBoundingClientRect().
-width/c.viewBox.baseVal.width,[b,P]=[C.x*N,C.y*N],{scrollLeft:U,scrollTop:K,clientWidth:st,clientHeight:pt}=a;(b<U+40||b>
-U+st-40)&&(a.scrollLeft=b-st/2),(P<K+40||P>K+pt-40)&&(a.scrollTop=P-pt/2)}function x(H){E=Math.max(0,Math.min(ws.length-
-1,E+H)),c.style.width=`calc(${ws[E]} * ${h})`,c.style.height="auto",v>=0&&m(e[v][0])}function $(H){let C=A(e[v][0]),[N]=e.
-map(([b],P)=>({k:P,at:A(b)})).filter(({k:b,at:P})=>b!==v&&(P.y-C.y)*H>4).sort((b,P)=>bs(b.at,C)-bs(P.at,C));N&&I(N.k)}a.
-addEventListener("keydown",H=>{if(xt(H))return;let C=e.length-1;if(H.key==="ArrowRight")I(v>=C?0:v+1);else if(H.key==="A\
-rrowLeft")I(v<=0?C:v-1);else if(H.key==="ArrowUp"||H.key==="ArrowDown")v<0?I(0):$(H.key==="ArrowUp"?-1:1);else if(H.key===
-"Home")I(0);else if(H.key==="End")I(C);else if(H.key==="+"||H.key==="=")x(1);else if(H.key==="-")x(-1);else if(H.key==="\
-Escape")I(-1);else return;H.preventDefault()}),a.addEventListener("click",H=>{let C=wt(H,"[data-part]")?.dataset.part;I(
-C===void 0?-1:l.get(C)??-1)}),a.addEventListener("pointerover",H=>{let C=wt(H,"[data-part]")?.dataset.part;if(C===void 0||
-H.pointerType!=="mouse")return;let N=wt(H,"[data-solid]")?.querySelector("title")?.textContent,b=e[l.get(C)??0][1];S.textContent=
-N&&!b.endsWith(N)?`${N} (${b})`:b}),a.addEventListener("pointerleave",()=>{S.textContent=""}),p.addEventListener("change",
-()=>I(l.get(p.value)??-1));let S=s("span",{class:"ts-unit-over","aria-hidden":"true"}),M="Point at a part, tap it, or ch\
-oose it here to read its name.";d.textContent=M;let B=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",p),et(
-"−",()=>x(-1),"Smaller"),et("+",()=>x(1),"Larger"),S),z=s("details",{class:"ts-unit-words"},s("summary",{},"What is wh\
-ere, in words"),s("p",{},n));return x(0),{nodes:[B,d,a,z],choose:p,drawing:c,shift(H,[C,N]){L.set(H,[C,N]),H.setAttribute(
-"transform",`translate(${C.toFixed(1)} ${N.toFixed(1)})`)},show(H){R=H.looks;for(let[C,N]of u)for(let b of N)for(let P of Xn)
-b.classList.toggle(`tsu-${P}`,R[C]===P);i.innerHTML=H.marks,v>=0&&(d.textContent=k(v))}}}function bs(t,e){return Math.abs(
-t.y-e.y)+2*Math.abs(t.x-e.x)}function vs(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function ks({model:t,el:e}){let n=s(
-"p",{class:"ts-finding"}),o=s("p",{class:"ts-happened",role:"status"}),r=s("p",{class:"ts-hint"}),a=Ut(t.get("picture")),
-c=s("p",{class:"ts-hint",role:"status"}),i=s("dl",{class:"ts-facts"}),u=s("div",{class:"ts-ready"}),l=s("select",{class:"\
-ts-box ts-before","aria-label":"A step that is not ready"}),d=s("input",{type:"text",inputmode:"numeric",size:"3",class:"\
-ts-box","aria-label":"Go to place",onkeydown:m=>{m.key==="Enter"&&w()}}),p=s("span"),f=m=>I.send({type:"move",by:m}),g=m=>I.
-send({type:"go",position:m}),h=et("Back",()=>f(-1),"One step back"),L=et("Next",()=>f(1),"Next step"),v=et("Start",()=>g(
-0),"Start with an empty bench"),E=et("End",()=>g(t.get("view").count),"End of the order"),R=et("Try it",()=>I.send({type:"\
-take",step:l.value}),"Try it: the step chosen here"),w=()=>{let m=Number.parseInt(d.value,10);m>=0&&g(m)},k=s("div",{class:"\
-ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},v,h,L,E,s("span",{class:"t\
-s-pair"},"place ",d,p,et("Go",w,"Go to this place")));k.addEventListener("keydown",m=>{if(!(m.target===d||xt(m))){if(m.key===
-"ArrowLeft")f(-1);else if(m.key==="ArrowRight")f(1);else if(m.key==="Home")g(0);else if(m.key==="End")g(t.get("view").count);else
-return;m.preventDefault()}});let I=J({model:t,el:e},{kind:"rig"});I.show(I.asks("What comes next, and what can no longer\
- be reached?",{first:L,begin:"press Next"}),I.alert,n,k,Tt(a.nodes,[o,c,i,r,s("p",{class:"ts-prompt"},"Do another step n\
-ext"),u,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",l,R))]));function A(){let m=t.
-get("view");n.textContent=m.finding,o.textContent=m.happened,r.textContent=m.next?`Next in this order: ${m.next}`:"This \
-is the end of the order.",c.textContent=m.build.words,a.show(m.build),i.replaceChildren(...Et(m.facts));let x=u.contains(
-document.activeElement);u.replaceChildren(...m.ready.map(([M,B])=>et(B,()=>I.send({type:"take",step:M})))),m.ready.length||
-u.append(s("p",{class:"ts-hint"},"No step is ready.")),x&&(u.querySelector("button")??L).focus(),l.replaceChildren(...bt(
-m.waiting)),l.disabled=R.disabled=!m.waiting.length,d.value=String(m.position),p.textContent=` of ${m.count} `;let $=m.position===
-0,S=m.position===m.count;for(let M of[h,v])vs(M,$);for(let M of[L,E])vs(M,S)}return I.follow("change:view",A),A(),I.close}function qt(t){let e=null,n=null,o=a=>{if(e!==null){n=a;return}e=ot("turn"),t(a,e)},r=()=>{e=null;let a=n;n=null,a!==null&&
-o(a)};return{ask:o,free:r,answered(a){a===e&&r()},get waiting(){return e!==null}}}var it=(t,e,n,o,r)=>D("line",{x1:t,y1:e,x2:n,y2:o,class:r}),ct=(t,e,n,o="middle")=>D("text",{x:t,y:e,"text-anchor":o,class:"\
+Ct([u.element],[r,o]));function d(){let p=t.get("judged");c!==null&&p.turn!==c||(c=null,r.textContent=p.finding,o.textContent=
+p.cost,u.setOrder(p.order),u.setNotes(p.notes))}return n.follow("change:judged",d),d(),n.close}function fe(t){let e=t.get("pictured"),n=s("div",{class:"ts-photographs"}),r="",o=a=>{a.type!=="photographs"||`${a.of}:${a.
+id}`!==r||n.replaceChildren(...a.shown.map(({svg:c,alt:i})=>{let u=s("figure",{});return u.innerHTML=c,u.append(s("figca\
+ption",{},`From your college: ${i}`)),u}))};return t.on("msg:custom",o),{node:n,any:a=>e[a].length>0,show(a,c){let i=c.find(
+l=>e[a].includes(l)),u=i===void 0?"":`${a}:${i}`;u!==r&&(r=u,n.replaceChildren(),i!==void 0&&t.send({type:"photographs",
+of:a,id:i}))},close:()=>t.off("msg:custom",o)}}var Vn=["lit","bench","absent"],bs=[1,1.5,2,3,4.5];function Ut({svg:t,parts:e,words:n},{name:r="The unit in section",tallest:o,
+onChoose:a=()=>{}}={}){let c=s("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${r}. Left and right\
+ arrows walk from part to part, up and down to the part above or below, plus and minus zoom.`});c.innerHTML=t;let i=c.querySelector(
+"svg"),u=i.querySelector(".tsu-marks");i.setAttribute("aria-hidden","true"),i.removeAttribute("role");let l=new Map(e.map(
+([x])=>[x,[]]));for(let x of Q(i,"[data-part]"))l.get(String(x.dataset.part))?.push(x);let d=new Map(e.map(([x],M)=>[x,M])),
+p=s("p",{class:"ts-hint ts-unit-name",role:"status"}),f=yt({"aria-label":"Part",class:"ts-box ts-before"},[["","no part \
+chosen"],...e.map(([x,M])=>[x,M])]),{width:g,height:h}=i.viewBox.baseVal,L=o?`min(100%, ${Math.round(o*g/h)}px)`:"100%",
+v=new WeakMap,A=-1,R=0,w={},y=x=>{let M=w[x];return M==="absent"?" Not there yet.":M==="bench"?" On the bench.":M==="lit"?
+" In hand.":""},P=x=>`${e[x][1]}. ${e[x][2]}${y(e[x][0])}`;function E(x){for(let b of Q(i,".tsu-chosen"))b.classList.remove(
+"tsu-chosen");A=x;let M=x<0?"":e[x][0];f.value=M,p.textContent=x<0?N:P(x);for(let b of l.get(M)??[])b.classList.add("tsu\
+-chosen");x>=0&&m(M),a(M)}function C(x){let M=(l.get(x)??[]).map(V=>{let{x:pt,y:W,width:X,height:k}=V.getBBox(),[H,F]=v.
+get(V)??[0,0];return{x:pt+H,y:W+F,width:X,height:k}}),b=Math.min(...M.map(V=>V.x)),B=Math.max(...M.map(V=>V.x+V.width)),
+_=Math.min(...M.map(V=>V.y)),z=Math.max(...M.map(V=>V.y+V.height));return{x:(b+B)/2,y:(_+z)/2}}function m(x){let M=C(x),
+b=i.getBoundingClientRect().width/i.viewBox.baseVal.width,[B,_]=[M.x*b,M.y*b],{scrollLeft:z,scrollTop:V,clientWidth:pt,clientHeight:W}=c;
+(B<z+40||B>z+pt-40)&&(c.scrollLeft=B-pt/2),(_<V+40||_>V+W-40)&&(c.scrollTop=_-W/2)}function $(x){R=Math.max(0,Math.min(bs.
+length-1,R+x)),i.style.width=`calc(${bs[R]} * ${L})`,i.style.height="auto",A>=0&&m(e[A][0])}function S(x){let M=C(e[A][0]),
+[b]=e.map(([B],_)=>({k:_,at:C(B)})).filter(({k:B,at:_})=>B!==A&&(_.y-M.y)*x>4).sort((B,_)=>ks(B.at,M)-ks(_.at,M));b&&E(b.
+k)}c.addEventListener("keydown",x=>{if(xt(x))return;let M=e.length-1;if(x.key==="ArrowRight")E(A>=M?0:A+1);else if(x.key===
+"ArrowLeft")E(A<=0?M:A-1);else if(x.key==="ArrowUp"||x.key==="ArrowDown")A<0?E(0):S(x.key==="ArrowUp"?-1:1);else if(x.key===
+"Home")E(0);else if(x.key==="End")E(M);else if(x.key==="+"||x.key==="=")$(1);else if(x.key==="-")$(-1);else if(x.key==="\
+Escape")E(-1);else return;x.preventDefault()}),c.addEventListener("click",x=>{let M=wt(x,"[data-part]")?.dataset.part;E(
+M===void 0?-1:d.get(M)??-1)}),c.addEventListener("pointerover",x=>{let M=wt(x,"[data-part]")?.dataset.part;if(M===void 0||
+x.pointerType!=="mouse")return;let b=wt(x,"[data-solid]")?.querySelector("title")?.textContent,B=e[d.get(M)??0][1];O.textContent=
+b&&!B.endsWith(b)?`${b} (${B})`:B}),c.addEventListener("pointerleave",()=>{O.textContent=""}),f.addEventListener("change",
+()=>E(d.get(f.value)??-1));let O=s("span",{class:"ts-unit-over","aria-hidden":"true"}),N="Point at a part, tap it, or ch\
+oose it here to read its name.";p.textContent=N;let U=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",f),st(
+"−",()=>$(-1),"Smaller"),st("+",()=>$(1),"Larger"),O),Z=s("details",{class:"ts-unit-words"},s("summary",{},"What is wh\
+ere, in words"),s("p",{},n));return $(0),{nodes:[U,p,c,Z],choose:f,drawing:i,shift(x,[M,b]){v.set(x,[M,b]),x.setAttribute(
+"transform",`translate(${M.toFixed(1)} ${b.toFixed(1)})`)},show(x){w=x.looks;for(let[M,b]of l)for(let B of b)for(let _ of Vn)
+B.classList.toggle(`tsu-${_}`,w[M]===_);u.innerHTML=x.marks,A>=0&&(p.textContent=P(A))}}}function ks(t,e){return Math.abs(
+t.y-e.y)+2*Math.abs(t.x-e.x)}function vs(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function ys({model:t,el:e}){let n=s(
+"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=fe(t),c=Ut(t.get("pi\
+cture")),i=s("p",{class:"ts-hint",role:"status"}),u=s("dl",{class:"ts-facts"}),l=s("div",{class:"ts-ready"}),d=s("select",
+{class:"ts-box ts-before","aria-label":"A step that is not ready"}),p=s("input",{type:"text",inputmode:"numeric",size:"3",
+class:"ts-box","aria-label":"Go to place",onkeydown:m=>{m.key==="Enter"&&y()}}),f=s("span"),g=m=>E.send({type:"move",by:m}),
+h=m=>E.send({type:"go",position:m}),L=st("Back",()=>g(-1),"One step back"),v=st("Next",()=>g(1),"Next step"),A=st("Start",
+()=>h(0),"Start with an empty bench"),R=st("End",()=>h(t.get("view").count),"End of the order"),w=st("Try it",()=>E.send(
+{type:"take",step:d.value}),"Try it: the step chosen here"),y=()=>{let m=Number.parseInt(p.value,10);m>=0&&h(m)},P=s("di\
+v",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},A,L,v,R,s("span",
+{class:"ts-pair"},"place ",p,f,st("Go",y,"Go to this place")));P.addEventListener("keydown",m=>{if(!(m.target===p||xt(m))){
+if(m.key==="ArrowLeft")g(-1);else if(m.key==="ArrowRight")g(1);else if(m.key==="Home")h(0);else if(m.key==="End")h(t.get(
+"view").count);else return;m.preventDefault()}});let E=J({model:t,el:e},{kind:"rig"});E.show(E.asks("What comes next, an\
+d what can no longer be reached?",{first:v,begin:"press Next"}),E.alert,n,P,Ct(c.nodes,[r,i,u,o,a.node,s("p",{class:"ts-\
+prompt"},"Do another step next"),l,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",d,
+w))]));function C(){let m=t.get("view");n.textContent=m.finding,r.textContent=m.happened,o.textContent=m.next?`Next in t\
+his order: ${m.next}`:"This is the end of the order.",i.textContent=m.build.words,a.show("operation",m.in_hand),c.show(m.
+build),u.replaceChildren(...At(m.facts));let $=l.contains(document.activeElement);l.replaceChildren(...m.ready.map(([N,U])=>st(
+U,()=>E.send({type:"take",step:N})))),m.ready.length||l.append(s("p",{class:"ts-hint"},"No step is ready.")),$&&(l.querySelector(
+"button")??v).focus(),d.replaceChildren(...bt(m.waiting)),d.disabled=w.disabled=!m.waiting.length,p.value=String(m.position),
+f.textContent=` of ${m.count} `;let S=m.position===0,O=m.position===m.count;for(let N of[L,A])vs(N,S);for(let N of[v,R])
+vs(N,O)}return E.follow("change:view",C),C(),()=>{a.close(),E.close()}}function qt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ot("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
+r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var it=(t,e,n,r,o)=>D("line",{x1:t,y1:e,x2:n,y2:r,class:o}),ct=(t,e,n,r="middle")=>D("text",{x:t,y:e,"text-anchor":r,class:"\
 tsg-text"},n);function zt(){let t=D("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(D("circle",{cx:100,
-cy:100,r:96,class:"tsg-face"}));for(let o=0;o<100;o+=1){let r=o/100*2*Math.PI,a=o%10===0?78:o%5===0?82:86;t.append(it(100+
-a*Math.sin(r),100-a*Math.cos(r),100+92*Math.sin(r),100-92*Math.cos(r),o%10===0?"tsg-mark tsg-long":"tsg-mark")),o%10===0&&
-t.append(ct(100+66*Math.sin(r),104.5-66*Math.cos(r),String(o)))}t.append(D("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
-for(let o=0;o<10;o+=1){let r=o/10*2*Math.PI;t.append(it(100+15*Math.sin(r),134-15*Math.cos(r),100+19*Math.sin(r),134-19*
-Math.cos(r),"tsg-mark"))}let e=it(100,134,100,119,"tsg-small"),n=D("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
-tsg-pointer"});return t.append(e,n,D("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(o,r){n.setAttribute("tra\
-nsform",`rotate(${o*360} 100 100)`),e.setAttribute("transform",`rotate(${o*36} 100 134)`),t.setAttribute("aria-label",`D\
-ial indicator, one mark is 0.01 mm. ${r}`)}}}function ys({top:t,mark:e,perFigure:n}){let o=D("svg",{viewBox:"0 0 600 92",
-class:"tsg-scale",role:"img"}),r=c=>30+c/t*540;o.append(D("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
-for(let c=0;c*e<=t+1e-9;c+=1){let i=c%n===0;o.append(it(r(c*e),22,r(c*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&o.
-append(ct(r(c*e),84,String(Math.round(c*e))))}let a=D("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return o.append(
-a,ct(586,14,"newtons","end")),{node:o,top:t,set(c,i){a.setAttribute("transform",`translate(${r(Math.min(c,t))} 0)`),o.setAttribute(
-"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function xs({low:t,high:e,reach:n}){let o=D("svg",{viewBox:"0 0\
- 720 92",class:"tsg-axis",role:"img"}),r=i=>360+Math.max(-n,Math.min(n,i))/n*340;o.append(D("rect",{x:r(t),y:34,width:r(
-e)-r(t),height:24,class:"tsg-target"}),ct((r(t)+r(e))/2,84,"target"),it(20,46,700,46,"tsg-mark"),it(360,26,360,66,"tsg-m\
+cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(it(100+
+a*Math.sin(o),100-a*Math.cos(o),100+92*Math.sin(o),100-92*Math.cos(o),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
+t.append(ct(100+66*Math.sin(o),104.5-66*Math.cos(o),String(r)))}t.append(D("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
+for(let r=0;r<10;r+=1){let o=r/10*2*Math.PI;t.append(it(100+15*Math.sin(o),134-15*Math.cos(o),100+19*Math.sin(o),134-19*
+Math.cos(o),"tsg-mark"))}let e=it(100,134,100,119,"tsg-small"),n=D("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
+tsg-pointer"});return t.append(e,n,D("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,o){n.setAttribute("tra\
+nsform",`rotate(${r*360} 100 100)`),e.setAttribute("transform",`rotate(${r*36} 100 134)`),t.setAttribute("aria-label",`D\
+ial indicator, one mark is 0.01 mm. ${o}`)}}}function xs({top:t,mark:e,perFigure:n}){let r=D("svg",{viewBox:"0 0 600 92",
+class:"tsg-scale",role:"img"}),o=c=>30+c/t*540;r.append(D("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
+for(let c=0;c*e<=t+1e-9;c+=1){let i=c%n===0;r.append(it(o(c*e),22,o(c*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.
+append(ct(o(c*e),84,String(Math.round(c*e))))}let a=D("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(
+a,ct(586,14,"newtons","end")),{node:r,top:t,set(c,i){a.setAttribute("transform",`translate(${o(Math.min(c,t))} 0)`),r.setAttribute(
+"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function $s({low:t,high:e,reach:n}){let r=D("svg",{viewBox:"0 0\
+ 720 92",class:"tsg-axis",role:"img"}),o=i=>360+Math.max(-n,Math.min(n,i))/n*340;r.append(D("rect",{x:o(t),y:34,width:o(
+e)-o(t),height:24,class:"tsg-target"}),ct((o(t)+o(e))/2,84,"target"),it(20,46,700,46,"tsg-mark"),it(360,26,360,66,"tsg-m\
 ark tsg-long"),ct(20,20,"end play","start"),ct(700,20,"preload","end"),ct(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let u of[
-i,-i])o.append(it(r(u),42,r(u),50,"tsg-mark"));o.append(ct(r(-n),70,`${n.toFixed(2)} mm`,"start"),ct(r(n),70,`${n.toFixed(
+i,-i])r.append(it(o(u),42,o(u),50,"tsg-mark"));r.append(ct(o(-n),70,`${n.toFixed(2)} mm`,"start"),ct(o(n),70,`${n.toFixed(
 2)} mm`,"end"));let a=D("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),c=D("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});
-return o.append(a,c),{node:o,set(i,u,l){a.setAttribute("transform",`translate(${r(i)} 0)`),c.setAttribute("transform",`t\
-ranslate(${r(u)} 0)`),o.setAttribute("aria-label",l)}}}function gt(t,{min:e,max:n,step:o,value:r,words:a,onInput:c}){let i=s(
-"input",{type:"range",class:"ts-slider",min:e,max:n,step:o,value:r,"aria-label":t}),u=s("output",{class:"ts-slid"},a(r));
+return r.append(a,c),{node:r,set(i,u,l){a.setAttribute("transform",`translate(${o(i)} 0)`),c.setAttribute("transform",`t\
+ranslate(${o(u)} 0)`),r.setAttribute("aria-label",l)}}}function gt(t,{min:e,max:n,step:r,value:o,words:a,onInput:c}){let i=s(
+"input",{type:"range",class:"ts-slider",min:e,max:n,step:r,value:o,"aria-label":t}),u=s("output",{class:"ts-slid"},a(o));
 return i.addEventListener("input",()=>{let l=a(Number(i.value));u.textContent=l,i.setAttribute("aria-valuetext",l),c(Number(
-i.value))}),i.setAttribute("aria-valuetext",a(r)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,u),set(l){i.value=
-String(l),u.textContent=a(l)}}}function ht(t,e,n,o){let r=s("select",{class:"ts-box","aria-label":t,onchange:()=>o(r.value)},
-...e.map(([a,c])=>s("option",{value:a,selected:a===n},c)));return{box:r,row:s("span",{class:"ts-pair"},`${t} `,r)}}function $s({model:t,el:e}){let n=t.get("about"),o=t.get("shown").state,r=null,a=s("div",{class:"tsg-wide",tabindex:"0",
+i.value))}),i.setAttribute("aria-valuetext",a(o)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,u),set(l){i.value=
+String(l),u.textContent=a(l)}}}function ht(t,e,n,r){let o=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
+...e.map(([a,c])=>s("option",{value:a,selected:a===n},c)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function Ss({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),c=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),u=s("u\
-l",{class:"ts-sentences"}),l=qt((m,x)=>k.send({type:"set",state:m,turn:x})),d=m=>{o={...o,...m},l.ask(o)},p=D("circle",{
+l",{class:"ts-sentences"}),l=qt((C,m)=>y.send({type:"set",state:C,turn:m})),d=C=>{r={...r,...C},l.ask(r)},p=D("circle",{
 cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=it(0,0,0,0,"tsg-mark tsg-long"),g=ct(0,0,""),h=96,
-L=h/(n.readingsOnly?o.radius:n.radii[1]),v=D("svg",{viewBox:`0 0 ${2*h+120} ${2*h+30}`,width:2*h+120,height:2*h+30,class:"\
-tsg-drum",role:"img"}),E=h+4;p.setAttribute("transform",`translate(${E} ${E})`),v.append(p,f,it(4,E,2*h+4,E,"tsg-centre"),
-it(E,4,E,2*h+4,"tsg-centre"),D("circle",{cx:E,cy:E,r:10,class:"tsg-face"}),g);let R=X("Turn the shaft ten times",()=>d({
-turns:o.turns+10})),w=[s("div",{class:"ts-tools"},R)];if(!n.readingsOnly){let m=n.kinds,x=m.map(([$,S])=>s("label",{class:"\
-ts-option"},s("input",{type:"checkbox",checked:o.kinds.includes($),onchange:M=>d({kinds:m.map(([B])=>B).filter(B=>B===$?
-M.target.checked:o.kinds.includes(B))})}),`with ${S}`));w[0].append(X("Fit the rings anew",()=>d({turns:0}))),x.length&&
-w.push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...x)),w.push(gt("S\
-etting",{min:-.05,max:n.highest,step:.005,value:o.setting,onInput:$=>d({setting:$}),words:$=>$<0?`${(-$).toFixed(3)} mm \
-of end play`:`${$.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:o.
-radius,onInput:$=>d({radius:$}),words:$=>`${$} mm`}).row)}let k=J({model:t,el:e},{kind:"rig"});k.show(k.asks("How hard d\
+L=h/(n.readingsOnly?r.radius:n.radii[1]),v=D("svg",{viewBox:`0 0 ${2*h+120} ${2*h+30}`,width:2*h+120,height:2*h+30,class:"\
+tsg-drum",role:"img"}),A=h+4;p.setAttribute("transform",`translate(${A} ${A})`),v.append(p,f,it(4,A,2*h+4,A,"tsg-centre"),
+it(A,4,A,2*h+4,"tsg-centre"),D("circle",{cx:A,cy:A,r:10,class:"tsg-face"}),g);let R=Y("Turn the shaft ten times",()=>d({
+turns:r.turns+10})),w=[s("div",{class:"ts-tools"},R)];if(!n.readingsOnly){let C=n.kinds,m=C.map(([$,S])=>s("label",{class:"\
+ts-option"},s("input",{type:"checkbox",checked:r.kinds.includes($),onchange:O=>d({kinds:C.map(([N])=>N).filter(N=>N===$?
+O.target.checked:r.kinds.includes(N))})}),`with ${S}`));w[0].append(Y("Fit the rings anew",()=>d({turns:0}))),m.length&&
+w.push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...m)),w.push(gt("S\
+etting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:$=>d({setting:$}),words:$=>$<0?`${(-$).toFixed(3)} mm \
+of end play`:`${$.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.
+radius,onInput:$=>d({radius:$}),words:$=>`${$} mm`}).row)}let y=J({model:t,el:e},{kind:"rig"});y.show(y.asks("How hard d\
 oes the shaft turn?",{first:R,begin:"turn the shaft",who:n.readingsOnly?"Take your reading here; write it in the form.":
-void 0}),k.alert,s("div",{class:"tsg-beside"},v,s("div",{class:"tsg-side"},a,c)),...w,i,u);function I(){let m=t.get("sho\
-wn");l.waiting||(o=m.state);let x=L*m.state.radius;Ot(p,{r:x}),Ot(f,{x1:E,y1:E-x,x2:2*h+120,y2:E-x}),Ot(g,{x:E,y:2*h+22}),
-g.textContent=`drum, radius ${m.state.radius} mm`,v.setAttribute("aria-label",`A drum of ${m.state.radius} mm radius on \
-the shaft; the cord leaves it at its edge towards the scale.`),r?.top!==m.scale.top&&(r=ys(m.scale),a.replaceChildren(r.
-node),c.textContent=`Spring scale to ${m.scale.top} N, one mark ${m.scale.mark} N.`),r?.set(m.pull,m.pullWords),i.textContent=
-m.finding,u.replaceChildren(...Bt(m.words)),l.answered(m.turn)}let A=()=>l.free();return k.follow("change:shown",I),k.follow(
-"msg:custom",A),I(),k.close}function Ct({model:t,el:e},n){let o=t.get("about"),r=t.get("shown").state,a=qt((p,f)=>c.send({type:"set",state:p,turn:f})),
-c=J({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),u=n(o,p=>{r={...r,...p},a.ask(r)},r),l=o.readingsOnly?
+void 0}),y.alert,s("div",{class:"tsg-beside"},v,s("div",{class:"tsg-side"},a,c)),...w,i,u);function P(){let C=t.get("sho\
+wn");l.waiting||(r=C.state);let m=L*C.state.radius;Tt(p,{r:m}),Tt(f,{x1:A,y1:A-m,x2:2*h+120,y2:A-m}),Tt(g,{x:A,y:2*h+22}),
+g.textContent=`drum, radius ${C.state.radius} mm`,v.setAttribute("aria-label",`A drum of ${C.state.radius} mm radius on \
+the shaft; the cord leaves it at its edge towards the scale.`),o?.top!==C.scale.top&&(o=xs(C.scale),a.replaceChildren(o.
+node),c.textContent=`Spring scale to ${C.scale.top} N, one mark ${C.scale.mark} N.`),o?.set(C.pull,C.pullWords),i.textContent=
+C.finding,u.replaceChildren(...Bt(C.words)),l.answered(C.turn)}let E=()=>l.free();return y.follow("change:shown",P),y.follow(
+"msg:custom",E),P(),y.close}function Et({model:t,el:e},n){let r=t.get("about"),o=t.get("shown").state,a=qt((p,f)=>c.send({type:"set",state:p,turn:f})),
+c=J({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),u=n(r,p=>{o={...o,...p},a.ask(o)},o),l=r.readingsOnly?
 "Take your readings here; write them in the form.":void 0;c.show(c.asks(u.asks,{first:u.first,begin:u.begin,who:l}),c.alert,
-...u.side?[Tt([u.picture],[...u.controls,i])]:[s("div",{class:"tsg-wide"},u.picture),...u.controls,i]);function d(){let p=t.
-get("shown");a.waiting||(r=p.state),u.set(p,r),i.textContent=p.finding,a.answered(p.turn)}return c.follow("change:shown",
-d),c.follow("msg:custom",a.free),d(),c.close}var Lt=(...t)=>s("div",{class:"ts-tools"},...t);var Vn={x:44,y:84,perMm:34};function Jn(t){let e=D("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:o,
-perMm:r}=Vn,a=D("g",{}),c=D("g",{});e.append(D("rect",{x:1,y:22,width:758,height:o-22,class:"tsi-paper"}),D("rect",{x:n-
-30,y:o,width:t.lines*t.space*r+60,height:64,class:"tsi-body"}),a,c,ct(12,14,"main scale, mm","start"),ct(12,176,`vernier\
-, ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let u=n+i*t.space*r;c.append(
-it(u,o,u,o+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(ct(u,o+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let u=Math.
-max(0,Math.ceil(i.mm-1));u<=t.top+25;u+=1){let l=n+(u-i.mm)*r;l<4||l>756||(a.append(it(l,o,l,o-(u%10===0?34:u%5===0?28:20),
-"tsi-fine")),u%5===0&&a.append(ct(l,o-40,String(u))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ss(t){
-return Ct(t,(e,n,o)=>{let r=Jn(e),a=gt("Rod",{min:0,max:e.top,step:.05,value:o.rod,words:()=>"push down to the right",onInput:l=>n(
-{rod:l})}),c=ht("Foot",e.places,o.place,l=>n({place:l,rod:0})),i=X("Push the rod down until it rests",()=>n({rod:e.top})),
-u=ht("Look",e.eyes,o.eye,l=>n({eye:l}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:r.
-node,controls:[Lt(c.row,u.row),Lt(i,X("Lift the rod",()=>n({rod:0}))),a.row],set(l,d){r.set(l),c.box.value=d.place,u.box.
-value=d.eye,a.box.value=d.rod}}})}function Yt(t,e){let n=e>1?.65/(e-1):0;return Array.from({length:e},(o,r)=>{let a=e>1?r*n:0,c=e>1?.35:1;return 1-Math.max(
-0,Math.min(1,(t-a)/c))})}function Ls(t,e,n,o){let[r,a]=[0,0];for(let c=n;c!==null;c=t[c].parent){let[i,u]=t[c].own[o]??[
-0,0];r+=i*e[c],a+=u*e[c]}return[r,a]}function Ie(t){let e=t.findIndex(n=>n>0);return{placed:t.filter(n=>n===0).length,next:e<
-0?null:e}}function Cs(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function Es(t,e,n){let o=[0,0,0];for(let r=n;r!==
-null;r=t[r].parent){let a=e[r];for(let[c,i]of t[r].own.entries())o[c]+=i*a}return o}function Ne(t,e){globalThis.twoshaftChunks??=new Map;let n=globalThis.twoshaftChunks,o=n.get(e)??Zn(t,e);return n.set(e,
-o),o.catch(()=>n.delete(e)),o}function Zn(t,e){return new Promise(n=>{let o=(r,a)=>{if(r.type!=="chunk"||r.name!==e)return;
-t.off("msg:custom",o);let c=URL.createObjectURL(new Blob([a[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
-revokeObjectURL(c)).catch(()=>{}),n(i)};t.on("msg:custom",o),t.send({type:"chunk",name:e})})}var fe=.12,Rt=1.15,As="This browser draws nothing in three dimensions. The section shows the same parts.",he;function Ms(){
-if(he!==void 0)return he;let t=document.createElement("canvas").getContext("webgl2");return t?.getExtension("WEBGL_lose_\
-context")?.loseContext(),he=!!t,he}function Os(t){Ms()&&Ne(t,"solids").catch(()=>{})}function ge(t,e){let n=s("span",{style:`\
-color: ${e}`});t.append(n);let o=s("canvas",{width:1,height:1}).getContext("2d");o.fillStyle=getComputedStyle(n).color,n.
-remove(),o.fillRect(0,0,1,1);let[r,a,c]=o.getImageData(0,0,1,1).data;return`rgb(${r}, ${a}, ${c})`}function Ts(t,e,n){let o=s(
-"p",{class:"ts-hint ts-unit-name",role:"status"});if(!Ms())return o.textContent=As,{drawn:!1,nodes:[o],move(){},ready(){},
-close(){}};let r=s("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three dimension\
+...u.side?[Ct([u.picture],[...u.controls,i])]:[s("div",{class:"tsg-wide"},u.picture),...u.controls,i]);function d(){let p=t.
+get("shown");a.waiting||(o=p.state),u.set(p,o),i.textContent=p.finding,a.answered(p.turn)}return c.follow("change:shown",
+d),c.follow("msg:custom",a.free),d(),c.close}var Lt=(...t)=>s("div",{class:"ts-tools"},...t);var Jn={x:44,y:84,perMm:34};function Zn(t){let e=D("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
+perMm:o}=Jn,a=D("g",{}),c=D("g",{});e.append(D("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),D("rect",{x:n-
+30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,c,ct(12,14,"main scale, mm","start"),ct(12,176,`vernier\
+, ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let u=n+i*t.space*o;c.append(
+it(u,r,u,r+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(ct(u,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let u=Math.
+max(0,Math.ceil(i.mm-1));u<=t.top+25;u+=1){let l=n+(u-i.mm)*o;l<4||l>756||(a.append(it(l,r,l,r-(u%10===0?34:u%5===0?28:20),
+"tsi-fine")),u%5===0&&a.append(ct(l,r-40,String(u))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ls(t){
+return Et(t,(e,n,r)=>{let o=Zn(e),a=gt("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>n(
+{rod:l})}),c=ht("Foot",e.places,r.place,l=>n({place:l,rod:0})),i=Y("Push the rod down until it rests",()=>n({rod:e.top})),
+u=ht("Look",e.eyes,r.eye,l=>n({eye:l}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:o.
+node,controls:[Lt(c.row,u.row),Lt(i,Y("Lift the rod",()=>n({rod:0}))),a.row],set(l,d){o.set(l),c.box.value=d.place,u.box.
+value=d.eye,a.box.value=d.rod}}})}function Yt(t,e){let n=e>1?.65/(e-1):0;return Array.from({length:e},(r,o)=>{let a=e>1?o*n:0,c=e>1?.35:1;return 1-Math.max(
+0,Math.min(1,(t-a)/c))})}function Cs(t,e,n,r){let[o,a]=[0,0];for(let c=n;c!==null;c=t[c].parent){let[i,u]=t[c].own[r]??[
+0,0];o+=i*e[c],a+=u*e[c]}return[o,a]}function Ne(t){let e=t.findIndex(n=>n>0);return{placed:t.filter(n=>n===0).length,next:e<
+0?null:e}}function Es(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function As(t,e,n){let r=[0,0,0];for(let o=n;o!==
+null;o=t[o].parent){let a=e[o];for(let[c,i]of t[o].own.entries())r[c]+=i*a}return r}function Be(t,e){globalThis.twoshaftChunks??=new Map;let n=globalThis.twoshaftChunks,r=n.get(e)??Qn(t,e);return n.set(e,
+r),r.catch(()=>n.delete(e)),r}function Qn(t,e){return new Promise(n=>{let r=(o,a)=>{if(o.type!=="chunk"||o.name!==e)return;
+t.off("msg:custom",r);let c=URL.createObjectURL(new Blob([a[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
+revokeObjectURL(c)).catch(()=>{}),n(i)};t.on("msg:custom",r),t.send({type:"chunk",name:e})})}var he=.12,Rt=1.15,Ms="This browser draws nothing in three dimensions. The section shows the same parts.",ge;function Os(){
+if(ge!==void 0)return ge;let t=document.createElement("canvas").getContext("webgl2");return t?.getExtension("WEBGL_lose_\
+context")?.loseContext(),ge=!!t,ge}function Ts(t){Os()&&Be(t,"solids").catch(()=>{})}function me(t,e){let n=s("span",{style:`\
+color: ${e}`});t.append(n);let r=s("canvas",{width:1,height:1}).getContext("2d");r.fillStyle=getComputedStyle(n).color,n.
+remove(),r.fillRect(0,0,1,1);let[o,a,c]=r.getImageData(0,0,1,1).data;return`rgb(${o}, ${a}, ${c})`}function Is(t,e,n){let r=s(
+"p",{class:"ts-hint ts-unit-name",role:"status"});if(!Os())return r.textContent=Ms,{drawn:!1,nodes:[r],move(){},ready(){},
+close(){}};let o=s("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three dimension\
 s. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The section shows\
  the same parts with their names."}),a=yt({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...n.map(
-([w,k])=>[w,k])]),c=new Set,i,u=()=>[0,0,0],l=()=>{},d="Drag or use the arrow keys to turn. Tap a part, or choose it her\
-e, to read its name.";o.textContent="Drawing …";function p(){let w=n.find(([I])=>I===a.value),k=c.has(a.value)?" Hidde\
-n.":"";o.textContent=w?`${w[1]}. ${w[2]}${k}`:d,i?.look(a.value,c)}function f(){a.value&&(c.delete(a.value)||c.add(a.value),
-p())}function g(){c.clear(),p()}a.addEventListener("change",p);let h={ArrowLeft:()=>i?.turnBy(-fe,0),ArrowRight:()=>i?.turnBy(
-fe,0),ArrowUp:()=>i?.turnBy(0,fe),ArrowDown:()=>i?.turnBy(0,-fe),"+":()=>i?.zoomBy(Rt),"=":()=>i?.zoomBy(Rt),"-":()=>i?.
-zoomBy(1/Rt),Home:()=>i?.home(),h:f,a:g};r.addEventListener("keydown",w=>{let k=h[w.key]??h[w.key.toLowerCase()];!k||xt(
-w)||(k(),w.preventDefault())});let L=null;r.addEventListener("pointerdown",w=>{L={x:w.clientX,y:w.clientY,far:!1},r.setPointerCapture(
-w.pointerId)}),r.addEventListener("pointermove",w=>{if(!L)return;let[k,I]=[w.clientX-L.x,w.clientY-L.y];!L.far&&Math.hypot(
-k,I)<4||(L={x:w.clientX,y:w.clientY,far:!0},i?.turnBy(-k/150,I/150))}),r.addEventListener("pointerup",w=>{if(L&&!L.far){
-let{left:k,top:I,width:A,height:m}=r.getBoundingClientRect(),[x,$]=[(w.clientX-k)/A,(w.clientY-I)/m];a.value=i?.partAt(2*
-x-1,1-2*$)??"",p()}L=null}),r.addEventListener("wheel",w=>{document.activeElement===r&&(i?.zoomBy(w.deltaY<0?Rt:1/Rt),w.
-preventDefault())},{passive:!1});let v=new ResizeObserver(()=>i?.paint()),E=!1;return Ne(t,"solids").then(({solidsView:w})=>{
-if(E)return;i=w(r,e,{ink:ge(r.parentElement??document.body,"var(--ts-ink)"),paper:ge(r.parentElement??document.body,"var\
-(--ts-paper)"),accent:ge(r.parentElement??document.body,"var(--ts-accent)"),metal:ge(r.parentElement??document.body,"col\
-or-mix(in srgb, var(--ts-ink) 18%, var(--ts-paper))")}),i.move(u),i.fit(),l(),i.home(),i.paint(),v.observe(r),p(),r.dataset.
-painted="true"},()=>{o.textContent=As}),{drawn:!0,nodes:[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",a),
-et("Hide or show",f,"Hide or show the chosen part"),et("Show all",g,"Show all parts"),et("−",()=>i?.zoomBy(1/Rt),"Smal\
-ler"),et("+",()=>i?.zoomBy(Rt),"Larger")),o,r],move(w){u=w,i?.move(w)},ready(w){l=w},close(){E=!0,v.disconnect(),i?.close()}}}var me=200,Qn=580,to="2.6";function Is({model:t,el:e}){let n=s("p",{class:"ts-finding"}),o=s("p",{class:"ts-hint ts-next\
-in",role:"status"}),r=s("div",{class:"ts-apart-picture"}),a=s("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
-t goes in"}),c=t.get("stages"),i=ht("Show",c,t.get("stage"),x=>m.send({type:"stage",stage:x})),u=gt("From apart to toget\
-her",{min:0,max:me,step:1,value:0,words:x=>x<=0?"apart":x>=me?"together":"on the way",onInput:x=>w(x/me)}),l=t.get("pict\
-ure"),d,p=[],f=[],g=0,h=!1,L,v=et("In three dimensions",()=>{h=!h,v.setAttribute("aria-pressed",String(h)),I()});v.setAttribute(
-"aria-pressed","false");function E(x){u.set(Math.round(x*me)),w(x)}function R(x){let{placed:$}=Ie(Yt(g,l.movers.length));
-E(Cs($+x,l.movers.length))}function w(x){if(g=x,!d)return;let $=Yt(g,l.movers.length);for(let{group:z,mover:H,view:C}of p)
-d.shift(z,Ls(l.movers,$,H,C));k($);for(let z of f)z.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
-placed:S,next:M}=Ie($),B=`${S} of ${$.length} in place.`;for(let[z,H]of[...a.children].entries())H.classList.toggle("ts-\
-current",z===M);o.textContent=M===null?"All in place.":`${B} Next in: ${l.movers[M].words}.`}function k(x){let{movers:$}=t.
-get("space");L?.move(S=>Es($,x,S))}function I(){if(L?.close(),L=void 0,!!d&&(r.replaceChildren(...h?[]:d.nodes),!!h)){if(t.
-get("space").stage!==t.get("stage")){Os(t),m.send({type:"space"});return}L=Ts(t,t.get("space"),l.parts),k(Yt(0,l.movers.
-length)),r.replaceChildren(...L.nodes,...L.drawn?[]:d.nodes),L.ready(()=>k(Yt(g,l.movers.length)))}}function A(){if(l=t.
-get("picture"),n.textContent=t.get("finding"),i.box.value=t.get("stage"),d=void 0,r.replaceChildren(),!l.svg)return;d=Ut(
-l,{name:"Parts apart",tallest:Qn}),d.drawing.dataset.grow=to,p=Z(d.drawing,"[data-move]").map($=>({group:$,mover:Number(
-$.dataset.move),view:String($.dataset.view)})),f=Z(d.drawing,".tsu-traces"),a.replaceChildren(...l.movers.map(({words:$})=>s(
-"li",{},$))),I(),w(g)}let m=J({model:t,el:e},{kind:"rig"});return m.show(m.asks("How do these parts go together?",{first:u.
-box,begin:"move the slider",who:""}),m.alert,n,s("div",{class:"ts-apart"},s("div",{class:"ts-apart-tools"},i.row,u.row,s(
-"div",{class:"ts-tools"},et("One in",()=>R(1),"One part more in place"),et("One out",()=>R(-1),"One part less in place")),
-v,o,a),r)),m.follow("change:picture",A),m.follow("change:space",I),A(),()=>{L?.close(),m.close()}}function Ns({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding"}),r=s("p",{class:"tsj-happened",role:"status"}),
-a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=s("div",{class:"tsj-bars"}),i=Z(a,"[data-bolt]"),u=ot("torq\
+([w,y])=>[w,y])]),c=new Set,i,u=()=>[0,0,0],l=()=>{},d="Drag or use the arrow keys to turn. Tap a part, or choose it her\
+e, to read its name.";r.textContent="Drawing …";function p(){let w=n.find(([P])=>P===a.value),y=c.has(a.value)?" Hidde\
+n.":"";r.textContent=w?`${w[1]}. ${w[2]}${y}`:d,i?.look(a.value,c)}function f(){a.value&&(c.delete(a.value)||c.add(a.value),
+p())}function g(){c.clear(),p()}a.addEventListener("change",p);let h={ArrowLeft:()=>i?.turnBy(-he,0),ArrowRight:()=>i?.turnBy(
+he,0),ArrowUp:()=>i?.turnBy(0,he),ArrowDown:()=>i?.turnBy(0,-he),"+":()=>i?.zoomBy(Rt),"=":()=>i?.zoomBy(Rt),"-":()=>i?.
+zoomBy(1/Rt),Home:()=>i?.home(),h:f,a:g};o.addEventListener("keydown",w=>{let y=h[w.key]??h[w.key.toLowerCase()];!y||xt(
+w)||(y(),w.preventDefault())});let L=null;o.addEventListener("pointerdown",w=>{L={x:w.clientX,y:w.clientY,far:!1},o.setPointerCapture(
+w.pointerId)}),o.addEventListener("pointermove",w=>{if(!L)return;let[y,P]=[w.clientX-L.x,w.clientY-L.y];!L.far&&Math.hypot(
+y,P)<4||(L={x:w.clientX,y:w.clientY,far:!0},i?.turnBy(-y/150,P/150))}),o.addEventListener("pointerup",w=>{if(L&&!L.far){
+let{left:y,top:P,width:E,height:C}=o.getBoundingClientRect(),[m,$]=[(w.clientX-y)/E,(w.clientY-P)/C];a.value=i?.partAt(2*
+m-1,1-2*$)??"",p()}L=null}),o.addEventListener("wheel",w=>{document.activeElement===o&&(i?.zoomBy(w.deltaY<0?Rt:1/Rt),w.
+preventDefault())},{passive:!1});let v=new ResizeObserver(()=>i?.paint()),A=!1;return Be(t,"solids").then(({solidsView:w})=>{
+if(A)return;i=w(o,e,{ink:me(o.parentElement??document.body,"var(--ts-ink)"),paper:me(o.parentElement??document.body,"var\
+(--ts-paper)"),accent:me(o.parentElement??document.body,"var(--ts-accent)"),metal:me(o.parentElement??document.body,"col\
+or-mix(in srgb, var(--ts-ink) 18%, var(--ts-paper))")}),i.move(u),i.fit(),l(),i.home(),i.paint(),v.observe(o),p(),o.dataset.
+painted="true"},()=>{r.textContent=Ms}),{drawn:!0,nodes:[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",a),
+st("Hide or show",f,"Hide or show the chosen part"),st("Show all",g,"Show all parts"),st("−",()=>i?.zoomBy(1/Rt),"Smal\
+ler"),st("+",()=>i?.zoomBy(Rt),"Larger")),r,o],move(w){u=w,i?.move(w)},ready(w){l=w},close(){A=!0,v.disconnect(),i?.close()}}}var we=200,to=580,eo="2.6";function Ns({model:t,el:e}){let n=s("p",{class:"ts-finding"}),r=s("p",{class:"ts-hint ts-next\
+in",role:"status"}),o=s("div",{class:"ts-apart-picture"}),a=s("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
+t goes in"}),c=t.get("stages"),i=ht("Show",c,t.get("stage"),m=>C.send({type:"stage",stage:m})),u=gt("From apart to toget\
+her",{min:0,max:we,step:1,value:0,words:m=>m<=0?"apart":m>=we?"together":"on the way",onInput:m=>w(m/we)}),l=t.get("pict\
+ure"),d,p=[],f=[],g=0,h=!1,L,v=st("In three dimensions",()=>{h=!h,v.setAttribute("aria-pressed",String(h)),P()});v.setAttribute(
+"aria-pressed","false");function A(m){u.set(Math.round(m*we)),w(m)}function R(m){let{placed:$}=Ne(Yt(g,l.movers.length));
+A(Es($+m,l.movers.length))}function w(m){if(g=m,!d)return;let $=Yt(g,l.movers.length);for(let{group:U,mover:Z,view:x}of p)
+d.shift(U,Cs(l.movers,$,Z,x));y($);for(let U of f)U.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
+placed:S,next:O}=Ne($),N=`${S} of ${$.length} in place.`;for(let[U,Z]of[...a.children].entries())Z.classList.toggle("ts-\
+current",U===O);r.textContent=O===null?"All in place.":`${N} Next in: ${l.movers[O].words}.`}function y(m){let{movers:$}=t.
+get("space");L?.move(S=>As($,m,S))}function P(){if(L?.close(),L=void 0,!!d&&(o.replaceChildren(...h?[]:d.nodes),!!h)){if(t.
+get("space").stage!==t.get("stage")){Ts(t),C.send({type:"space"});return}L=Is(t,t.get("space"),l.parts),y(Yt(0,l.movers.
+length)),o.replaceChildren(...L.nodes,...L.drawn?[]:d.nodes),L.ready(()=>y(Yt(g,l.movers.length)))}}function E(){if(l=t.
+get("picture"),n.textContent=t.get("finding"),i.box.value=t.get("stage"),d=void 0,o.replaceChildren(),!l.svg)return;d=Ut(
+l,{name:"Parts apart",tallest:to}),d.drawing.dataset.grow=eo,p=Q(d.drawing,"[data-move]").map($=>({group:$,mover:Number(
+$.dataset.move),view:String($.dataset.view)})),f=Q(d.drawing,".tsu-traces"),a.replaceChildren(...l.movers.map(({words:$})=>s(
+"li",{},$))),P(),w(g)}let C=J({model:t,el:e},{kind:"rig"});return C.show(C.asks("How do these parts go together?",{first:u.
+box,begin:"move the slider",who:""}),C.alert,n,s("div",{class:"ts-apart"},s("div",{class:"ts-apart-tools"},i.row,u.row,s(
+"div",{class:"ts-tools"},st("One in",()=>R(1),"One part more in place"),st("One out",()=>R(-1),"One part less in place")),
+v,r,a),o)),C.follow("change:picture",E),C.follow("change:space",P),E(),()=>{L?.close(),C.close()}}function Bs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
+a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=s("div",{class:"tsj-bars"}),i=Q(a,"[data-bolt]"),u=ot("torq\
 ue"),l=s("input",{id:u,type:"range",min:10,max:100,step:5,oninput:()=>f()});l.value="100";let d=s("output",{class:"tsj-f\
 igure",for:u}),p=()=>l.value==="100"?n.torque:Number((Math.round(n.torque*Number(l.value)/100/n.step)*n.step).toFixed(3));
 function f(){d.textContent=`${p()} N·m`,l.setAttribute("aria-valuetext",`${p()} newton metres, ${l.value} percent of th\
-e torque`)}let g=x=>w.send({type:"pull",bolt:x,torque:p()}),h=X("Take back",()=>w.send({type:"undo"})),L=X("Wait until t\
+e torque`)}let g=m=>w.send({type:"pull",bolt:m,torque:p()}),h=Y("Take back",()=>w.send({type:"undo"})),L=Y("Wait until t\
 he film has run out",()=>w.send({type:"wait"})),v=s("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>w.send({type:"set",film:Number(v.value)})},...n.films.map(x=>s("option",{value:x},x?`${x} µm thick`:"none"))),
-E=s("input",{type:"checkbox",onchange:()=>w.send({type:"set",scattered:E.checked})});a.addEventListener("click",x=>{let $=wt(
-x,"[data-bolt]");$&&(R($),g(Number($.dataset.bolt)))});let R=x=>{for(let $ of i)$.setAttribute("tabindex",$===x?"0":"-1");
-x.focus({preventScroll:!0})};a.addEventListener("keydown",x=>{let $=wt(x,"[data-bolt]");if(!$||x.ctrlKey||x.metaKey||x.altKey)
-return;let S=Number($.dataset.bolt),M={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[x.key];if(M)R(i[(S+M+i.length)%
-i.length]);else if(x.key==="Home")R(i[0]);else if(x.key==="End")R(i[i.length-1]);else if(x.key==="Enter"||x.key===" ")x.
-repeat||g(S);else return;x.preventDefault()});let w=J({model:t,el:e},{kind:"rig"}),k=X("Start all by hand",()=>w.send({type:"\
-start"})),I=s("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},k,...n.rounds.map(([x,$])=>X(`One round ${$}`,()=>w.
-send({type:"round",pattern:x,torque:p()}))),h,X("Start again",()=>w.send({type:"again"}))),A=s("div",{class:"ts-tools",role:"\
-group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:u},"Wrench set to"),l,d));n.films.length&&A.append(
-s("label",{class:"ts-pair"},"Wet sealant",v),L,s("label",{class:"tsj-check"},E,"friction scatters from bolt to bolt")),w.
-show(w.asks("Does every bolt keep its clamp?",{first:k,begin:"start all bolts by hand",who:n.readingsOnly?"Nothing is sa\
-ved here; your answers stand in the form.":void 0}),w.alert,o,A,I,r,s("div",{class:"tsj-bench"},a,c),s("details",{class:"\
+onchange:()=>w.send({type:"set",film:Number(v.value)})},...n.films.map(m=>s("option",{value:m},m?`${m} µm thick`:"none"))),
+A=s("input",{type:"checkbox",onchange:()=>w.send({type:"set",scattered:A.checked})});a.addEventListener("click",m=>{let $=wt(
+m,"[data-bolt]");$&&(R($),g(Number($.dataset.bolt)))});let R=m=>{for(let $ of i)$.setAttribute("tabindex",$===m?"0":"-1");
+m.focus({preventScroll:!0})};a.addEventListener("keydown",m=>{let $=wt(m,"[data-bolt]");if(!$||m.ctrlKey||m.metaKey||m.altKey)
+return;let S=Number($.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[m.key];if(O)R(i[(S+O+i.length)%
+i.length]);else if(m.key==="Home")R(i[0]);else if(m.key==="End")R(i[i.length-1]);else if(m.key==="Enter"||m.key===" ")m.
+repeat||g(S);else return;m.preventDefault()});let w=J({model:t,el:e},{kind:"rig"}),y=Y("Start all by hand",()=>w.send({type:"\
+start"})),P=s("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},y,...n.rounds.map(([m,$])=>Y(`One round ${$}`,()=>w.
+send({type:"round",pattern:m,torque:p()}))),h,Y("Start again",()=>w.send({type:"again"}))),E=s("div",{class:"ts-tools",role:"\
+group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:u},"Wrench set to"),l,d));n.films.length&&E.append(
+s("label",{class:"ts-pair"},"Wet sealant",v),L,s("label",{class:"tsj-check"},A,"friction scatters from bolt to bolt")),w.
+show(w.asks("Does every bolt keep its clamp?",{first:y,begin:"start all bolts by hand",who:n.readingsOnly?"Nothing is sa\
+ved here; your answers stand in the form.":void 0}),w.alert,r,E,P,o,s("div",{class:"tsj-bench"},a,c),s("details",{class:"\
 ts-keys"},s("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull it. Arrows g\
-o from bolt to bolt, Enter pulls."));function m(){let x=t.get("view");o.textContent=x.finding,r.textContent=x.happened,c.
-innerHTML=x.bars;for(let[$,S]of i.entries()){let M=x.tight[$]?`${x.clamps[$]} kN`:x.started[$]?"started by hand":"not st\
-arted";S.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${M}`),S.classList.toggle("tsj-tight",x.tight[$]),S.classList.
-toggle("tsj-started",x.started[$])}h.disabled=!x.pulls,L.disabled=!x.standing,v.value=String(x.film),E.checked=x.scattered}
-return w.follow("change:view",m),f(),m(),w.close}var Bs="tsk-number";function Nt(t,e,...n){return s("td",{class:e?Bs:null,"data-label":t||null,role:"cell"},...n)}function we(t,e,n){
-let o=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?Bs:null},c)),r=s("thead",{role:"rowgroup"},s("tr",{
-role:"row"},...o)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),r,n);return s("div",{class:"ts-scroll"},
-a)}function Ds({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"tsk-spent"}),
+o from bolt to bolt, Enter pulls."));function C(){let m=t.get("view");r.textContent=m.finding,o.textContent=m.happened,c.
+innerHTML=m.bars;for(let[$,S]of i.entries()){let O=m.tight[$]?`${m.clamps[$]} kN`:m.started[$]?"started by hand":"not st\
+arted";S.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${O}`),S.classList.toggle("tsj-tight",m.tight[$]),S.classList.
+toggle("tsj-started",m.started[$])}h.disabled=!m.pulls,L.disabled=!m.standing,v.value=String(m.film),A.checked=m.scattered}
+return w.follow("change:view",C),f(),C(),w.close}var Ds="tsk-number";function Nt(t,e,...n){return s("td",{class:e?Ds:null,"data-label":t||null,role:"cell"},...n)}function be(t,e,n){
+let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?Ds:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
+role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),o,n);return s("div",{class:"ts-scroll"},
+a)}function Ps({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
 a=s("ul",{class:"ts-sentences tsk-left"}),c=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),u=new Map;for(let[f,
 g,h,L]of n.checks){let v=s("select",{class:"ts-box","aria-label":`What it showed: ${g}`,onchange:()=>d.send({type:"obser\
-ve",check:f,shown:v.value})},s("option",{value:""},"Not made"),...bt(L)),E=Nt("worth, bit",!0),R=Nt("bit a minute",!0),w=s(
-"tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},g),Nt("min",!0,`${h}`),Nt("it showed",!1,v),E,R);u.set(f,{box:v,
-tells:E,rate:R,row:w}),i.append(w)}let l=s("button",{class:"ts-button",type:"button",onclick:()=>d.send({type:"clear"})},
+ve",check:f,shown:v.value})},s("option",{value:""},"Not made"),...bt(L)),A=Nt("worth, bit",!0),R=Nt("bit a minute",!0),w=s(
+"tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},g),Nt("min",!0,`${h}`),Nt("it showed",!1,v),A,R);u.set(f,{box:v,
+tells:A,rate:R,row:w}),i.append(w)}let l=s("button",{class:"ts-button",type:"button",onclick:()=>d.send({type:"clear"})},
 "Take all observations back"),d=J({model:t,el:e},{kind:"rig"});d.show(d.asks("Which fault is it, and which check comes n\
-ext?",{first:u.values().next().value?.box,begin:"say what a check showed"}),d.alert,o,a,c,we("Checks: what each showed, \
+ext?",{first:u.values().next().value?.box,begin:"say what a check showed"}),d.alert,r,a,c,be("Checks: what each showed, \
 and what it is still worth",[["Check"],["min",!0],["It showed"],["worth, bit",!0],["bit a minute",!0]],i),s("div",{class:"\
-ts-tools"},l,r));function p(){let f=t.get("view");o.textContent=f.finding,r.textContent=f.spent,c.textContent=f.more,a.replaceChildren(
-...Bt(f.left.map(([L,v])=>`${L} (${v})`)));let g=f.ranked,h=new Map(g.map(([L,v,E],R)=>[L,{bits:v,rate:E,rank:R}]));for(let[
-L,{box:v,tells:E,rate:R,row:w}]of u){let k=f.observed[L],I=h.get(L);v.value=k??"",E.textContent=I?I.bits:k!==void 0?"mad\
-e":"nothing",R.textContent=I?I.rate+(I.rank===0?" ◀ best next":""):"–",w.classList.toggle("tsk-best",I?.rank===0)}}return d.
-follow("change:view",p),p(),d.close}function Ps(t,{move:e,hand:n}){let{element:o,at:r}=ue(t),a=Object.entries(t.aims).filter(([u])=>u.startsWith("at:")),c=(u,l)=>{
-let[d,p]=r(u,l);return D("circle",{cx:d,cy:p,r:16,class:"tsl-spot",...{"data-travel":u,"data-turn":l}})},i=D("g",{class:"\
-tsl-knob"},D("circle",{r:12}));return o.append(...a.map(([,[u]])=>c(Number(u),0)),...t.gears.map(([,u,l])=>c(u,l)),i),o.
-classList.add("ts-lever"),o.addEventListener("click",u=>{let l=wt(u,".tsl-spot");if(!l)return;let d=[Number(l.dataset.travel),
-Number(l.dataset.turn)];for(let p of is(t.aims,n(),d))e(p)}),{element:o,scale:[Gt,de],show([u,l],d){let[p,f]=r(u,l);i.setAttribute(
-"transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let g of Z(o,"[data-gear]"))g.classList.toggle("tsl-in",d.
-includes(String(g.dataset.gear)))}}}function Rs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"ts-happened",role:"status"}),
-r=s("div",{class:"ts-scroll ts-fit"}),a=Ps(t.get("plan"),{move:$=>E({type:"move",code:$}),hand:()=>t.get("view").hand}),
+ts-tools"},l,o));function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.spent,c.textContent=f.more,a.replaceChildren(
+...Bt(f.left.map(([L,v])=>`${L} (${v})`)));let g=f.ranked,h=new Map(g.map(([L,v,A],R)=>[L,{bits:v,rate:A,rank:R}]));for(let[
+L,{box:v,tells:A,rate:R,row:w}]of u){let y=f.observed[L],P=h.get(L);v.value=y??"",A.textContent=P?P.bits:y!==void 0?"mad\
+e":"nothing",R.textContent=P?P.rate+(P.rank===0?" ◀ best next":""):"–",w.classList.toggle("tsk-best",P?.rank===0)}}return d.
+follow("change:view",p),p(),d.close}function Rs(t,{move:e,hand:n}){let{element:r,at:o}=ue(t),a=Object.entries(t.aims).filter(([u])=>u.startsWith("at:")),c=(u,l)=>{
+let[d,p]=o(u,l);return D("circle",{cx:d,cy:p,r:16,class:"tsl-spot",...{"data-travel":u,"data-turn":l}})},i=D("g",{class:"\
+tsl-knob"},D("circle",{r:12}));return r.append(...a.map(([,[u]])=>c(Number(u),0)),...t.gears.map(([,u,l])=>c(u,l)),i),r.
+classList.add("ts-lever"),r.addEventListener("click",u=>{let l=wt(u,".tsl-spot");if(!l)return;let d=[Number(l.dataset.travel),
+Number(l.dataset.turn)];for(let p of cs(t.aims,n(),d))e(p)}),{element:r,scale:[Gt,de],show([u,l],d){let[p,f]=o(u,l);i.setAttribute(
+"transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let g of Q(r,"[data-gear]"))g.classList.toggle("tsl-in",d.
+includes(String(g.dataset.gear)))}}}function js({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
+o=s("div",{class:"ts-scroll ts-fit"}),a=Rs(t.get("plan"),{move:$=>A({type:"move",code:$}),hand:()=>t.get("view").hand}),
 c=s("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=s("select",{class:"ts-box ts-how","aria-label":"\
-How it is put together"},...bt(t.get("builds"))),u=et("Start again",()=>E({type:"reset"})),l=s("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,S])=>et(S,()=>E({type:"move",code:$})))),
+How it is put together"},...bt(t.get("builds"))),u=st("Start again",()=>A({type:"reset"})),l=s("div",{class:"ts-tools ts\
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,S])=>st(S,()=>A({type:"move",code:$})))),
 d=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=s("p",{class:"ts-hint"},"Nothing tried yet.\
- Each move is written down here."),f=s("p",{class:"ts-proof",role:"status"}),g=et("What does a full hand test find?",()=>{
-g.disabled=!0,f.textContent="testing",E({type:"prove"})}),h=J({model:t,el:e},{kind:"rig"});c.append(s("div",{},s("p",{class:"\
-ts-prompt"},"The lever"),a.element),r),h.show(h.asks("Which gears can the lever reach?",{first:a.element,begin:"press a \
-place in the gate"}),h.alert,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Put together: ",i),u,g),n,c,o,f,s("p",
+ Each move is written down here."),f=s("p",{class:"ts-proof",role:"status"}),g=st("What does a full hand test find?",()=>{
+g.disabled=!0,f.textContent="testing",A({type:"prove"})}),h=J({model:t,el:e},{kind:"rig"});c.append(s("div",{},s("p",{class:"\
+ts-prompt"},"The lever"),a.element),o),h.show(h.asks("Which gears can the lever reach?",{first:a.element,begin:"press a \
+place in the gate"}),h.alert,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Put together: ",i),u,g),n,c,r,f,s("p",
 {class:"ts-hint ts-gate-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down tu\
 rn. Or in words:"),s("div",{class:"ts-gate-work"},l,s("div",{},s("p",{class:"ts-prompt"},"Tried by hand"),p,d)));let L=0,
-v="";function E($){L+=1,h.send({...$,turn:L})}function R(){let $=t.get("view");if(v!==t.get("figure")){v=t.get("figure"),
-r.innerHTML=v;let S=Ht(r,"svg");S.removeAttribute("role"),S.setAttribute("aria-hidden","true")}for(let S of Z(r,"[data-b\
-ody]")){let[M,B]=$.moved[String(S.dataset.rides??S.dataset.body)]??[0,0];S.setAttribute("transform",`translate(${M.toFixed(
-2)} ${B.toFixed(2)})`)}for(let S of Z(r,"[data-gear]"))S.classList.toggle("tsg-in",$.gears.includes(S.dataset.gear));for(let S of Z(
-r,"[data-lifts]"))S.classList.toggle("tsg-up",$.lifted);a.show($.hand,$.gears),c.dataset.turn=String($.turn),n.textContent=
-`${$.gears.length>1?"■ ":$.gears.length?"● ":"○ "}${$.title}.`,o.textContent=$.happened,o.classList.toggle("ts-sto\
+v="";function A($){L+=1,h.send({...$,turn:L})}function R(){let $=t.get("view");if(v!==t.get("figure")){v=t.get("figure"),
+o.innerHTML=v;let S=Ht(o,"svg");S.removeAttribute("role"),S.setAttribute("aria-hidden","true")}for(let S of Q(o,"[data-b\
+ody]")){let[O,N]=$.moved[String(S.dataset.rides??S.dataset.body)]??[0,0];S.setAttribute("transform",`translate(${O.toFixed(
+2)} ${N.toFixed(2)})`)}for(let S of Q(o,"[data-gear]"))S.classList.toggle("tsg-in",$.gears.includes(S.dataset.gear));for(let S of Q(
+o,"[data-lifts]"))S.classList.toggle("tsg-up",$.lifted);a.show($.hand,$.gears),c.dataset.turn=String($.turn),n.textContent=
+`${$.gears.length>1?"■ ":$.gears.length?"● ":"○ "}${$.title}.`,r.textContent=$.happened,r.classList.toggle("ts-sto\
 pped",/topped by/.test($.happened)),(d.childElementCount!==$.log.length||d.lastElementChild?.textContent!==$.log.at(-1))&&
 (d.replaceChildren(...$.log.map(S=>s("li",{class:/topped by/.test(S)?"ts-stopped":""},S))),d.scrollTop=d.scrollHeight),p.
-hidden=$.log.length>0,i.value=$.build,f.textContent=$.proof,g.disabled=!1,I=!1,x()}c.addEventListener("keydown",$=>{if(xt(
-$))return;let S={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];S&&($.preventDefault(),E({type:"\
-nudge",travel:S[0],turned:S[1]}))}),i.addEventListener("change",()=>E({type:"build",build:i.value}));let w=null,k=null,I=!1;
-function A($,S){let M=S.getBoundingClientRect(),B=S.viewBox.baseVal.width/M.width;return[($.clientX-M.left)*B,($.clientY-
-M.top)*B]}c.addEventListener("pointerdown",$=>{let S=wt($,".tsg-panel, .tsl-knob");if(!S||$.button!==0)return;let M=S.ownerSVGElement,
-B=t.get("view").hand,[z,H]=A($,M),C=Number(S.dataset.scale),N=C?[C,C]:a.scale;w={svg:M,x:z-B[0]*N[0],y:H+B[1]*N[1],scale:N},
+hidden=$.log.length>0,i.value=$.build,f.textContent=$.proof,g.disabled=!1,P=!1,m()}c.addEventListener("keydown",$=>{if(xt(
+$))return;let S={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];S&&($.preventDefault(),A({type:"\
+nudge",travel:S[0],turned:S[1]}))}),i.addEventListener("change",()=>A({type:"build",build:i.value}));let w=null,y=null,P=!1;
+function E($,S){let O=S.getBoundingClientRect(),N=S.viewBox.baseVal.width/O.width;return[($.clientX-O.left)*N,($.clientY-
+O.top)*N]}c.addEventListener("pointerdown",$=>{let S=wt($,".tsg-panel, .tsl-knob");if(!S||$.button!==0)return;let O=S.ownerSVGElement,
+N=t.get("view").hand,[U,Z]=E($,O),x=Number(S.dataset.scale),M=x?[x,x]:a.scale;w={svg:O,x:U-N[0]*M[0],y:Z+N[1]*M[1],scale:M},
 c.setPointerCapture($.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts-pulling"),$.preventDefault()}),c.addEventListener(
-"pointermove",$=>{if(!w)return;let[S,M]=A($,w.svg),{scale:B}=w;k={travel_mm:(S-w.x)/B[0],turn_mm:(w.y-M)/B[1]},x()});let m=()=>{
-w=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",m),c.addEventListener("pointercancel",m);function x(){
-if(I||!k)return;I=!0;let $=k;k=null,E({type:"pull",...$})}return h.follow("msg:custom",$=>{$.type==="trouble"&&(I=!1)}),
-h.follow("change:view",R),R(),h.close}function js({model:t,el:e}){let n=t.get("plan"),o=t.get("view"),r=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
-"p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=o.dials[0].shaft,
-l=n.gears.map(([S,M])=>s("button",{type:"button",class:"ts-button","data-gear":S,"aria-pressed":"false",onclick:()=>m({type:"\
-gear",gear:S})},M)),d=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:S=>m({type:"hold",shaft:S.target.
+"pointermove",$=>{if(!w)return;let[S,O]=E($,w.svg),{scale:N}=w;y={travel_mm:(S-w.x)/N[0],turn_mm:(w.y-O)/N[1]},m()});let C=()=>{
+w=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",C),c.addEventListener("pointercancel",C);function m(){
+if(P||!y)return;P=!0;let $=y;y=null,A({type:"pull",...$})}return h.follow("msg:custom",$=>{$.type==="trouble"&&(P=!1)}),
+h.follow("change:view",R),R(),h.close}function Hs({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
+"p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,
+l=n.gears.map(([S,O])=>s("button",{type:"button",class:"ts-button","data-gear":S,"aria-pressed":"false",onclick:()=>C({type:"\
+gear",gear:S})},O)),d=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:S=>C({type:"hold",shaft:S.target.
 value})},...bt(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:S=>{i=S.target.value,$()}},
-...bt(o.dials.map(S=>[S.shaft,S.name]))),f=S=>m({type:"turn",shaft:i,turns:S}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
-ls",role:"group","aria-label":"Turn the shaft"},et("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),et(`↺ ${g}`,()=>f(
--n.step),`${g} turn anticlockwise`),et("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),et("a touch ↻",()=>f(n.fine),
-"A touch clockwise"),et(`${g} ↻`,()=>f(n.step),`${g} turn clockwise`),et("1 turn ↻",()=>f(1),"One turn clockwise"),et(
-"Marks to zero",()=>m({type:"reset"}))),L=new Map;for(let S of o.dials){let M=D("g",{},D("circle",{class:"tsw-end",r:34}),
-D("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),D("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),B=[];for(let P=0;P<
-n.marks;P+=1)B.push(D("line",{class:"tsw-tick",y1:-40,y2:P?-47:-52,transform:`rotate(${P*360/n.marks})`})),P&&B.push(D("\
-text",{class:"tsw-number",x:57*Math.sin(P*2*Math.PI/n.marks),y:-57*Math.cos(P*2*Math.PI/n.marks)+4},String(P)));let z=D(
+...bt(r.dials.map(S=>[S.shaft,S.name]))),f=S=>C({type:"turn",shaft:i,turns:S}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
+ls",role:"group","aria-label":"Turn the shaft"},st("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),st(`↺ ${g}`,()=>f(
+-n.step),`${g} turn anticlockwise`),st("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),st("a touch ↻",()=>f(n.fine),
+"A touch clockwise"),st(`${g} ↻`,()=>f(n.step),`${g} turn clockwise`),st("1 turn ↻",()=>f(1),"One turn clockwise"),st(
+"Marks to zero",()=>C({type:"reset"}))),L=new Map;for(let S of r.dials){let O=D("g",{},D("circle",{class:"tsw-end",r:34}),
+D("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),D("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),N=[];for(let B=0;B<
+n.marks;B+=1)N.push(D("line",{class:"tsw-tick",y1:-40,y2:B?-47:-52,transform:`rotate(${B*360/n.marks})`})),B&&N.push(D("\
+text",{class:"tsw-number",x:57*Math.sin(B*2*Math.PI/n.marks),y:-57*Math.cos(B*2*Math.PI/n.marks)+4},String(B)));let U=D(
 "svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":S.shaft,"aria-hidden":"true"},D("circle",{class:"tsw-plat\
-e",r:40}),...B,D("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),M),H=s("div",{class:"tsw-count",tabindex:"0",role:"\
-application","aria-roledescription":"shaft","data-shaft":S.shaft},s("div",{class:"tsw-name"}),z,s("div",{class:"tsw-stro\
-kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));L.set(S.shaft,{box:H,svg:z,shaftEnd:M}),H.addEventListener("f\
-ocus",()=>{i!==S.shaft&&(i=S.shaft,$())}),H.addEventListener("keydown",P=>{if(xt(P))return;let U={ArrowRight:1,ArrowDown:1,
-ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[P.key];U&&(P.preventDefault(),i=S.shaft,f(U*(P.key.startsWith("Page")?1:P.
-shiftKey?n.fine:n.step)))});let C=null,N=P=>{let U=z.getBoundingClientRect();return Math.atan2(P.clientX-U.left-U.width/
-2,U.top+U.height/2-P.clientY)/(2*Math.PI)};z.addEventListener("pointerdown",P=>{P.button===0&&(C=N(P),z.setPointerCapture(
-P.pointerId),H.focus({preventScroll:!0}),P.preventDefault())}),z.addEventListener("pointermove",P=>{if(C===null)return;let U=N(
-P),K=U-C;K-=Math.round(K),C=U,v+=K,R()});let b=()=>{C=null};z.addEventListener("pointerup",b),z.addEventListener("pointe\
-rcancel",b)}let v=0,E=!1;function R(){if(E||Math.abs(v)<.002)return;E=!0;let S=v;v=0,f(S)}let w=J({model:t,el:e},{kind:"\
-rig"}),k=[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Hold still: ",d),s("span",{class:"ts-pair"},"Turn by ha\
+e",r:40}),...N,D("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),O),Z=s("div",{class:"tsw-count",tabindex:"0",role:"\
+application","aria-roledescription":"shaft","data-shaft":S.shaft},s("div",{class:"tsw-name"}),U,s("div",{class:"tsw-stro\
+kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));L.set(S.shaft,{box:Z,svg:U,shaftEnd:O}),Z.addEventListener("f\
+ocus",()=>{i!==S.shaft&&(i=S.shaft,$())}),Z.addEventListener("keydown",B=>{if(xt(B))return;let _={ArrowRight:1,ArrowDown:1,
+ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[B.key];_&&(B.preventDefault(),i=S.shaft,f(_*(B.key.startsWith("Page")?1:B.
+shiftKey?n.fine:n.step)))});let x=null,M=B=>{let _=U.getBoundingClientRect();return Math.atan2(B.clientX-_.left-_.width/
+2,_.top+_.height/2-B.clientY)/(2*Math.PI)};U.addEventListener("pointerdown",B=>{B.button===0&&(x=M(B),U.setPointerCapture(
+B.pointerId),Z.focus({preventScroll:!0}),B.preventDefault())}),U.addEventListener("pointermove",B=>{if(x===null)return;let _=M(
+B),z=_-x;z-=Math.round(z),x=_,v+=z,R()});let b=()=>{x=null};U.addEventListener("pointerup",b),U.addEventListener("pointe\
+rcancel",b)}let v=0,A=!1;function R(){if(A||Math.abs(v)<.002)return;A=!0;let S=v;v=0,f(S)}let w=J({model:t,el:e},{kind:"\
+rig"}),y=[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Hold still: ",d),s("span",{class:"ts-pair"},"Turn by ha\
 nd: ",p)),s("div",{class:"tsw-counts"},...[...L.values()].map(S=>S.box)),h,a];w.show(w.asks("How many turns does it take\
 ?",{first:h,begin:n.closed?"turn a shaft":"engage a gear, then turn a shaft",who:n.closed?"Nothing is saved here; your a\
-nswers stand in the form.":void 0}),w.alert,r,!n.closed&&s("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
-ged"},s("span",{},"Engage: "),...l),...n.closed?k:[Tt([c],k)],s("p",{class:"ts-hint tsw-say"},`All three are seen from t\
+nswers stand in the form.":void 0}),w.alert,o,!n.closed&&s("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
+ged"},s("span",{},"Engage: "),...l),...n.closed?y:[Ct([c],y)],s("p",{class:"ts-hint tsw-say"},`All three are seen from t\
 he clutch side. Drag a dial round, or go to it and use the arrow keys (${g} turn), Shift with an arrow key (a touch) or \
-Page Up and Page Down (one turn). Each stroke is a whole turn.`));let I=0,A=null;function m(S){I+=1,w.send({...S,turn:I})}
-let x=S=>{let M=[];for(let B=S;B>0;B-=5)M.push(B>=5?"||||/":"|".repeat(B));return M.join(" ")};function $(){let S=t.get(
-"view");A!==t.get("figure")&&(A=String(t.get("figure")),c.innerHTML=A);for(let M of Z(c,"[data-wheel]")){let[B,z]=S.wheels[String(
-M.dataset.wheel)]??[0,!0];M.setAttribute("transform",`translate(0 ${(B*Number(M.dataset.reach)).toFixed(1)})`),M.classList.
-toggle("tsw-behind",!z)}for(let M of l)M.setAttribute("aria-pressed",String(S.engaged.includes(M.dataset.gear)));d.value=
-S.held,p.value=i;for(let M of S.dials){let{box:B,shaftEnd:z}=L.get(M.shaft),H=M.way>0?"↻":M.way<0?"↺":"";z.setAttribute(
-"transform",`rotate(${M.angle})`);let[C,,N,b]=B.children;C.textContent=`${M.name}${M.held?", held":M.shaft===i?", your h\
-and":""}`,N.textContent=M.strokes||H?`${H} ${x(M.strokes)}`:"no stroke",b.textContent=M.figure,B.classList.toggle("tsw-h\
-and",M.shaft===i),B.classList.toggle("tsw-held",M.held),B.setAttribute("aria-label",`${M.name}${M.held?", held":""}. ${M.
-words}`)}r.textContent=S.finding,a.textContent=S.happened,e.dataset.turn=String(S.turn),E=!1,R()}return w.follow("change\
-:view",$),$(),w.close}function Hs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsh-picture"}),r=s("p",{class:"\
-tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},r,a,c),u=[],
-l=[],d=null,p=t.get("plan").lookingOnly,f=(A,m)=>s("button",{type:"button",class:"ts-button","data-verdict":A,"aria-pres\
-sed":"false",onclick:()=>v.send({type:"judge",place:d,verdict:A})},m),g=p?[]:[f("stop","Stop here"),f("well","Fine as it\
+Page Up and Page Down (one turn). Each stroke is a whole turn.`));let P=0,E=null;function C(S){P+=1,w.send({...S,turn:P})}
+let m=S=>{let O=[];for(let N=S;N>0;N-=5)O.push(N>=5?"||||/":"|".repeat(N));return O.join(" ")};function $(){let S=t.get(
+"view");E!==t.get("figure")&&(E=String(t.get("figure")),c.innerHTML=E);for(let O of Q(c,"[data-wheel]")){let[N,U]=S.wheels[String(
+O.dataset.wheel)]??[0,!0];O.setAttribute("transform",`translate(0 ${(N*Number(O.dataset.reach)).toFixed(1)})`),O.classList.
+toggle("tsw-behind",!U)}for(let O of l)O.setAttribute("aria-pressed",String(S.engaged.includes(O.dataset.gear)));d.value=
+S.held,p.value=i;for(let O of S.dials){let{box:N,shaftEnd:U}=L.get(O.shaft),Z=O.way>0?"↻":O.way<0?"↺":"";U.setAttribute(
+"transform",`rotate(${O.angle})`);let[x,,M,b]=N.children;x.textContent=`${O.name}${O.held?", held":O.shaft===i?", your h\
+and":""}`,M.textContent=O.strokes||Z?`${Z} ${m(O.strokes)}`:"no stroke",b.textContent=O.figure,N.classList.toggle("tsw-h\
+and",O.shaft===i),N.classList.toggle("tsw-held",O.held),N.setAttribute("aria-label",`${O.name}${O.held?", held":""}. ${O.
+words}`)}o.textContent=S.finding,a.textContent=S.happened,e.dataset.turn=String(S.turn),A=!1,R()}return w.follow("change\
+:view",$),$(),w.close}function Ws({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
+tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,c),u=[],
+l=[],d=null,p=t.get("plan").lookingOnly,f=(E,C)=>s("button",{type:"button",class:"ts-button","data-verdict":E,"aria-pres\
+sed":"false",onclick:()=>v.send({type:"judge",place:d,verdict:E})},C),g=p?[]:[f("stop","Stop here"),f("well","Fine as it\
  is")],h=s("button",{type:"button",class:"ts-button",onclick:()=>v.send({type:"next"})},"Another day"),L=s("div",{class:"\
 ts-tools",role:"group","aria-label":"Your judgement of the place"},...g);t.get("plan").more&&L.append(h);let v=J({model:t,
-el:e},{kind:"rig"});v.show(v.asks(p?"What is to be seen at each place?":"Where can somebody get hurt?",{first:p?o:g[0],begin:p?
+el:e},{kind:"rig"});v.show(v.asks(p?"What is to be seen at each place?":"Where can somebody get hurt?",{first:p?r:g[0],begin:p?
 "choose a place":"choose a place and judge it",who:p?"Nothing is saved here; your answers stand in the form.":void 0}),v.
 alert,n,s("p",{class:"ts-keys"},p?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":
 "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the butt\
-ons."),Tt([o],[i,!p&&L]));function E(A,m){let x=A!==d;d=A;for(let[$,S]of l.entries()){let M=u[$][0]===A;S.setAttribute("\
-tabindex",M?"0":"-1"),S.setAttribute("aria-pressed",String(M)),S.classList.toggle("tsh-chosen",M),M&&m&&(S.focus({preventScroll:!0}),
-R(S))}x&&v.send({type:"choose",place:A})}function R(A){let m=Ht(A,".tsh-hit").getBoundingClientRect(),x=o.getBoundingClientRect();
-(m.left<x.left||m.right>x.right)&&(o.scrollLeft+=m.left-x.left-(x.width-m.width)/2),(m.bottom<0||m.bottom>innerHeight||m.
-top<0)&&A.scrollIntoView({block:"nearest"})}function w(){let A=t.get("plan");u=A.places,o.innerHTML=A.drawing,Ht(o,"svg").
-setAttribute("role","group"),l=u.map(([m])=>Ht(o,`[data-place="${m}"]`)),l.forEach((m,x)=>{m.setAttribute("role","button"),
-m.setAttribute("aria-label",`${x+1} ${u[x][1]}`),m.addEventListener("click",()=>E(u[x][0],!0))}),d=String(t.get("view").
-chosen),E(d,!1)}o.addEventListener("keydown",A=>{if(xt(A))return;let m=u.findIndex(([S])=>S===d),x=Math.min(6,u.length),
-$=m;if(A.key==="ArrowRight")$=m+1;else if(A.key==="ArrowLeft")$=m-1;else if(A.key==="ArrowDown")$=m+x;else if(A.key==="A\
-rrowUp")$=m-x;else if(A.key==="Home")$=0;else if(A.key==="End")$=u.length-1;else if(A.key!=="Enter"&&A.key!==" ")return;
-A.preventDefault(),$>=0&&$<u.length&&E(u[$][0],!0)});function k(){let A=t.get("view");n.textContent=A.finding;let m=u.findIndex(
-([S])=>S===A.chosen);r.textContent=`${m+1}  ${u[m][1]}`,a.textContent=A.seen;let{verdict:x,...$}=A.told;if(c.replaceChildren(),
-x){let S=A.judged[A.chosen],M=S==="stop"==(x==="Stop here."),B=S==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
-tsh-verdict"},M?`✓ Yes: ${x}`:`✗ You said “${B}”. The course says: ${x}`),s("dl",{class:"ts-facts"},...Object.entries(
-$).flatMap(([z,H])=>[s("dt",{},z),s("dd",{},H)])))}for(let S of g)S.setAttribute("aria-pressed",String(A.judged[A.chosen]===
-S.dataset.verdict));for(let[S,M]of l.entries()){let B=A.judged[u[S][0]];M.setAttribute("aria-label",`${S+1} ${u[S][1]}${B?
-`, judged: ${B==="stop"?"stop here":"fine as it is"}`:""}`);let z=M.querySelector(".tsh-tag");if(!B){z?.remove();continue}
-z||(z=D("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),M.append(z)),z.textContent=B==="stop"?"■ \
-stop":"○ well"}e.dataset.turn=A.chosen}let I=()=>{w(),k()};return v.follow("change:plan",I),v.follow("change:view",k),
-I(),v.close}function Ws({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"tsl-sum"}),a=s(
-"div",{class:"tsl-drawing"}),c=new Map,u=n.sliders.map(([f,g,h,L,v,E])=>{let R=ot(f.replace("_","-")),w=s("output",{class:"\
-tsl-figure",for:R}),k=s("input",{id:R,type:"range",min:L,max:v,step:E,oninput:()=>{I(),d.send({type:"set",name:f,value:Number(
-k.value)})}}),I=()=>{w.textContent=`${k.value} ${h}`,k.setAttribute("aria-valuetext",`${k.value} ${h==="°"?"degrees":h}`)};
-return c.set(f,{slider:k,say:I}),s("div",{class:"tsl-row"},s("label",{for:R},g),k,w)}),l=s("select",{class:"ts-box","ari\
+ons."),Ct([r],[i,!p&&L]));function A(E,C){let m=E!==d;d=E;for(let[$,S]of l.entries()){let O=u[$][0]===E;S.setAttribute("\
+tabindex",O?"0":"-1"),S.setAttribute("aria-pressed",String(O)),S.classList.toggle("tsh-chosen",O),O&&C&&(S.focus({preventScroll:!0}),
+R(S))}m&&v.send({type:"choose",place:E})}function R(E){let C=Ht(E,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();
+(C.left<m.left||C.right>m.right)&&(r.scrollLeft+=C.left-m.left-(m.width-C.width)/2),(C.bottom<0||C.bottom>innerHeight||C.
+top<0)&&E.scrollIntoView({block:"nearest"})}function w(){let E=t.get("plan");u=E.places,r.innerHTML=E.drawing,Ht(r,"svg").
+setAttribute("role","group"),l=u.map(([C])=>Ht(r,`[data-place="${C}"]`)),l.forEach((C,m)=>{C.setAttribute("role","button"),
+C.setAttribute("aria-label",`${m+1} ${u[m][1]}`),C.addEventListener("click",()=>A(u[m][0],!0))}),d=String(t.get("view").
+chosen),A(d,!1)}r.addEventListener("keydown",E=>{if(xt(E))return;let C=u.findIndex(([S])=>S===d),m=Math.min(6,u.length),
+$=C;if(E.key==="ArrowRight")$=C+1;else if(E.key==="ArrowLeft")$=C-1;else if(E.key==="ArrowDown")$=C+m;else if(E.key==="A\
+rrowUp")$=C-m;else if(E.key==="Home")$=0;else if(E.key==="End")$=u.length-1;else if(E.key!=="Enter"&&E.key!==" ")return;
+E.preventDefault(),$>=0&&$<u.length&&A(u[$][0],!0)});function y(){let E=t.get("view");n.textContent=E.finding;let C=u.findIndex(
+([S])=>S===E.chosen);o.textContent=`${C+1}  ${u[C][1]}`,a.textContent=E.seen;let{verdict:m,...$}=E.told;if(c.replaceChildren(),
+m){let S=E.judged[E.chosen],O=S==="stop"==(m==="Stop here."),N=S==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
+tsh-verdict"},O?`✓ Yes: ${m}`:`✗ You said “${N}”. The course says: ${m}`),s("dl",{class:"ts-facts"},...Object.entries(
+$).flatMap(([U,Z])=>[s("dt",{},U),s("dd",{},Z)])))}for(let S of g)S.setAttribute("aria-pressed",String(E.judged[E.chosen]===
+S.dataset.verdict));for(let[S,O]of l.entries()){let N=E.judged[u[S][0]];O.setAttribute("aria-label",`${S+1} ${u[S][1]}${N?
+`, judged: ${N==="stop"?"stop here":"fine as it is"}`:""}`);let U=O.querySelector(".tsh-tag");if(!N){U?.remove();continue}
+U||(U=D("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),O.append(U)),U.textContent=N==="stop"?"■ \
+stop":"○ well"}e.dataset.turn=E.chosen}let P=()=>{w(),y()};return v.follow("change:plan",P),v.follow("change:view",y),
+P(),v.close}function _s({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
+"div",{class:"tsl-drawing"}),c=new Map,u=n.sliders.map(([f,g,h,L,v,A])=>{let R=ot(f.replace("_","-")),w=s("output",{class:"\
+tsl-figure",for:R}),y=s("input",{id:R,type:"range",min:L,max:v,step:A,oninput:()=>{P(),d.send({type:"set",name:f,value:Number(
+y.value)})}}),P=()=>{w.textContent=`${y.value} ${h}`,y.setAttribute("aria-valuetext",`${y.value} ${h==="°"?"degrees":h}`)};
+return c.set(f,{slider:y,say:P}),s("div",{class:"tsl-row"},s("label",{for:R},g),y,w)}),l=s("select",{class:"ts-box","ari\
 a-label":"Grip",onchange:()=>d.send({type:"set",name:"grip",value:l.value})},...bt(n.grips)),d=J({model:t,el:e},{kind:"r\
-ig"});d.show(d.asks("Is this lift safe by hand?",{first:c.values().next().value?.slider,begin:"set the load"}),d.alert,o,
+ig"});d.show(d.asks("Is this lift safe by hand?",{first:c.values().next().value?.slider,begin:"set the load"}),d.alert,r,
 s("div",{class:"tsl-sliders",role:"group","aria-label":"The lift"},...u,s("div",{class:"tsl-row"},s("span",{},"Grip"),l)),
-a,r,s("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
-function p(){let f=t.get("view");o.textContent=f.finding,r.textContent=f.sum,a.innerHTML=f.drawing;for(let[g,{slider:h,say:L}]of c)
-document.activeElement!==h&&(h.value=f.sizes[g]),L();l.value=f.sizes.grip}return d.follow("change:view",p),p(),d.close}var be={x:90,y:120,perMm:20,radius:82,bevel:30};function eo(t){let e=D("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
-r",role:"img"}),{x:n,y:o,perMm:r,radius:a}=be;e.append(D("rect",{x:n-60,y:o-56,width:r*t.top+90,height:112,class:"tsi-pa\
-per"}),it(n-20,o,n+r*t.top+20,o,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*r;if(p%2){e.append(it(
-f,o,f,o+18,"tsi-fine"));continue}let g=p/2;e.append(it(f,o,f,o-(g%5?18:27),g%5?"tsi-fine":"tsi-bold")),g%5===0&&e.append(
-ct(f,o-33,String(g)))}let c=D("g",{});e.append(c,ct(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
-. Thimble: 50 lines a turn.","start"));let i=D("path",{d:`M0 ${o-a+14}L${be.bevel} ${o-a}L${be.bevel} ${o+a}L0 ${o+a-14}\
-Z`,class:"tsi-body"}),u=D("rect",{x:be.bevel,y:o-a,width:760,height:2*a,class:"tsi-body"}),l=D("rect",{x:0,y:o-a,width:760,
+a,o,s("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
+function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.sum,a.innerHTML=f.drawing;for(let[g,{slider:h,say:L}]of c)
+document.activeElement!==h&&(h.value=f.sizes[g]),L();l.value=f.sizes.grip}return d.follow("change:view",p),p(),d.close}var ke={x:90,y:120,perMm:20,radius:82,bevel:30};function so(t){let e=D("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=ke;e.append(D("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
+per"}),it(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*o;if(p%2){e.append(it(
+f,r,f,r+18,"tsi-fine"));continue}let g=p/2;e.append(it(f,r,f,r-(g%5?18:27),g%5?"tsi-fine":"tsi-bold")),g%5===0&&e.append(
+ct(f,r-33,String(g)))}let c=D("g",{});e.append(c,ct(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
+. Thimble: 50 lines a turn.","start"));let i=D("path",{d:`M0 ${r-a+14}L${ke.bevel} ${r-a}L${ke.bevel} ${r+a}L0 ${r+a-14}\
+Z`,class:"tsi-body"}),u=D("rect",{x:ke.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),l=D("rect",{x:0,y:r-a,width:760,
 height:2*a,fill:"var(--ts-paper)"}),d=D("g",{});return c.append(l,i,u,d),{node:e,set(p){c.setAttribute("transform",`tran\
-slate(${n+p.mm*r} 0)`),d.replaceChildren();for(let f=0;f<t.lines;f+=1){let g=f-p.line;g-=t.lines*Math.round(g/t.lines);let h=g/
-t.lines*2*Math.PI;if(Math.abs(h)>1.15)continue;let L=o-(a-8)*Math.sin(h),v=f%5===0;d.append(it(0,L,v?26:16,L,v?"tsi-bold":
-"tsi-fine")),v&&d.append(ct(36,L+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function _s(t){
-return Ct(t,(e,n,o)=>{let r=eo(e),a=gt("Thimble",{min:0,max:e.top,step:.01,value:o.open,words:()=>"turn in to the left, \
-out to the right",onInput:l=>n({open:l})}),c=ht("Between the faces",e.between,o.between,l=>n({between:l,open:e.top})),i=X(
-"Close until it rests",()=>n({open:-1})),u=e.hands.length?ht("Close it",e.hands,o.hand,l=>n({hand:l})):null;return{asks:"\
-How thick is it?",first:i,begin:"close it until it rests",picture:r.node,controls:[Lt(c.row,u?.row),Lt(i,X("Open",()=>n(
-{open:e.top}))),a.row],set(l,d){r.set(l),a.box.value=String(Math.max(0,l.mm)),c.box.value=d.between}}})}function Ks({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding",role:"status"}),r=s("tbody",{role:"rowgroup"}),
+slate(${n+p.mm*o} 0)`),d.replaceChildren();for(let f=0;f<t.lines;f+=1){let g=f-p.line;g-=t.lines*Math.round(g/t.lines);let h=g/
+t.lines*2*Math.PI;if(Math.abs(h)>1.15)continue;let L=r-(a-8)*Math.sin(h),v=f%5===0;d.append(it(0,L,v?26:16,L,v?"tsi-bold":
+"tsi-fine")),v&&d.append(ct(36,L+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function Fs(t){
+return Et(t,(e,n,r)=>{let o=so(e),a=gt("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, \
+out to the right",onInput:l=>n({open:l})}),c=ht("Between the faces",e.between,r.between,l=>n({between:l,open:e.top})),i=Y(
+"Close until it rests",()=>n({open:-1})),u=e.hands.length?ht("Close it",e.hands,r.hand,l=>n({hand:l})):null;return{asks:"\
+How thick is it?",first:i,begin:"close it until it rests",picture:o.node,controls:[Lt(c.row,u?.row),Lt(i,Y("Open",()=>n(
+{open:e.top}))),a.row],set(l,d){o.set(l),a.box.value=String(Math.max(0,l.mm)),c.box.value=d.between}}})}function Ks({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
 a=new Map;for(let[u,l,d]of n.checks){let p=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${l}`,onclick:()=>{
 p.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:u})}},"Make"),f=Nt("it shows",!1);f.classList.add("t\
-sk-shown"),a.set(u,{button:p,shown:f}),r.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},l),Nt("min",!0,
+sk-shown"),a.set(u,{button:p,shown:f}),o.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},l),Nt("min",!0,
 `${d}`),Nt("",!1,p),f))}let c=J({model:t,el:e},{kind:"rig"});c.show(c.asks("What does each check show on your unit?",{first:a.
 values().next().value?.button,begin:"make a check",who:"Checks are not saved; make them again after reopening."}),c.alert,
-o,we("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],r));function i(){let u=t.get("view");o.textContent=
+r,be("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));function i(){let u=t.get("view");r.textContent=
 u.finding;for(let[l,{button:d,shown:p}]of a){let f=u.shown[l];d.setAttribute("aria-disabled",f?"true":"false"),d.classList.
 toggle("ts-off",!!f),d.textContent=f?"Made":"Make",p.textContent=f?`${f[0]?"✓":"✗"} ${f[1]}`:"",p.classList.toggle("\
-tsk-failed",!!f&&!f[0])}}return c.follow("change:view",i),i(),c.close}function so(){let t=D("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=D("g"),n=D("path",{d:"M-2.5 14L0 -78\
+tsk-failed",!!f&&!f[0])}}return c.follow("change:view",i),i(),c.close}function no(){let t=D("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=D("g"),n=D("path",{d:"M-2.5 14L0 -78\
 L2.5 14Z",class:"tsg-pointer"});t.append(D("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,n,D("circle",{cx:110,cy:104,
-r:6,class:"tsg-hub"}));let o=c=>(-135+270*c)*Math.PI/180,r="";function a([c,i,u]){e.replaceChildren();for(let l=0;l*i<=c+
-1e-9;l+=1){let d=o(l*i/c),p=l%u===0,f=g=>[110+g*Math.sin(d),104-g*Math.cos(d)];if(e.append(it(...f(p?72:79),...f(88),p?"\
+r:6,class:"tsg-hub"}));let r=c=>(-135+270*c)*Math.PI/180,o="";function a([c,i,u]){e.replaceChildren();for(let l=0;l*i<=c+
+1e-9;l+=1){let d=r(l*i/c),p=l%u===0,f=g=>[110+g*Math.sin(d),104-g*Math.cos(d)];if(e.append(it(...f(p?72:79),...f(88),p?"\
 tsg-mark tsg-long":"tsg-mark")),p&&l%(2*u)===0){let[g,h]=f(58);e.append(ct(g,h+4.5,String(Number((l*i).toFixed(2)))))}}e.
-append(ct(110,170,"kN"))}return{node:t,set(c,i,u){String(c)!==r&&(r=String(c),a(c));let l=Math.min(i/c[0],1.03);n.setAttribute(
-"transform",`translate(110 104) rotate(${-135+270*l})`),t.setAttribute("aria-label",u)}}}function Fs(t){return Ct(t,(e,n,o)=>{
-let r=so(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
-ection and gauge"},a,s("div",{class:"tsg-gauge"},r.node)),u=gt("Push",{min:0,max:100,step:1,value:o.travel,onInput:f=>n(
+append(ct(110,170,"kN"))}return{node:t,set(c,i,u){String(c)!==o&&(o=String(c),a(c));let l=Math.min(i/c[0],1.03);n.setAttribute(
+"transform",`translate(110 104) rotate(${-135+270*l})`),t.setAttribute("aria-label",u)}}}function Us(t){return Et(t,(e,n,r)=>{
+let o=no(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),u=gt("Push",{min:0,max:100,step:1,value:r.travel,onInput:f=>n(
 {travel:f}),words:f=>f>=100?"at the shoulder":`${f} % of the way`}),l=[u.row],d=null;if(!e.readingsOnly){let f=ht("Part",
-e.places,o.place,v=>n({place:v,travel:0}));d=ht("Driver presses on",e.drivers,o.driver,v=>n({driver:v,travel:0}));let g=ht(
-"Seat",e.seats,o.seat,v=>n({seat:v})),h=gt("Pair",{min:0,max:100,step:1,value:o.grip,onInput:v=>n({grip:v}),words:v=>v===
+e.places,r.place,v=>n({place:v,travel:0}));d=ht("Driver presses on",e.drivers,r.driver,v=>n({driver:v,travel:0}));let g=ht(
+"Seat",e.seats,r.seat,v=>n({seat:v})),h=gt("Pair",{min:0,max:100,step:1,value:r.grip,onInput:v=>n({grip:v}),words:v=>v===
 0?"loosest of the fit":v===100?"tightest of the fit":`${v} % from loosest to tightest`}),L=gt("Warm the outer part",{min:e.
-room,max:e.hottest,step:1,value:o.warmth,onInput:v=>n({warmth:v}),words:v=>`${v} °C`});l.unshift(Lt(f.row,d.row,g.row),
+room,max:e.hottest,step:1,value:r.warmth,onInput:v=>n({warmth:v}),words:v=>`${v} °C`});l.unshift(Lt(f.row,d.row,g.row),
 h.row,L.row)}let p=s("dl",{class:"ts-facts"});return e.readingsOnly||l.push(p),{asks:"What force does it take, and where\
  does it stop?",first:u.box,begin:"push the part",side:!e.readingsOnly,picture:i,controls:l,set(f,g){f.section!==c&&(c=f.
 section,a.innerHTML=c),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*g.travel/100} 0\
-)`),r.set(f.gauge,f.force,f.words),Number(u.box.value)!==g.travel&&document.activeElement!==u.box&&u.set(g.travel),d&&(d.
-row.hidden=!f.drives),f.facts&&p.replaceChildren(...Et(f.facts))}}})}function Us({model:t,el:e}){let n=t.get("steps"),o=new Map(n),r=s("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
+)`),o.set(f.gauge,f.force,f.words),Number(u.box.value)!==g.travel&&document.activeElement!==u.box&&u.set(g.travel),d&&(d.
+row.hidden=!f.drives),f.facts&&p.replaceChildren(...At(f.facts))}}})}function qs({model:t,el:e}){let n=t.get("steps"),r=new Map(n),o=s("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
 egion","aria-label":"The rules around the chosen step"}),a=s("p",{class:"ts-finding",role:"status"}),c=s("ul",{class:"ts\
 -sentences"}),i=s("select",{class:"ts-box ts-before","aria-label":"Chosen step",onchange:()=>d(i.value)},...bt(n.map(([g,
 h],L)=>[g,`${L+1}  ${h}`]))),u=J({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});u.show(u.asks("What comes before thi\
 s step, and what after it?",{first:i,begin:"choose a step, or press one in the picture",who:""}),u.alert,s("p",{class:"t\
-s-hint"},t.get("finding")),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Step ",i)),a,r,s("details",{class:"ts-\
+s-hint"},t.get("finding")),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Step ",i)),a,o,s("details",{class:"ts-\
 keys"},s("summary",{},"In words, with reasons"),c));let l=!1,d=g=>u.send({type:"choose",step:g}),p=g=>{let h=wt(g,"[data\
--step]")?.dataset.step;h&&(l=!0,d(h))};r.addEventListener("click",p),r.addEventListener("keydown",g=>{g.key!=="Enter"&&g.
+-step]")?.dataset.step;h&&(l=!0,d(h))};o.addEventListener("click",p),o.addEventListener("keydown",g=>{g.key!=="Enter"&&g.
 key!==" "||wt(g,"[data-step]")&&(g.preventDefault(),p(g))});function f(){let g=t.get("near");a.textContent=g.words,i.value=
-g.step,r.innerHTML=g.figure,r.querySelector("svg")?.setAttribute("role","group");let h=Z(r,"[data-step]");for(let L of h)
-L.setAttribute("role","button"),L.setAttribute("tabindex","0"),L.setAttribute("aria-label",o.get(String(L.dataset.step))??
+g.step,o.innerHTML=g.figure,o.querySelector("svg")?.setAttribute("role","group");let h=Q(o,"[data-step]");for(let L of h)
+L.setAttribute("role","button"),L.setAttribute("tabindex","0"),L.setAttribute("aria-label",r.get(String(L.dataset.step))??
 "");c.replaceChildren(...Bt(g.sentences)),l&&(h[0]??i).focus({preventScroll:!0}),l=!1}return u.follow("change:near",f),f(),
-u.close}function no(){let t=D("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=D("g",{}),n=D("g",{});return e.append(
+u.close}function oo(){let t=D("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=D("g",{}),n=D("g",{});return e.append(
 D("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),it(150,164,150,98,"tsi-bold"),D("circle",{cx:150,cy:98,r:5,class:"tsg-\
 hub"})),n.append(it(150,86,150,40,"tsi-plunger"),D("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,it(50,164,
-250,164,"tsg-centre"),it(150,250,150,80,"tsg-centre"),n,ct(8,252,"not to scale","start")),{node:t,set(o,r,a){e.setAttribute(
-"transform",`rotate(${o} 150 164)`),n.setAttribute("transform",`rotate(${r} 150 88)`),t.setAttribute("aria-label",a)}}}function qs(t){
-return Ct(t,(e,n,o)=>{let r=zt(),a=no(),c=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:o.angle,words:l=>`turn\
-ed by ${l}°`,onInput:l=>n({angle:l})}),i=ht("Plunger",e.pressed,o.pressed,l=>n({pressed:l})),u=ht("Stand",e.tilts,o.tilt,
+250,164,"tsg-centre"),it(150,250,150,80,"tsg-centre"),n,ct(8,252,"not to scale","start")),{node:t,set(r,o,a){e.setAttribute(
+"transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function zs(t){
+return Et(t,(e,n,r)=>{let o=zt(),a=oo(),c=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:l=>`turn\
+ed by ${l}°`,onInput:l=>n({angle:l})}),i=ht("Plunger",e.pressed,r.pressed,l=>n({pressed:l})),u=ht("Stand",e.tilts,r.tilt,
 l=>n({tilt:l}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:s("div",{class:"\
-tsg-beside"},a.node,s("div",{class:"tsg-gauge"},r.node,s("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Lt(i.row,
-u.row),c.row],set(l,d){r.set(l.mm,l.words),a.set(l.state.angle,Number(l.state.tilt),`Shaft end on, turned by ${l.state.angle}\
-°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(d.angle)}}})}var Gs=(t,e)=>(t+e)%7<2,Ys=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ke=()=>!1,ve=t=>(e,n)=>n%t===0,oo={"":ke,dots:(t,e)=>t%6<2&&e%
-6<2,rising:Gs,cross:Ys,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
-10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ke,"lines-2":ve(14),"lines-3":ve(8),"lines-4":ve(5),"lines-5":ve(
-3)};function ro(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var zs=([t,e,n],o)=>(o<<24|n<<16|e<<
-8|t)>>>0;function Xs(t,[e,n],o,r,a){let c=n*4,i=new Uint32Array(c*e*4),u=new Map(o.map(([p,,f,g])=>{let h=f?zs(ro(f),200):
-0;return[p,{ground:h,hatch:oo[g]??ke}]})),l={ground:0,hatch:ke},d=zs(r,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let g=0;g<
-n;g+=1){let h=t[p*n+g];if(!h)continue;let{ground:L,hatch:v}=u.get(h&15)??l,E=a&&(h&16)!==0,R=a&&(h&32)!==0;for(let w=f;w<
-f+4;w+=1)for(let k=g*4;k<(g+1)*4;k+=1){let I=v(k,w)||E&&Gs(k,w)||R&&Ys(k,w);i[w*c+k]=I?d:L}}}return i}var io=600;function Js(t,e,n,o,r,a){let[c,i]=n;t.width=i*4,t.height=c*4;let u=new Uint8ClampedArray(Xs(e,n,o,r,a).buffer),
-l=new ImageData(u,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function co(t,e){let n=s("canvas",{class:"ts\
--swatch","aria-hidden":"true"});return Js(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
-function Zs({model:t,el:e}){let n=t.get("face"),o=t.get("looks"),r=s("p",{class:"ts-finding",role:"status"}),a=s("span",
+tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Lt(i.row,
+u.row),c.row],set(l,d){o.set(l.mm,l.words),a.set(l.state.angle,Number(l.state.tilt),`Shaft end on, turned by ${l.state.angle}\
+°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(d.angle)}}})}var Ys=(t,e)=>(t+e)%7<2,Xs=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ye=()=>!1,ve=t=>(e,n)=>n%t===0,ro={"":ye,dots:(t,e)=>t%6<2&&e%
+6<2,rising:Ys,cross:Xs,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
+10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ye,"lines-2":ve(14),"lines-3":ve(8),"lines-4":ve(5),"lines-5":ve(
+3)};function ao(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var Gs=([t,e,n],r)=>(r<<24|n<<16|e<<
+8|t)>>>0;function Vs(t,[e,n],r,o,a){let c=n*4,i=new Uint32Array(c*e*4),u=new Map(r.map(([p,,f,g])=>{let h=f?Gs(ao(f),200):
+0;return[p,{ground:h,hatch:ro[g]??ye}]})),l={ground:0,hatch:ye},d=Gs(o,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let g=0;g<
+n;g+=1){let h=t[p*n+g];if(!h)continue;let{ground:L,hatch:v}=u.get(h&15)??l,A=a&&(h&16)!==0,R=a&&(h&32)!==0;for(let w=f;w<
+f+4;w+=1)for(let y=g*4;y<(g+1)*4;y+=1){let P=v(y,w)||A&&Ys(y,w)||R&&Xs(y,w);i[w*c+y]=P?d:L}}}return i}var co=600;function Zs(t,e,n,r,o,a){let[c,i]=n;t.width=i*4,t.height=c*4;let u=new Uint8ClampedArray(Vs(e,n,r,o,a).buffer),
+l=new ImageData(u,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function lo(t,e){let n=s("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return Zs(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
+function Qs({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"status"}),a=s("span",
 {class:"ts-clock"}),c=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),u=s("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),l=J({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),Qt(e)}}),d=null,p=C=>{d=ot("turn"),l.send({...C,turn:d})},
-f=ie({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(C){f.
-drawing.strokes(C),p({type:"lay",entries:C})},onRemove:C=>p({type:"remove",at:C}),onClear:()=>p({type:"clear"})}),g=X("C\
+n":"true"}),l=J({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),Qt(e)}}),d=null,p=x=>{d=ot("turn"),l.send({...x,turn:d})},
+f=ie({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(x){f.
+drawing.strokes(x),p({type:"lay",entries:x})},onRemove:x=>p({type:"remove",at:x}),onClear:()=>p({type:"clear"})}),g=Y("C\
 lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),h=s("input",{type:"range",id:ot("flat"),min:"20",max:"\
 160",step:"10",class:"ts-range"}),L=s("output",{for:h.id}),v=yt({id:ot("slide"),onchange:()=>p({type:"slide",by:v.value})},
-t.get("view").slides),E=null;h.addEventListener("input",()=>{L.textContent=`${h.value} µm`;let C={type:"flat",um:Number(
-h.value)};d===null?p(C):E=C});let{box:R,unit:w}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
-u);let k=(...C)=>s("span",{class:"ts-pair"},...C);l.show(l.asks("Does this film close the gap?",{first:g,begin:"press Cl\
-ose the face"}),l.alert,r,Tt([f.drawing.frame,i],[s("div",{class:"ts-tools"},g,k(s("label",{for:v.id},"the other face is"),
-v)),s("div",{class:"ts-tools"},a,X("1 minute passes",()=>p({type:"time",by:1})),X("5 minutes pass",()=>p({type:"time",by:5}))),
-s("div",{class:"ts-tools"},k(s("label",{for:h.id},"faces out of flat by"),h,L)),f.tools,c,s("details",{class:"ts-keys"},
-s("summary",{},"Passes laid"),f.empty,f.list)]));function I(){let C=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return C?
-C.slice(0,3).map(Number):[0,0,0]}let A="",m="";function x(){let C=t.get("view"),N=o[C.closed?"closed":"film"],b=t.get("g\
-rid"),P=b instanceof DataView?new Uint8Array(b.buffer,b.byteOffset,b.byteLength):new Uint8Array(b);Js(u,P,C.shape,N,I(),
-!C.closed);let[U,K]=C.shape,[st,pt]=[C.corner[0]-C.pitch/2,C.corner[1]-C.pitch/2],_=(q,G)=>`${(100*q/G).toFixed(3)}%`;u.
-style.left=_(st-R.left,R.width),u.style.width=_(K*C.pitch,R.width),u.style.top=_(R.high-pt-U*C.pitch,R.height),u.style.height=
-_(U*C.pitch,R.height);let V=new Set(P.map(q=>C.closed?q:q&15)),y=N.filter(([q])=>V.has(q)),W=`${y.map(([,q])=>q)} ${I()}`;
-W!==A&&(A=W,i.replaceChildren(...y.map(q=>co(q,I()))))}let $=D("g");f.drawing.over.append($);let S=([C,N])=>[C-R.left,R.
-high-N];function M([C,N]){let b=N.map(P=>{let[U,K]=S(P);return`M${U.toFixed(1)} ${K.toFixed(1)}h0.01`});return D("path",
-{d:b.join(""),class:"tsp-lump","stroke-width":2*C})}function B(C){let[N,b]=S(C[C.length-1]),P=`M${N-1.3*w} ${b-w}h${2.6*
-w}l${-1.3*w} ${2.2*w}Z`;return[D("path",{d:f.drawing.path(C),class:"tsp-way","stroke-width":w}),D("path",{d:P,class:"tsp\
--out"})]}function z(){let C=t.get("view");if(d!==null&&C.turn!==d)return;d=null;let N=JSON.stringify([C.entries,C.notes]);
-if(N!==m&&f.show(C.entries,C.notes),m=N,f.drawing.strokes([]),x(),$.replaceChildren(...C.lumps.map(M),...C.leaks.flatMap(
-B)),f.drawing.svg.classList.toggle("tsp-shut",C.closed),f.drawing.svg.classList.toggle("tsp-clean",C.closed||C.clean),r.
-textContent=C.finding,v.value=C.slide,a.textContent=`minute ${C.minute}`,g.textContent=C.closed?"Lift the face off again":
-"Close the face",E===null&&(h.value=String(C.flat),L.textContent=`${C.flat} µm`),c.replaceChildren(...Et(C.facts)),E===
-null)return;let b=E;E=null,p(b)}l.follow("change:view",z),l.follow("msg:custom",C=>{C.type==="trouble"&&(d=null,f.drawing.
-strokes([]))});let H=new MutationObserver(()=>setTimeout(x,io));return H.observe(document.body,{attributes:!0,attributeFilter:[
-"data-jp-theme-light"]}),z(),()=>{l.close(),H.disconnect()}}function Qs(t){return Ct(t,(e,n,o)=>{let r=zt(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"\
-0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},r.node,s("div",{},`Depth gauge on \
+t.get("view").slides),A=null;h.addEventListener("input",()=>{L.textContent=`${h.value} µm`;let x={type:"flat",um:Number(
+h.value)};d===null?p(x):A=x});let{box:R,unit:w}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
+u);let y=(...x)=>s("span",{class:"ts-pair"},...x);l.show(l.asks("Does this film close the gap?",{first:g,begin:"press Cl\
+ose the face"}),l.alert,o,Ct([f.drawing.frame,i],[s("div",{class:"ts-tools"},g,y(s("label",{for:v.id},"the other face is"),
+v)),s("div",{class:"ts-tools"},a,Y("1 minute passes",()=>p({type:"time",by:1})),Y("5 minutes pass",()=>p({type:"time",by:5}))),
+s("div",{class:"ts-tools"},y(s("label",{for:h.id},"faces out of flat by"),h,L)),f.tools,c,s("details",{class:"ts-keys"},
+s("summary",{},"Passes laid"),f.empty,f.list)]));function P(){let x=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return x?
+x.slice(0,3).map(Number):[0,0,0]}let E="",C="";function m(){let x=t.get("view"),M=r[x.closed?"closed":"film"],b=t.get("g\
+rid"),B=b instanceof DataView?new Uint8Array(b.buffer,b.byteOffset,b.byteLength):new Uint8Array(b);Zs(u,B,x.shape,M,P(),
+!x.closed);let[_,z]=x.shape,[V,pt]=[x.corner[0]-x.pitch/2,x.corner[1]-x.pitch/2],W=(F,q)=>`${(100*F/q).toFixed(3)}%`;u.style.
+left=W(V-R.left,R.width),u.style.width=W(z*x.pitch,R.width),u.style.top=W(R.high-pt-_*x.pitch,R.height),u.style.height=W(
+_*x.pitch,R.height);let X=new Set(B.map(F=>x.closed?F:F&15)),k=M.filter(([F])=>X.has(F)),H=`${k.map(([,F])=>F)} ${P()}`;
+H!==E&&(E=H,i.replaceChildren(...k.map(F=>lo(F,P()))))}let $=D("g");f.drawing.over.append($);let S=([x,M])=>[x-R.left,R.
+high-M];function O([x,M]){let b=M.map(B=>{let[_,z]=S(B);return`M${_.toFixed(1)} ${z.toFixed(1)}h0.01`});return D("path",
+{d:b.join(""),class:"tsp-lump","stroke-width":2*x})}function N(x){let[M,b]=S(x[x.length-1]),B=`M${M-1.3*w} ${b-w}h${2.6*
+w}l${-1.3*w} ${2.2*w}Z`;return[D("path",{d:f.drawing.path(x),class:"tsp-way","stroke-width":w}),D("path",{d:B,class:"tsp\
+-out"})]}function U(){let x=t.get("view");if(d!==null&&x.turn!==d)return;d=null;let M=JSON.stringify([x.entries,x.notes]);
+if(M!==C&&f.show(x.entries,x.notes),C=M,f.drawing.strokes([]),m(),$.replaceChildren(...x.lumps.map(O),...x.leaks.flatMap(
+N)),f.drawing.svg.classList.toggle("tsp-shut",x.closed),f.drawing.svg.classList.toggle("tsp-clean",x.closed||x.clean),o.
+textContent=x.finding,v.value=x.slide,a.textContent=`minute ${x.minute}`,g.textContent=x.closed?"Lift the face off again":
+"Close the face",A===null&&(h.value=String(x.flat),L.textContent=`${x.flat} µm`),c.replaceChildren(...At(x.facts)),A===
+null)return;let b=A;A=null,p(b)}l.follow("change:view",U),l.follow("msg:custom",x=>{x.type==="trouble"&&(d=null,f.drawing.
+strokes([]))});let Z=new MutationObserver(()=>setTimeout(m,co));return Z.observe(document.body,{attributes:!0,attributeFilter:[
+"data-jp-theme-light"]}),U(),()=>{l.close(),Z.disconnect()}}function tn(t){return Et(t,(e,n,r)=>{let o=zt(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"\
+0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},o.node,s("div",{},`Depth gauge on \
 a bridge of ${e.bridge} mm, one mark 0.01 mm`))),u=e.places.map(([d,p])=>[d,s("button",{type:"button",class:"ts-button",
 onclick:()=>n({place:d})},p)]),l=[s("p",{class:"ts-hint"},e.rule),Lt(s("span",{},"Set the gauge down at"),...u.map(([,d])=>d))];
-return e.readingsOnly||(l.push(Lt(ht("Lip looks towards",e.sides,o.lip,d=>n({lip:d})).row,ht("Lip is",e.greases,o.grease,
-d=>n({grease:d})).row,e.sleeves.length?ht("It went",e.sleeves,o.sleeve,d=>n({sleeve:d})).row:"")),l.push(gt("Drive it to\
- a depth",{min:e.least,max:e.most,step:.05,value:o.depth,words:d=>`${d.toFixed(2)} mm${d<0?", proud":""}`,onInput:d=>n({
-depth:d})}).row,gt("Lean",{min:0,max:e.mostLean,step:.02,value:o.lean,words:d=>d?`${d.toFixed(2)} mm across`:"square",onInput:d=>n(
+return e.readingsOnly||(l.push(Lt(ht("Lip looks towards",e.sides,r.lip,d=>n({lip:d})).row,ht("Lip is",e.greases,r.grease,
+d=>n({grease:d})).row,e.sleeves.length?ht("It went",e.sleeves,r.sleeve,d=>n({sleeve:d})).row:"")),l.push(gt("Drive it to\
+ a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:d=>`${d.toFixed(2)} mm${d<0?", proud":""}`,onInput:d=>n({
+depth:d})}).row,gt("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:d=>d?`${d.toFixed(2)} mm across`:"square",onInput:d=>n(
 {lean:d})}).row)),{asks:"Does the seal sit square and deep enough?",first:u[0][1],begin:"set the gauge down",side:!e.readingsOnly,
 picture:i,controls:l,set(d,p){d.section!==c&&(c=d.section,a.innerHTML=c),a.querySelector(".tsl-moving")?.setAttribute("t\
-ransform",d.placed),r.set(d.dial,d.words);for(let[f,g]of u)g.setAttribute("aria-pressed",String(f===p.place))}}})}function tn({model:t,el:e}){let n=t.get("about"),o=t.get("shown").state,r=zt(),a=n.readingsOnly?null:xs(n),c=s("p",{class:"\
-ts-finding",role:"status"}),i=s("div",{}),u=qt((A,m)=>E.send({type:"set",state:A,turn:m})),l=A=>{o={...o,...A},u.ask(o)},
-d=(A,m)=>{let x=[...o.shims];x[A]=m,l({shims:x.filter(Boolean),turns:0})},p=(A,m,x)=>X(A,m,{"aria-pressed":x}),f=X("Turn\
- the shaft ten times",()=>l({turns:o.turns+10})),g=p("Pull the shaft away",()=>l({side:"away"}),"true"),h=p("Push it to \
-the dial",()=>l({side:"towards"}),"false"),L=ht("Plunger",n.plungers,o.plunger,A=>l({plunger:A})),v=[s("div",{class:"ts-\
-tools"},n.rolls?f:null,L.row,g,h)];if(!n.readingsOnly){let A=ht("Shim",n.shelf,o.shims[0],x=>d(0,x)),m=n.second?ht("and",
-[["","no second shim"],...n.shelf],o.shims[1]??"",x=>d(1,x)):null;v.unshift(s("div",{class:"ts-tools"},A.row,m?.row)),v.
-push(gt("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:x=>l({warmth:x}),words:x=>x?`case ${Math.round(n.caseRise*
-x/100)} K warmer`:"cold, as at the bench"}).row)}let E=J({model:t,el:e},{kind:"rig"}),R=s("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});R.innerHTML=n.section;let w=[n.readingsOnly?E.asks("How far does the shaft\
+ransform",d.placed),o.set(d.dial,d.words);for(let[f,g]of u)g.setAttribute("aria-pressed",String(f===p.place))}}})}function en({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=zt(),a=n.readingsOnly?null:$s(n),c=s("p",{class:"\
+ts-finding",role:"status"}),i=s("div",{}),u=qt((E,C)=>A.send({type:"set",state:E,turn:C})),l=E=>{r={...r,...E},u.ask(r)},
+d=(E,C)=>{let m=[...r.shims];m[E]=C,l({shims:m.filter(Boolean),turns:0})},p=(E,C,m)=>Y(E,C,{"aria-pressed":m}),f=Y("Turn\
+ the shaft ten times",()=>l({turns:r.turns+10})),g=p("Pull the shaft away",()=>l({side:"away"}),"true"),h=p("Push it to \
+the dial",()=>l({side:"towards"}),"false"),L=ht("Plunger",n.plungers,r.plunger,E=>l({plunger:E})),v=[s("div",{class:"ts-\
+tools"},n.rolls?f:null,L.row,g,h)];if(!n.readingsOnly){let E=ht("Shim",n.shelf,r.shims[0],m=>d(0,m)),C=n.second?ht("and",
+[["","no second shim"],...n.shelf],r.shims[1]??"",m=>d(1,m)):null;v.unshift(s("div",{class:"ts-tools"},E.row,C?.row)),v.
+push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>l({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
+m/100)} K warmer`:"cold, as at the bench"}).row)}let A=J({model:t,el:e},{kind:"rig"}),R=s("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});R.innerHTML=n.section;let w=[n.readingsOnly?A.asks("How far does the shaft\
  move?",{first:n.rolls?f:h,begin:n.rolls?"turn the shaft":"push the shaft",who:"Take your readings here; write them in t\
-he form."}):E.asks("Which shim gives the setting that you want?",{first:v[0].querySelector("select"),begin:"choose a shi\
-m"}),E.alert,n.readingsOnly&&R,s("div",{class:"tsg-beside"},!n.readingsOnly&&R,s("div",{class:"tsg-gauge"},r.node,s("div",
+he form."}):A.asks("Which shim gives the setting that you want?",{first:v[0].querySelector("select"),begin:"choose a shi\
+m"}),A.alert,n.readingsOnly&&R,s("div",{class:"tsg-beside"},!n.readingsOnly&&R,s("div",{class:"tsg-gauge"},o.node,s("div",
 {},"Dial at the shaft's right end, one mark 0.01 mm")),n.readingsOnly&&s("div",{class:"tsg-side"},...v,c)),...n.readingsOnly?
 []:[...v,c],a&&s("div",{},s("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),s("div",{class:"tsg\
--wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},a.node)),i];E.show(...w.filter(Boolean));function k(){
-let A=t.get("shown");u.waiting||(o=A.state),r.set(A.dial,A.dialWords),g.setAttribute("aria-pressed",String(A.state.side===
-"away")),h.setAttribute("aria-pressed",String(A.state.side==="towards")),c.textContent=A.finding,a&&(a.set(A.cold,A.warm,
-A.words.join(" ")),i.replaceChildren(...A.words.map(m=>s("p",{},m)))),u.answered(A.turn)}let I=()=>u.free();return E.follow(
-"change:shown",k),E.follow("msg:custom",I),k(),E.close}function en(t){return Ct(t,(e,n,o)=>{let r=s("div",{tabindex:"0",role:"group","aria-label":e.name}),a="",c=e.pickers.map(
-({key:d,label:p,options:f})=>ht(p,f,o[d],g=>n({[d]:g}))),i=e.sliders.map(({key:d,label:p,min:f,max:g,step:h,unit:L,places:v})=>gt(
-p,{min:f,max:g,step:h,value:o[d],words:E=>`${E.toFixed(v)} ${L}`,onInput:E=>n({[d]:E})})),u=c.map(({row:d})=>d),l=u.length>
+-wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},a.node)),i];A.show(...w.filter(Boolean));function y(){
+let E=t.get("shown");u.waiting||(r=E.state),o.set(E.dial,E.dialWords),g.setAttribute("aria-pressed",String(E.state.side===
+"away")),h.setAttribute("aria-pressed",String(E.state.side==="towards")),c.textContent=E.finding,a&&(a.set(E.cold,E.warm,
+E.words.join(" ")),i.replaceChildren(...E.words.map(C=>s("p",{},C)))),u.answered(E.turn)}let P=()=>u.free();return A.follow(
+"change:shown",y),A.follow("msg:custom",P),y(),A.close}function sn(t){return Et(t,(e,n,r)=>{let o=s("div",{tabindex:"0",role:"group","aria-label":e.name}),a="",c=e.pickers.map(
+({key:d,label:p,options:f})=>ht(p,f,r[d],g=>n({[d]:g}))),i=e.sliders.map(({key:d,label:p,min:f,max:g,step:h,unit:L,places:v})=>gt(
+p,{min:f,max:g,step:h,value:r[d],words:A=>`${A.toFixed(v)} ${L}`,onInput:A=>n({[d]:A})})),u=c.map(({row:d})=>d),l=u.length>
 2?u:u.length?[Lt(...u)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the first list":"move\
- the first slider",picture:r,controls:[...l,...i.map(({row:d})=>d)],set(d){d.drawing!==a&&(a=d.drawing,r.innerHTML=a)}}})}function sn({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsj-band"}),
-a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,u=null,l=(m,x)=>{u={...u,[m]:x},i===null&&d()};function d(){
-i=ot("choice"),k.send({type:"choose",chosen:u,turn:i}),u=null}let p=s("div",{class:"tsj-settings"}),f=(m,x,$)=>{let S=ot(
-"set");return x.id=S,p.append(s("label",{for:S},m),s("span",{class:"tsj-slide"},x,$)),x},g=(m,x,$)=>f(x,s("select",{class:"\
-ts-box",onchange:S=>l(m,S.target.value)},...bt($.map(S=>typeof S=="string"?[S,S]:S)))),h=(m,x,$)=>f(x,s("input",{type:"r\
-ange",oninput:S=>l(m,Number(S.target.value))}),$),L={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
+ the first slider",picture:o,controls:[...l,...i.map(({row:d})=>d)],set(d){d.drawing!==a&&(a=d.drawing,o.innerHTML=a)}}})}function nn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
+a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,u=null,l=(C,m)=>{u={...u,[C]:m},i===null&&d()};function d(){
+i=ot("choice"),y.send({type:"choose",chosen:u,turn:i}),u=null}let p=s("div",{class:"tsj-settings"}),f=(C,m,$)=>{let S=ot(
+"set");return m.id=S,p.append(s("label",{for:S},C),s("span",{class:"tsj-slide"},m,$)),m},g=(C,m,$)=>f(m,s("select",{class:"\
+ts-box",onchange:S=>l(C,S.target.value)},...bt($.map(S=>typeof S=="string"?[S,S]:S)))),h=(C,m,$)=>f(m,s("input",{type:"r\
+ange",oninput:S=>l(C,Number(S.target.value))}),$),L={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
 ead",n.threads),strength:g("strength","Strength class",n.classes),state:g("state","State of the thread",n.states),tool:g(
-"tool","Tool",n.tools)},v=s("output",{class:"tsj-figure"}),E=h("torque_nm","Torque",v),R=s("output",{class:"tsj-figure"}),
-w=h("engagement_mm","Thread that meets",R),k=J({model:t,el:e},{kind:"rig"});k.show(k.asks("What gives way first?",{first:E,
-begin:"set the torque"}),k.alert,o,r,s("div",{class:"tsj-bench"},p,a),c);let I=(m,x,$,S,M,B)=>{Ot(m,{min:x,max:$,step:S}),
-i===null&&(m.value=String(M)),m.setAttribute("aria-valuetext",B)};function A(){let m=t.get("view");if(i!==null&&m.turn!==
-i)return;i=null,u!==null&&d();let{chosen:x}=m;o.textContent=m.finding,r.innerHTML=m.band,a.innerHTML=m.section,c.replaceChildren(
-...Et(m.facts));for(let[$,S]of Object.entries(L))S.value=x[$];I(E,1,m.topTorque,.5,x.torque_nm,m.torqueText),v.textContent=
-m.torqueText,I(w,m.lowEngagement,m.topEngagement,.5,x.engagement_mm,m.engagementText),R.textContent=m.engagementText}return k.
-follow("change:view",A),A(),k.close}function nn({model:t,el:e}){let n=Ut(t.get("picture")),o=J({model:t,el:e},{kind:"rig"});return o.show(o.asks("Where does\
- each part lie?",{first:n.choose,begin:"choose a part",who:""}),o.alert,s("p",{class:"ts-finding"},t.get("finding")),...n.
-nodes),o.close}function Xt(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function De(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
-var Be=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function on(t,{stages:e,stage:n,step:o,labels:r,isOpen:a}){let c=Xt(e,
-n),i=c.indexOf(String(o));if(t==="ArrowLeft"||t==="ArrowRight"){let l=e.map(([f])=>f),d=t==="ArrowLeft"?-1:1,p=Xt(e,l[(l.
+"tool","Tool",n.tools)},v=s("output",{class:"tsj-figure"}),A=h("torque_nm","Torque",v),R=s("output",{class:"tsj-figure"}),
+w=h("engagement_mm","Thread that meets",R),y=J({model:t,el:e},{kind:"rig"});y.show(y.asks("What gives way first?",{first:A,
+begin:"set the torque"}),y.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let P=(C,m,$,S,O,N)=>{Tt(C,{min:m,max:$,step:S}),
+i===null&&(C.value=String(O)),C.setAttribute("aria-valuetext",N)};function E(){let C=t.get("view");if(i!==null&&C.turn!==
+i)return;i=null,u!==null&&d();let{chosen:m}=C;r.textContent=C.finding,o.innerHTML=C.band,a.innerHTML=C.section,c.replaceChildren(
+...At(C.facts));for(let[$,S]of Object.entries(L))S.value=m[$];P(A,1,C.topTorque,.5,m.torque_nm,C.torqueText),v.textContent=
+C.torqueText,P(w,C.lowEngagement,C.topEngagement,.5,m.engagement_mm,C.engagementText),R.textContent=C.engagementText}return y.
+follow("change:view",E),E(),y.close}function on({model:t,el:e}){let n=fe(t),r=Ut(t.get("picture"),{onChoose:a=>n.show("part",[a])}),o=J({model:t,el:e},{kind:"\
+rig"});return o.show(o.asks("Where does each part lie?",{first:r.choose,begin:"choose a part",who:""}),o.alert,s("p",{class:"\
+ts-finding"},t.get("finding")),...n.any("part")?[Ct(r.nodes,[n.node])]:r.nodes),()=>{n.close(),o.close()}}function Xt(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function Pe(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
+var De=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function rn(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let c=Xt(e,
+n),i=c.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let l=e.map(([f])=>f),d=t==="ArrowLeft"?-1:1,p=Xt(e,l[(l.
 indexOf(n)+d+l.length)%l.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
 rrowUp")return c[Math.max(i-1,0)];if(t==="Home")return c[0];if(t==="End")return c.at(-1);if(t.length!==1||t===" ")return;
-let u=t.toLowerCase();return Be(c,i).find(l=>r[l].toLowerCase().startsWith(u))}function rn({stages:t,stage:e,step:n,isOpen:o}){
-let r=Xt(t,e),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(r.at(-1)));return Be(r,r.indexOf(String(n))).find(o)??Be(a,c).find(
-o)}function an({model:t,el:e}){let n=t.get("plan"),o=s("p",{class:"ts-finding"}),r=s("div",{class:"ts-happened ts-told",role:"\
-status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>st()},
-...bt(n.stages.map(([O,Y])=>[O,Y]))),c=et(n.marked?"Next open step":"Next ready step",()=>C("next"));c.classList.add("ts\
+let u=t.toLowerCase();return De(c,i).find(l=>o[l].toLowerCase().startsWith(u))}function an({stages:t,stage:e,step:n,isOpen:r}){
+let o=Xt(t,e),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(o.at(-1)));return De(o,o.indexOf(String(n))).find(r)??De(a,c).find(
+r)}function cn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("div",{class:"ts-happened ts-told",role:"\
+status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>V()},
+...bt(n.stages.map(([T,G])=>[T,G]))),c=st(n.marked?"Next open step":"Next ready step",()=>x("next"));c.classList.add("ts\
 -next");let i=s("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
-ge",onkeydown:O=>b(O)}),u=s("details",{class:"ts-keys"},s("summary",{},"Keys"),"Up and down walk through the steps, left\
+ge",onkeydown:T=>b(T)}),u=s("details",{class:"ts-keys"},s("summary",{},"Keys"),"Up and down walk through the steps, left\
  and right change the stage, Enter takes a step in hand; Enter again does it."),l=s("div",{class:"ts-hand",role:"group",
-"aria-label":"Step in hand",onkeydown:O=>{O.key!=="Enter"||!O.target.matches("input[type=radio], .ts-number-box")||(O.preventDefault(),
-t.get("hand").stands?U():G())}}),d=s("div",{class:"ts-scroll ts-fit"}),p=s("dl",{class:"ts-facts"}),f=s("ul",{class:"ts-\
+"aria-label":"Step in hand",onkeydown:T=>{T.key!=="Enter"||!T.target.matches("input[type=radio], .ts-number-box")||(T.preventDefault(),
+t.get("hand").stands?_():q())}}),d=s("div",{class:"ts-scroll ts-fit"}),p=s("dl",{class:"ts-facts"}),f=s("ul",{class:"ts-\
 sentences"}),g=s("p",{class:"ts-prompt"},"Wrong so far"),h=s("select",{class:"ts-box ts-before","aria-label":"A step tha\
-t stands"}),L=et("Take out again",()=>{h.value&&m({type:"out",step:h.value},"hand")}),v=et("Put the tools down",()=>m({type:"\
-over"},"told"));v.classList.add("ts-over");let E=s("div",{}),R=s("p",{class:"ts-status"}),w=s("details",{ontoggle:()=>{w.
-open!==!!t.get("view").record&&m({type:"record",open:w.open})}},s("summary",{},"Build record"),E),k=J({model:t,el:e},{kind:"\
-rig"});k.show(k.asks("Which step comes next, and what does it need?",{first:c,begin:"press the lit button",who:n.who}),k.
-alert,o,R,r,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"ts-tools"},a,c),i),s("div",{},l,s(
+t stands"}),L=st("Take out again",()=>{h.value&&C({type:"out",step:h.value},"hand")}),v=st("Put the tools down",()=>C({type:"\
+over"},"told"));v.classList.add("ts-over");let A=s("div",{}),R=s("p",{class:"ts-status"}),w=s("details",{ontoggle:()=>{w.
+open!==!!t.get("view").record&&C({type:"record",open:w.open})}},s("summary",{},"Build record"),A),y=J({model:t,el:e},{kind:"\
+rig"});y.show(y.asks("Which step comes next, and what does it need?",{first:c,begin:"press the lit button",who:n.who}),y.
+alert,r,R,o,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"ts-tools"},a,c),i),s("div",{},l,s(
 "div",{class:"ts-tools"},s("span",{class:"ts-pair"},h,L),v))),p,g,f,w,s("details",{},s("summary",{},"How far each stage \
-is"),d),u);let I=0,A=null;function m(O,Y=null){I+=1,A=Y&&{turn:I,focus:Y},e.setAttribute("aria-busy","true"),k.send({...O,
-turn:I})}let x="",$=null,S="next",M=O=>!t.get("view").done.includes(O),B=()=>Z(i,"[data-step]"),z=O=>B().find(Y=>Y.dataset.
-step===O)?.focus(),H=()=>({stages:n.stages,stage:a.value,step:$,isOpen:M});function C(O,Y){S=O,m(O==="list"?{type:"take",
-step:Y}:{type:"next"},"hand")}function N(O){a.value=De(n.stages,O)??a.value,$=O,st(),z(O)}function b(O){if(xt(O))return;
-let Y=on(O.key,{...H(),labels:n.labels});Y&&(O.preventDefault(),N(Y))}function P(){let O=rn(H());O?S==="next"?c.focus():
-N(O):v.focus()}function U(){let O=t.get("view").done.length>=Object.keys(n.labels).length;S==="next"&&!O?C("next"):P()}function K(O){
-let{done:Y,ready:rt}=t.get("view");return Y.includes(O)?{sign:"✓",word:"done"}:rt.includes(O)?{sign:"▸",word:"ready"}:
-{sign:"○",word:n.marked?"open":"waits"}}function st(){let O=Xt(n.stages,a.value);($===null||!O.includes($))&&($=O.find(
-M)??O[0]);let Y=t.get("hand").step,rt=JSON.stringify([a.value,O.map(K),Y]);if(rt===x){for(let mt of B())mt.tabIndex=mt.dataset.
-step===$?0:-1;return}x=rt;let ft=B().find(mt=>mt===document.activeElement)?.dataset.step;i.replaceChildren(...O.map(mt=>pt(
-mt,Y))),ft&&z(ft)}function pt(O,Y){let{sign:rt,word:ft}=K(O);return s("button",{type:"button",class:`ts-button ts-builds\
-tep ts-buildstep-${ft}`,"data-step":O,tabindex:O===$?"0":"-1","aria-current":O===Y?"step":!1,"aria-label":`${n.labels[O]}\
-: ${ft}`,onclick:()=>{$=O,C("list",O)}},At(rt),n.labels[O])}let _="",V=new Map;function y(O){let Y=Wt(O),rt=s("p",{class:"\
-ts-read",id:Y.read,role:"status"}),ft=0,mt=j=>{m({type:"set",name:O.name,value:j}),ft=I},tt=Pt(O).make(O,Y,mt,()=>{}),T=_t(
-O,Y,null);return T.append(tt.element,rt),T.dataset.field=O.name,{element:T,flush:()=>tt.flush?.(),show(j={},Q){if(Q<ft)return;
-tt.show(j);let lt=j.read?`read as ${j.read}`:"";rt.textContent=j.error?`▲ Look again: ${j.error}`:lt}}}let W=O=>s("dl",
-{class:"ts-facts"},...Et(O));function q(){let O=t.get("hand"),Y=JSON.stringify(O);if(Y===_)return;if(_=Y,l.dataset.stands=
-String(!!O.stands),V=new Map((O.fields??[]).map(tt=>[tt.name,y(tt)])),!O.step){l.replaceChildren(s("p",{class:"ts-hint"},
-"No step in hand. Choose one from the list, or press the button above it."));return}let rt=et(`Do it: ${O.label}`,G);rt.
-classList.add("ts-do");let ft=O.stands?[et("Go on",U),et("Take it out again",()=>m({type:"out",step:O.step},"hand"))]:[rt];
-l.replaceChildren(s("p",{class:"ts-prompt ts-hand-name",tabindex:"-1"},O.label),...O.plain.map(tt=>s("p",{class:"ts-hint"},
-tt)),...O.cautions.map(tt=>s("p",{class:"ts-caution"},s("b",{},"Take care: "),tt)),...O.read.length?[s("p",{class:"ts-pr\
-ompt"},"Read at the bench"),W(O.read)]:[],...O.card.length?[W(O.card)]:[],...[...V.values()].map(tt=>tt.element),s("div",
-{class:"ts-tools"},...ft));let mt=De(n.stages,O.step);mt&&([a.value,$]=[mt,O.step])}function G(){for(let O of V.values())
-O.flush();m({type:"do"},"after")}function nt(){let O=t.get("view").asked_back,Y=Z(l,"[data-field]").find(mt=>mt.dataset.
-field===O),rt=Y&&Z(Y,"input:not(:disabled), select, button"),ft=Z(l,".ts-field input:not(:disabled), .ts-field select, .\
-ts-field button, .ts-do, .ts-tools button");return rt?.[0]??ft[0]}function F(){let O=t.get("view"),Y=O.told;o.textContent=
-O.finding,R.textContent=O.status,R.hidden=!O.status,r.textContent!==Y.join("")&&r.replaceChildren(...Y.map(ft=>s("p",{},
-ft))),q(),st();for(let[ft,mt]of V)mt.show(O.states[ft],O.turn);if(d.dataset.shown!==O.figure&&(d.innerHTML=O.figure,d.dataset.
-shown=O.figure),p.replaceChildren(...Et(O.facts)),f.replaceChildren(...Bt(O.faults.map(([,ft])=>ft))),g.hidden=f.hidden=
-!O.faults.length,dt(O.done),E.innerHTML=O.record,w.open=!!O.record,e.setAttribute("aria-busy",String(O.turn<I)),!A||O.turn<
-A.turn)return;let{focus:rt}=A;A=null,rt==="told"?r.focus():rt==="after"&&!t.get("hand").step?P():(nt()??c).focus()}function dt(O){
-if(h.disabled=L.disabled=!O.length,h.dataset.done===O.join(" "))return;h.dataset.done=O.join(" ");let Y=[...O].reverse();
-h.replaceChildren(...bt(Y.map(rt=>[rt,n.labels[rt]])))}return k.follow("change:view",F),F(),k.close}function lo(t){let e=D("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[o,r]=[210,128],a=it(
-o,r,o,r,"tsi-adapter"),c=D("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=it(o,r+74,o,r+74,"tsi-arm"),u=ct(o,r+94,"");return e.
-append(it(o,r,o+440,r,"tsi-lever"),a,c,D("circle",{cx:o,cy:r,r:7,class:"tsg-hub"}),ct(o+440,r-20,"hand, middle of the gr\
-ip","end"),ct(o+20,r-20,"square drive","start"),it(o+440,r+10,o+440,r+84,"tsg-centre"),i,u,ct(8,242,"lengths to scale","\
-start")),{node:e,set(l){let d=l.state.angle/180*Math.PI,p=o-l.state.reach*n*Math.cos(d),f=r-l.state.reach*n*Math.sin(d);
-Ot(a,{x2:p,y2:f}),Ot(c,{cx:p,cy:f}),Ot(i,{x1:p,x2:o+440}),Ot(u,{x:(p+o+440)/2}),u.textContent="the lever from bolt to ha\
-nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${l.words}`)}}}function cn(t){return Ct(t,(e,n,o)=>{let r=lo(
-e),a=(i,u,l,d,p,f)=>gt(i,{min:l,max:d,step:p,value:o[u],words:g=>`${g} ${f}`,onInput:g=>n({[u]:g})}),c={setting:a("Setti\
+is"),d),u);let P=0,E=null;function C(T,G=null){P+=1,E=G&&{turn:P,focus:G},e.setAttribute("aria-busy","true"),y.send({...T,
+turn:P})}let m="",$=null,S="next",O=T=>!t.get("view").done.includes(T),N=()=>Q(i,"[data-step]"),U=T=>N().find(G=>G.dataset.
+step===T)?.focus(),Z=()=>({stages:n.stages,stage:a.value,step:$,isOpen:O});function x(T,G){S=T,C(T==="list"?{type:"take",
+step:G}:{type:"next"},"hand")}function M(T){a.value=Pe(n.stages,T)??a.value,$=T,V(),U(T)}function b(T){if(xt(T))return;let G=rn(
+T.key,{...Z(),labels:n.labels});G&&(T.preventDefault(),M(G))}function B(){let T=an(Z());T?S==="next"?c.focus():M(T):v.focus()}
+function _(){let T=t.get("view").done.length>=Object.keys(n.labels).length;S==="next"&&!T?x("next"):B()}function z(T){let{
+done:G,ready:rt}=t.get("view");return G.includes(T)?{sign:"✓",word:"done"}:rt.includes(T)?{sign:"▸",word:"ready"}:{sign:"\
+○",word:n.marked?"open":"waits"}}function V(){let T=Xt(n.stages,a.value);($===null||!T.includes($))&&($=T.find(O)??T[0]);
+let G=t.get("hand").step,rt=JSON.stringify([a.value,T.map(z),G]);if(rt===m){for(let mt of N())mt.tabIndex=mt.dataset.step===
+$?0:-1;return}m=rt;let ft=N().find(mt=>mt===document.activeElement)?.dataset.step;i.replaceChildren(...T.map(mt=>pt(mt,G))),
+ft&&U(ft)}function pt(T,G){let{sign:rt,word:ft}=z(T);return s("button",{type:"button",class:`ts-button ts-buildstep ts-b\
+uildstep-${ft}`,"data-step":T,tabindex:T===$?"0":"-1","aria-current":T===G?"step":!1,"aria-label":`${n.labels[T]}: ${ft}`,
+onclick:()=>{$=T,x("list",T)}},Mt(rt),n.labels[T])}let W="",X=new Map;function k(T){let G=Wt(T),rt=s("p",{class:"ts-read",
+id:G.read,role:"status"}),ft=0,mt=j=>{C({type:"set",name:T.name,value:j}),ft=P},et=Pt(T).make(T,G,mt,()=>{}),I=_t(T,G,null);
+return I.append(et.element,rt),I.dataset.field=T.name,{element:I,flush:()=>et.flush?.(),show(j={},tt){if(tt<ft)return;et.
+show(j);let lt=j.read?`read as ${j.read}`:"";rt.textContent=j.error?`▲ Look again: ${j.error}`:lt}}}let H=T=>s("dl",{class:"\
+ts-facts"},...At(T));function F(){let T=t.get("hand"),G=JSON.stringify(T);if(G===W)return;if(W=G,l.dataset.stands=String(
+!!T.stands),X=new Map((T.fields??[]).map(et=>[et.name,k(et)])),!T.step){l.replaceChildren(s("p",{class:"ts-hint"},"No st\
+ep in hand. Choose one from the list, or press the button above it."));return}let rt=st(`Do it: ${T.label}`,q);rt.classList.
+add("ts-do");let ft=T.stands?[st("Go on",_),st("Take it out again",()=>C({type:"out",step:T.step},"hand"))]:[rt];l.replaceChildren(
+s("p",{class:"ts-prompt ts-hand-name",tabindex:"-1"},T.label),...T.plain.map(et=>s("p",{class:"ts-hint"},et)),...T.cautions.
+map(et=>s("p",{class:"ts-caution"},s("b",{},"Take care: "),et)),...T.read.length?[s("p",{class:"ts-prompt"},"Read at the\
+ bench"),H(T.read)]:[],...T.card.length?[H(T.card)]:[],...[...X.values()].map(et=>et.element),s("div",{class:"ts-tools"},
+...ft));let mt=Pe(n.stages,T.step);mt&&([a.value,$]=[mt,T.step])}function q(){for(let T of X.values())T.flush();C({type:"\
+do"},"after")}function nt(){let T=t.get("view").asked_back,G=Q(l,"[data-field]").find(mt=>mt.dataset.field===T),rt=G&&Q(
+G,"input:not(:disabled), select, button"),ft=Q(l,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .t\
+s-do, .ts-tools button");return rt?.[0]??ft[0]}function K(){let T=t.get("view"),G=T.told;r.textContent=T.finding,R.textContent=
+T.status,R.hidden=!T.status,o.textContent!==G.join("")&&o.replaceChildren(...G.map(ft=>s("p",{},ft))),F(),V();for(let[ft,
+mt]of X)mt.show(T.states[ft],T.turn);if(d.dataset.shown!==T.figure&&(d.innerHTML=T.figure,d.dataset.shown=T.figure),p.replaceChildren(
+...At(T.facts)),f.replaceChildren(...Bt(T.faults.map(([,ft])=>ft))),g.hidden=f.hidden=!T.faults.length,dt(T.done),A.innerHTML=
+T.record,w.open=!!T.record,e.setAttribute("aria-busy",String(T.turn<P)),!E||T.turn<E.turn)return;let{focus:rt}=E;E=null,
+rt==="told"?o.focus():rt==="after"&&!t.get("hand").step?B():(nt()??c).focus()}function dt(T){if(h.disabled=L.disabled=!T.
+length,h.dataset.done===T.join(" "))return;h.dataset.done=T.join(" ");let G=[...T].reverse();h.replaceChildren(...bt(G.map(
+rt=>[rt,n.labels[rt]])))}return y.follow("change:view",K),K(),y.close}function uo(t){let e=D("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=it(
+r,o,r,o,"tsi-adapter"),c=D("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=it(r,o+74,r,o+74,"tsi-arm"),u=ct(r,o+94,"");return e.
+append(it(r,o,r+440,o,"tsi-lever"),a,c,D("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),ct(r+440,o-20,"hand, middle of the gr\
+ip","end"),ct(r+20,o-20,"square drive","start"),it(r+440,o+10,r+440,o+84,"tsg-centre"),i,u,ct(8,242,"lengths to scale","\
+start")),{node:e,set(l){let d=l.state.angle/180*Math.PI,p=r-l.state.reach*n*Math.cos(d),f=o-l.state.reach*n*Math.sin(d);
+Tt(a,{x2:p,y2:f}),Tt(c,{cx:p,cy:f}),Tt(i,{x1:p,x2:r+440}),Tt(u,{x:(p+r+440)/2}),u.textContent="the lever from bolt to ha\
+nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${l.words}`)}}}function ln(t){return Et(t,(e,n,r)=>{let o=uo(
+e),a=(i,u,l,d,p,f)=>gt(i,{min:l,max:d,step:p,value:r[u],words:g=>`${g} ${f}`,onInput:g=>n({[u]:g})}),c={setting:a("Setti\
 ng","setting",e.low,e.high,e.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:a("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{asks:"What does the bolt get?",first:c.reach.box,begin:"\
-lengthen the adapter",picture:r.node,controls:Object.values(c).map(i=>i.row),set(i,u){r.set(i);for(let[l,d]of Object.entries(
-c))d.set(u[l])}}})}var ye=t=>typeof t=="string"?t:t.text;function ln(t,e,n){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
-r=a=>ye(a.cells[e]??"").trim();return[...t].sort((a,c)=>{let[i,u]=[r(a),r(c)];if(!i||!u)return+!i-+!u;let[l,d]=[Number.parseFloat(
-i),Number.parseFloat(u)],p=Number.isNaN(l)||Number.isNaN(d)||l===d?o.compare(i,u):l-d;return n?-p:p})}function Vt(t,e){let n=document.getElementById("jupyter-config-data"),o="/";try{o=JSON.parse(n?.textContent??"").baseUrl||
-"/"}catch{}return`${o}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function uo(t){let e="";for(let n=0;n<t.length;n+=32768)e+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(e)}
-async function dn(t,e,n){let o=0;do{let r=new Uint8Array(await n.slice(o,o+524288).arrayBuffer()),a=o===0;o+=524288;let c=o>=
-n.size;t.send({type:"file",field:e,name:n.name,data:uo(r),first:a,last:c})}while(o<n.size)}var po=400;function un({model:t,el:e}){let n=J({model:t,el:e},{kind:"desk"}),o=s("p",{class:"ts-said",role:"status"}),r=s(
+lengthen the adapter",picture:o.node,controls:Object.values(c).map(i=>i.row),set(i,u){o.set(i);for(let[l,d]of Object.entries(
+c))d.set(u[l])}}})}var xe=t=>typeof t=="string"?t:t.text;function dn(t,e,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+o=a=>xe(a.cells[e]??"").trim();return[...t].sort((a,c)=>{let[i,u]=[o(a),o(c)];if(!i||!u)return+!i-+!u;let[l,d]=[Number.parseFloat(
+i),Number.parseFloat(u)],p=Number.isNaN(l)||Number.isNaN(d)||l===d?r.compare(i,u):l-d;return n?-p:p})}function Vt(t,e){let n=document.getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||
+"/"}catch{}return`${r}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function po(t){let e="";for(let n=0;n<t.length;n+=32768)e+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(e)}
+async function un(t,e,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let c=r>=
+n.size;t.send({type:"file",field:e,name:n.name,data:po(o),first:a,last:c})}while(r<n.size)}var fo=400;function pn({model:t,el:e}){let n=J({model:t,el:e},{kind:"desk"}),r=s("p",{class:"ts-said",role:"status"}),o=s(
 "div",{class:"ts-desk-body"}),a=s("div",{class:"ts-desk-here","aria-hidden":"true"}),c=s("div",{class:"ts-busy"}),i=s("n\
 av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),u=t.get("cohort"),l=s("input",{id:ot("by"),class:"ts-box",
 autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:l.value})});l.value=t.get("by"),n.show(s("div",{class:"\
 ts-desk-top"},s("b",{},It([u.name,u.college]).join(", ")),s("span",{class:"ts-pair"},s("label",{for:l.id},"At the desk (\
-your name, for the trail)"),l)),u.invented?s("p",{class:"ts-hint"},u.invented):null,i,c,n.alert,o,r);let d=new Map,p=new Map,
-f=new Map,g=new Map,h=!1,L="",v="",E=!1,R=()=>h||Object.keys(t.get("busy")).length>0,w=(y,W={})=>{R()||n.isLost()||(y!==
-"look"&&(o.textContent="",n.alert.textContent="",A()),t.send({type:y,...W}))},k=()=>Z(e,"[data-key]");function I(){let y=k().
-find(W=>W.dataset.key===L);return y&&r.contains(y)?y.closest("form, section"):null}function A(){let y=I();y?y.append(c,a):
-(i.after(c),a.remove());let[W,q]=[o.textContent,n.alert.textContent];a.replaceChildren(...It([W&&s("p",{class:"ts-told"},
-W),q&&s("p",{class:"ts-trouble"},q)]));for(let G of[o,n.alert])G.classList.toggle("ts-hidden",!!y);return y}function m(){
-let y=A(),W=[n.alert,o].find(G=>G.textContent);(y?a.childElementCount?a:null:W)?.scrollIntoView({block:"nearest"})}async function x(y,W,q=""){
-if(R()||n.isLost())return;L=W,E=!0,h=!0;try{for(let[nt,F]of g){let[dt]=F.files??[];dt&&await dn(t,nt,dt)}}finally{h=!1}let G=[
-...p].map(([nt,F])=>[nt,[...F]]);w("do",{act:y,of:q,typed:Object.fromEntries(d),ticked:Object.fromEntries(G)})}function $(y){
-let{name:W,of:q}=y,G=ot("field"),nt=y.hint?s("span",{class:"ts-hint",id:`${G}-hint`},y.hint):null,F={id:G,"data-key":`fi\
-eld:${W}`,"aria-describedby":nt?.id},dt=s("label",{for:G},y.label);if(!d.has(W)&&q!=="file"&&d.set(W,q==="tick"?y.value===
-"yes":y.value),q==="file"){let rt=g.get(W)??s("input",{type:"file",class:"ts-file"});for(let[ft,mt]of Object.entries(F))
-mt&&rt.setAttribute(ft,mt);return g.set(W,rt),s("div",{class:"ts-desk-field"},dt,rt,nt)}if(q==="tick"){let Y=s("input",{
-type:"checkbox",...F});Y.checked=d.get(W)===!0,Y.addEventListener("change",()=>d.set(W,Y.checked));let rt=s("label",{class:"\
-ts-option",for:G},Y,y.label);return s("div",{class:"ts-desk-field"},rt,nt)}let O=q==="choice"?yt(F,y.options):q==="long"?
-s("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...F}):s("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
-0",...F});return O.value=String(d.get(W)??""),q==="choice"&&!y.options.some(([Y])=>Y===d.get(W))&&(O.value=y.options[0]?.[0]??
-"",d.set(W,O.value)),O.addEventListener("input",()=>d.set(W,O.value)),s("div",{class:"ts-desk-field"},dt,O,nt)}function S(y){
-let W=ot("form"),q=s("div",{class:"ts-doing"}),G=()=>{q.replaceChildren(...y.acts.map(F=>X(F.label,()=>F.sure?nt(F):x(F.
-id,`act:${F.id}`),{class:F.first?"ts-button ts-first":"ts-button","data-key":`act:${F.id}`})))},nt=F=>{let dt=ot("sure"),
-O=s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":dt},s("p",{id:dt},F.sure),s("div",{class:"ts-d\
-oing"},X(`Yes: ${F.label}`,()=>x(F.id,`act:${F.id}`),{"data-key":`act:${F.id}`}),X("No, leave it",()=>{G(),Z(q,`[data-ke\
-y="act:${F.id}"]`)[0]?.focus()})));q.replaceChildren(O),O.focus()};return G(),s("form",{class:"ts-desk-form","aria-label\
-ledby":y.title?W:null,onsubmit:F=>F.preventDefault()},y.title?s("h3",{id:W},y.title):null,y.hint?s("p",{class:"ts-hint"},
-y.hint):null,y.fields.length?s("div",{class:"ts-desk-fields"},...y.fields.map($)):null,y.acts.length?q:null)}function M(y,W){
-if(typeof y=="string")return y;let q=y.act?X(y.text,()=>x(y.act,W,y.of),{class:"ts-cell","aria-label":y.label||null,"dat\
-a-key":W}):y.text;return s("span",{},y.shape?At(y.shape):null,q)}function B(y){let W=ot("table"),q=s("h3",{id:W},y.title);
-if(!y.rows.length)return s("section",{},q,s("p",{},y.empty));let G=p.get(y.id)??new Set,nt=new Set(y.rows.map(({key:tt})=>tt));
-for(let tt of G)nt.has(tt)||G.delete(tt);p.set(y.id,G);let F=s("tr",{}),dt=s("tbody",{}),O=y.pick?s("input",{type:"check\
-box","aria-label":"all","data-key":`all:${y.id}`}):null,Y=()=>{O&&(O.checked=G.size===y.rows.length,O.indeterminate=G.size>
-0&&!O.checked)},rt=()=>{let tt=f.get(y.id),T=tt?ln(y.rows,tt.column,tt.down):y.rows;dt.replaceChildren(...T.map(mt)),F.replaceChildren(
-...O?[s("th",{class:"ts-tick"},O)]:[],...y.columns.map(ft)),Y()},ft=(tt,T)=>{let j=f.get(y.id),Q=j?.column===T,lt=Q?j.down?
-"descending":"ascending":null,kt=()=>{f.set(y.id,{column:T,down:Q&&!j.down}),rt(),Z(F,`[data-key="${ut}"]`)[0]?.focus()};
-if(!tt)return s("td");let ut=`sort:${y.id}:${T}`;return s("th",{scope:"col","aria-sort":lt,class:y.numbers.includes(T)?"\
-ts-figure":null},X(tt,kt,{class:"ts-sort","data-key":ut}),Q?At(j.down?"▼":"▲"):null)},mt=tt=>{let T=y.pick?s("input",
-{type:"checkbox","aria-label":tt.cells.slice(0,3).map(ye).join(" "),"data-key":`row:${y.id}:${tt.key}`}):null;return T&&
-(T.checked=G.has(tt.key),T.addEventListener("change",()=>{T.checked?G.add(tt.key):G.delete(tt.key),Y()})),s("tr",{},T?s(
-"td",{class:"ts-tick"},T):null,...tt.cells.map((j,Q)=>{let lt=!Q&&!!ye(j);return s(lt?"th":"td",{scope:lt?"row":null,class:y.
-numbers.includes(Q)?"ts-figure":null},M(j,`cell:${y.id}:${tt.key}:${Q}`))}))};return O?.addEventListener("change",()=>{if(G.
-clear(),O.checked)for(let{key:tt}of y.rows)G.add(tt);for(let tt of Z(dt,"td.ts-tick input"))tt.checked=O.checked}),rt(),
-s("section",{},s("div",{class:"ts-desk-caption"},q,X("Save as CSV",()=>t.send({type:"export",table:y.id}),{"aria-label":`\
-Save as CSV: ${y.title}`,"data-key":`export:${y.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-l\
-abelledby":W},s("table",{class:"ts-table","aria-labelledby":W},s("thead",{},F),dt)))}function z(y){if(y.kind==="table")return B(
-y);if(y.kind==="form")return S(y);if(y.kind==="link"){let W=y.how==="edit"?"lab/tree":y.how,G={class:"ts-link",href:W?Vt(
-W,y.path):y.path,target:"_blank"};return s("p",{},s("a",{...G,"data-key":`link:${y.path}`},y.text))}return y.how==="head"?
-s("h3",{},y.text):s("p",{class:y.how==="hint"?"ts-hint":null},y.text)}function H(y){n.isLost()||(v=R()?y:"",!v&&(L="",w(
-"page",{name:y})))}function C(){let y=t.get("page");i.replaceChildren(...t.get("pages").map(([W,q])=>X(q,()=>H(W),{class:"\
-ts-button","aria-current":W===y?"page":null,"data-key":`page:${W}`})))}let N=t.get("cleared"),b=t.get("page");function P(){
-let y=k().find(F=>F===document.activeElement)?.dataset.key,W=r.contains(document.activeElement),q=Z(r,".ts-desk-scroll").
-map(F=>F.scrollTop);(t.get("page")!==b||t.get("cleared")!==N)&&(d=new Map,p=new Map,g=new Map,{page:b,cleared:N}={page:t.
-get("page"),cleared:t.get("cleared")}),o.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),C();let G=new Map(
-t.get("pages")),nt=s("h2",{tabindex:-1},G.get(b));if(r.replaceChildren(nt,...t.get("parts").map(z)),Z(r,".ts-desk-scroll").
-forEach((F,dt)=>{F.scrollTop=q[dt]??0}),A(),y||W){let F=k().find(dt=>dt.dataset.key===y);(F??nt).focus({preventScroll:!!F})}
-E&&!Object.keys(t.get("busy")).length&&(E=!1,m())}let U;function K(){let y=t.get("busy");if(r.setAttribute("aria-busy",String(
-R())),clearTimeout(U),!Object.keys(y).length){c.replaceChildren(),v&&setTimeout(()=>v&&H(v),0);return}let{doing:W,done:q,
-of:G}=y,nt=G?`${W}: ${q} of ${G}`:`${W} …`,F=()=>{c.replaceChildren(s("progress",G?{max:G,value:q,"aria-label":W}:{"ar\
-ia-label":W}),s("span",{role:"status"},nt))};c.childElementCount?F():U=window.setTimeout(F,po)}n.follow("change:turn",()=>setTimeout(
-P,0)),n.follow("change:busy",K),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",y=>{if(y.type==="t\
-rouble"&&m(),y.type!=="save")return;let W=URL.createObjectURL(new Blob([`\uFEFF${y.text}`],{type:"text/csv"}));s("a",{href:W,
-download:y.name}).click(),setTimeout(()=>URL.revokeObjectURL(W),1e3)}),P(),K();let st=!0,pt=new IntersectionObserver(([y])=>{
-st=y.isIntersecting});pt.observe(e);let _=0,V=setInterval(()=>{let y=t.get("every");_+=1,y&&_>=y&&st&&!document.hidden&&
-(_=0,w("look"))},1e3);return()=>{clearInterval(V),clearTimeout(U),pt.disconnect(),n.close()}}function Pe(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let o=c=>String(c).padStart(2,"0"),r=`${o(
-n.getHours())}:${o(n.getMinutes())}`,a=`${n.getFullYear()}-${o(n.getMonth()+1)}-${o(n.getDate())}`;return e.toDateString()===
-n.toDateString()?r:`${a} ${r}`}var fo="twoshaft-unsent:";function pn(t,e){let n=fo+e,o=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
-return a&&typeof a=="object"?a:{}}catch{return{}}},r=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
-a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(o(),a)?o()[a]:void 0,put:(a,c,i,u=new Date)=>r({...o(),[a]:{value:c,
-base:i,at:u.toISOString()}}),drop(a){let{[a]:c,...i}=o();c&&r(i)}}}function fn(t,e){return JSON.stringify(t.value)===JSON.
-stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var jt=null,ho="input, button, select, textarea, summary, a, [tabindex]",hn=t=>[...t.querySelectorAll(ho)];function gn(t,e){
-let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?jt={form:e,at:hn(t).indexOf(a),from:null}:jt?.form===e&&t.
-isConnected&&(jt=null))},o=({target:a})=>{jt?.form===e&&a instanceof HTMLInputElement&&(jt.from=a.selectionStart)};return document.
-addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",o),requestAnimationFrame(
-()=>{if(jt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:c}=jt,i=hn(t)[a];i?.focus({preventScroll:!0}),
+your name, for the trail)"),l)),u.invented?s("p",{class:"ts-hint"},u.invented):null,i,c,n.alert,r,o);let d=new Map,p=new Map,
+f=new Map,g=new Map,h=!1,L="",v="",A=!1,R=()=>h||Object.keys(t.get("busy")).length>0,w=(k,H={})=>{R()||n.isLost()||(k!==
+"look"&&(r.textContent="",n.alert.textContent="",E()),t.send({type:k,...H}))},y=()=>Q(e,"[data-key]");function P(){let k=y().
+find(H=>H.dataset.key===L);return k&&o.contains(k)?k.closest("form, section"):null}function E(){let k=P();k?k.append(c,a):
+(i.after(c),a.remove());let[H,F]=[r.textContent,n.alert.textContent];a.replaceChildren(...It([H&&s("p",{class:"ts-told"},
+H),F&&s("p",{class:"ts-trouble"},F)]));for(let q of[r,n.alert])q.classList.toggle("ts-hidden",!!k);return k}function C(){
+let k=E(),H=[n.alert,r].find(q=>q.textContent);(k?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function m(k,H,F=""){
+if(R()||n.isLost())return;L=H,A=!0,h=!0;try{for(let[nt,K]of g){let[dt]=K.files??[];dt&&await un(t,nt,dt)}}finally{h=!1}let q=[
+...p].map(([nt,K])=>[nt,[...K]]);w("do",{act:k,of:F,typed:Object.fromEntries(d),ticked:Object.fromEntries(q)})}function $(k){
+let{name:H,of:F}=k,q=ot("field"),nt=k.hint?s("span",{class:"ts-hint",id:`${q}-hint`},k.hint):null,K={id:q,"data-key":`fi\
+eld:${H}`,"aria-describedby":nt?.id},dt=s("label",{for:q},k.label);if(!d.has(H)&&F!=="file"&&d.set(H,F==="tick"?k.value===
+"yes":k.value),F==="file"){let rt=g.get(H)??s("input",{type:"file",class:"ts-file"});for(let[ft,mt]of Object.entries(K))
+mt&&rt.setAttribute(ft,mt);return g.set(H,rt),s("div",{class:"ts-desk-field"},dt,rt,nt)}if(F==="tick"){let G=s("input",{
+type:"checkbox",...K});G.checked=d.get(H)===!0,G.addEventListener("change",()=>d.set(H,G.checked));let rt=s("label",{class:"\
+ts-option",for:q},G,k.label);return s("div",{class:"ts-desk-field"},rt,nt)}let T=F==="choice"?yt(K,k.options):F==="long"?
+s("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...K}):s("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
+0",...K});return T.value=String(d.get(H)??""),F==="choice"&&!k.options.some(([G])=>G===d.get(H))&&(T.value=k.options[0]?.[0]??
+"",d.set(H,T.value)),T.addEventListener("input",()=>d.set(H,T.value)),s("div",{class:"ts-desk-field"},dt,T,nt)}function S(k){
+let H=ot("form"),F=s("div",{class:"ts-doing"}),q=()=>{F.replaceChildren(...k.acts.map(K=>Y(K.label,()=>K.sure?nt(K):m(K.
+id,`act:${K.id}`),{class:K.first?"ts-button ts-first":"ts-button","data-key":`act:${K.id}`})))},nt=K=>{let dt=ot("sure"),
+T=s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":dt},s("p",{id:dt},K.sure),s("div",{class:"ts-d\
+oing"},Y(`Yes: ${K.label}`,()=>m(K.id,`act:${K.id}`),{"data-key":`act:${K.id}`}),Y("No, leave it",()=>{q(),Q(F,`[data-ke\
+y="act:${K.id}"]`)[0]?.focus()})));F.replaceChildren(T),T.focus()};return q(),s("form",{class:"ts-desk-form","aria-label\
+ledby":k.title?H:null,onsubmit:K=>K.preventDefault()},k.title?s("h3",{id:H},k.title):null,k.hint?s("p",{class:"ts-hint"},
+k.hint):null,k.fields.length?s("div",{class:"ts-desk-fields"},...k.fields.map($)):null,k.acts.length?F:null)}function O(k,H){
+if(typeof k=="string")return k;let F=k.act?Y(k.text,()=>m(k.act,H,k.of),{class:"ts-cell","aria-label":k.label||null,"dat\
+a-key":H}):k.text;return s("span",{},k.shape?Mt(k.shape):null,F)}function N(k){let H=ot("table"),F=s("h3",{id:H},k.title);
+if(!k.rows.length)return s("section",{},F,s("p",{},k.empty));let q=p.get(k.id)??new Set,nt=new Set(k.rows.map(({key:et})=>et));
+for(let et of q)nt.has(et)||q.delete(et);p.set(k.id,q);let K=s("tr",{}),dt=s("tbody",{}),T=k.pick?s("input",{type:"check\
+box","aria-label":"all","data-key":`all:${k.id}`}):null,G=()=>{T&&(T.checked=q.size===k.rows.length,T.indeterminate=q.size>
+0&&!T.checked)},rt=()=>{let et=f.get(k.id),I=et?dn(k.rows,et.column,et.down):k.rows;dt.replaceChildren(...I.map(mt)),K.replaceChildren(
+...T?[s("th",{class:"ts-tick"},T)]:[],...k.columns.map(ft)),G()},ft=(et,I)=>{let j=f.get(k.id),tt=j?.column===I,lt=tt?j.
+down?"descending":"ascending":null,vt=()=>{f.set(k.id,{column:I,down:tt&&!j.down}),rt(),Q(K,`[data-key="${ut}"]`)[0]?.focus()};
+if(!et)return s("td");let ut=`sort:${k.id}:${I}`;return s("th",{scope:"col","aria-sort":lt,class:k.numbers.includes(I)?"\
+ts-figure":null},Y(et,vt,{class:"ts-sort","data-key":ut}),tt?Mt(j.down?"▼":"▲"):null)},mt=et=>{let I=k.pick?s("input",
+{type:"checkbox","aria-label":et.cells.slice(0,3).map(xe).join(" "),"data-key":`row:${k.id}:${et.key}`}):null;return I&&
+(I.checked=q.has(et.key),I.addEventListener("change",()=>{I.checked?q.add(et.key):q.delete(et.key),G()})),s("tr",{},I?s(
+"td",{class:"ts-tick"},I):null,...et.cells.map((j,tt)=>{let lt=!tt&&!!xe(j);return s(lt?"th":"td",{scope:lt?"row":null,class:k.
+numbers.includes(tt)?"ts-figure":null},O(j,`cell:${k.id}:${et.key}:${tt}`))}))};return T?.addEventListener("change",()=>{
+if(q.clear(),T.checked)for(let{key:et}of k.rows)q.add(et);for(let et of Q(dt,"td.ts-tick input"))et.checked=T.checked}),
+rt(),s("section",{},s("div",{class:"ts-desk-caption"},F,Y("Save as CSV",()=>t.send({type:"export",table:k.id}),{"aria-la\
+bel":`Save as CSV: ${k.title}`,"data-key":`export:${k.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
+aria-labelledby":H},s("table",{class:"ts-table","aria-labelledby":H},s("thead",{},K),dt)))}function U(k){if(k.kind==="ta\
+ble")return N(k);if(k.kind==="form")return S(k);if(k.kind==="link"){let H=k.how==="edit"?"lab/tree":k.how,q={class:"ts-l\
+ink",href:H?Vt(H,k.path):k.path,target:"_blank"};return s("p",{},s("a",{...q,"data-key":`link:${k.path}`},k.text))}return k.
+how==="head"?s("h3",{},k.text):s("p",{class:k.how==="hint"?"ts-hint":null},k.text)}function Z(k){n.isLost()||(v=R()?k:"",
+!v&&(L="",w("page",{name:k})))}function x(){let k=t.get("page");i.replaceChildren(...t.get("pages").map(([H,F])=>Y(F,()=>Z(
+H),{class:"ts-button","aria-current":H===k?"page":null,"data-key":`page:${H}`})))}let M=t.get("cleared"),b=t.get("page");
+function B(){let k=y().find(K=>K===document.activeElement)?.dataset.key,H=o.contains(document.activeElement),F=Q(o,".ts-\
+desk-scroll").map(K=>K.scrollTop);(t.get("page")!==b||t.get("cleared")!==M)&&(d=new Map,p=new Map,g=new Map,{page:b,cleared:M}=
+{page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),x();let q=new Map(
+t.get("pages")),nt=s("h2",{tabindex:-1},q.get(b));if(o.replaceChildren(nt,...t.get("parts").map(U)),Q(o,".ts-desk-scroll").
+forEach((K,dt)=>{K.scrollTop=F[dt]??0}),E(),k||H){let K=y().find(dt=>dt.dataset.key===k);(K??nt).focus({preventScroll:!!K})}
+A&&!Object.keys(t.get("busy")).length&&(A=!1,C())}let _;function z(){let k=t.get("busy");if(o.setAttribute("aria-busy",String(
+R())),clearTimeout(_),!Object.keys(k).length){c.replaceChildren(),v&&setTimeout(()=>v&&Z(v),0);return}let{doing:H,done:F,
+of:q}=k,nt=q?`${H}: ${F} of ${q}`:`${H} …`,K=()=>{c.replaceChildren(s("progress",q?{max:q,value:F,"aria-label":H}:{"ar\
+ia-label":H}),s("span",{role:"status"},nt))};c.childElementCount?K():_=window.setTimeout(K,fo)}n.follow("change:turn",()=>setTimeout(
+B,0)),n.follow("change:busy",z),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",k=>{if(k.type==="t\
+rouble"&&C(),k.type!=="save")return;let H=URL.createObjectURL(new Blob([`\uFEFF${k.text}`],{type:"text/csv"}));s("a",{href:H,
+download:k.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),B(),z();let V=!0,pt=new IntersectionObserver(([k])=>{
+V=k.isIntersecting});pt.observe(e);let W=0,X=setInterval(()=>{let k=t.get("every");W+=1,k&&W>=k&&V&&!document.hidden&&(W=
+0,w("look"))},1e3);return()=>{clearInterval(X),clearTimeout(_),pt.disconnect(),n.close()}}function Re(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
+n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
+n.toDateString()?o:`${a} ${o}`}var ho="twoshaft-unsent:";function fn(t,e){let n=ho+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
+return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
+a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(r(),a)?r()[a]:void 0,put:(a,c,i,u=new Date)=>o({...r(),[a]:{value:c,
+base:i,at:u.toISOString()}}),drop(a){let{[a]:c,...i}=r();c&&o(i)}}}function hn(t,e){return JSON.stringify(t.value)===JSON.
+stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var jt=null,go="input, button, select, textarea, summary, a, [tabindex]",gn=t=>[...t.querySelectorAll(go)];function mn(t,e){
+let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?jt={form:e,at:gn(t).indexOf(a),from:null}:jt?.form===e&&t.
+isConnected&&(jt=null))},r=({target:a})=>{jt?.form===e&&a instanceof HTMLInputElement&&(jt.from=a.selectionStart)};return document.
+addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",r),requestAnimationFrame(
+()=>{if(jt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:c}=jt,i=gn(t)[a];i?.focus({preventScroll:!0}),
 c!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(c,c)}),()=>{document.removeEventListener("focusin",n),document.
-removeEventListener("pointerdown",n)}}var go=["print","colour"];function Jt(t){for(let e of go){let n=t?.[e];n!==void 0&&(n?document.documentElement.setAttribute(
-`data-ts-${e}`,n):document.documentElement.removeAttribute(`data-ts-${e}`))}}function mn(){Jt({print:"",colour:""})}function wn(t,e,n){let o=()=>t.get("bench")??{},r=s("details",{class:"ts-bench"}),a=o().rows;if(!a)return{element:null,show(){},
-hear(){},lost(){}};let c=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),u=X("Use these figures",()=>f("yes")),l=X(
+removeEventListener("pointerdown",n)}}var mo=["print","colour"];function Jt(t){for(let e of mo){let n=t?.[e];n!==void 0&&(n?document.documentElement.setAttribute(
+`data-ts-${e}`,n):document.documentElement.removeAttribute(`data-ts-${e}`))}}function wn(){Jt({print:"",colour:""})}function bn(t,e,n){let r=()=>t.get("bench")??{},o=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
+hear(){},lost(){}};let c=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),u=Y("Use these figures",()=>f("yes")),l=Y(
 "Go back to the drawn figures",()=>f("no")),d=!1,p=a.map(h=>{let L=ot("bench"),v=h.options.length?s("select",{class:"ts-\
 box",id:L,"aria-describedby":`${L}-read`},s("option",{value:""},"choose"),...bt(h.options)):s("input",{type:"text",class:"\
 ts-box ts-number-box",id:L,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${L}-hint ${L}-read`}),
-E=s("span",{class:"ts-hint",id:`${L}-hint`},h.hint),R=s("p",{class:"ts-read",id:`${L}-read`}),w=h.text,k=()=>{v.value.trim()!==
+A=s("span",{class:"ts-hint",id:`${L}-hint`},h.hint),R=s("p",{class:"ts-read",id:`${L}-read`}),w=h.text,y=()=>{v.value.trim()!==
 w.trim()&&(w=v.value,e({type:"bench",name:h.name,value:v.value}))};return v.addEventListener(h.options.length?"change":"\
-blur",k),v.addEventListener("keydown",I=>{I.key==="Enter"&&(I.preventDefault(),k())}),{name:h.name,flush:k,input:v,element:s(
-"div",{class:"ts-bench-row"},s("label",{for:L},h.prompt),s("div",{class:"ts-line-of"},v,E),R),show(I){if(!I)return;(document.
-activeElement!==v||v.value===w)&&(v.value=I.text,w=I.text),v.setAttribute("aria-invalid",String(!!I.error)),R.classList.
-toggle("ts-error",!!I.error);let A=I.error?[At("▲")," "]:[],m=I.read&&!I.options.length&&`read as ${I.read}`,x=I.error||
-[m,I.origin].filter(Boolean).join(", ");R.replaceChildren(...A,x)}}}),f=h=>{for(let L of p)L.flush();d=!0,e({type:"bench",
-name:"in-use",value:h})};r.append(s("summary",{},c),s("p",{},"Give what you read on the real unit, and the limits from t\
+blur",y),v.addEventListener("keydown",P=>{P.key==="Enter"&&(P.preventDefault(),y())}),{name:h.name,flush:y,input:v,element:s(
+"div",{class:"ts-bench-row"},s("label",{for:L},h.prompt),s("div",{class:"ts-line-of"},v,A),R),show(P){if(!P)return;(document.
+activeElement!==v||v.value===w)&&(v.value=P.text,w=P.text),v.setAttribute("aria-invalid",String(!!P.error)),R.classList.
+toggle("ts-error",!!P.error);let E=P.error?[Mt("▲")," "]:[],C=P.read&&!P.options.length&&`read as ${P.read}`,m=P.error||
+[C,P.origin].filter(Boolean).join(", ");R.replaceChildren(...E,m)}}}),f=h=>{for(let L of p)L.flush();d=!0,e({type:"bench",
+name:"in-use",value:h})};o.append(s("summary",{},c),s("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They are used in place of the drawn figures in this task, all of them or none. Your answers are marke\
 d on them by the same rules."),s("div",{class:"ts-bench-rows"},...p.map(h=>h.element)),i,s("div",{class:"ts-tools"},u,l));
-function g(){let h=o(),L=new Map(h.rows?.map(w=>[w.name,w]));for(let w of p)w.show(L.get(w.name));c.textContent=h.used?"\
+function g(){let h=r(),L=new Map(h.rows?.map(w=>[w.name,w]));for(let w of p)w.show(L.get(w.name));c.textContent=h.used?"\
 ✓ This task uses figures from the bench":"Use readings from the bench",l.hidden=!h.wanted,u.hidden=h.used&&!h.stale;let v=h.
-wanted&&!h.used?"▲ ":h.used?"● ":"○ ",E=h.used?"in use":h.wanted?`not used; the drawn figures stand. ${h.refused}`:
+wanted&&!h.used?"▲ ":h.used?"● ":"○ ",A=h.used?"in use":h.wanted?`not used; the drawn figures stand. ${h.refused}`:
 "not used; the drawn figures stand",R=h.stale?` The tables and choices of this task are still the ones from before. ${h.
-used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${v}${E}${R}`,
-h.wanted&&!h.used&&(r.open=!0)}return{element:r,show:g,hear(h){h.type!=="bench-saved"||h.name!=="in-use"||!d||(d=!1,o().
-stale&&n())},lost(){for(let h of[u,l,...p.map(L=>L.input)])h.disabled=!0}}}var mo=5e3,wo=2e3,bo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Re="kept in this browser until it can be\
- saved";function vo(t,e,n,o){let r=Pt(t),a=Wt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
+used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${v}${A}${R}`,
+h.wanted&&!h.used&&(o.open=!0)}return{element:o,show:g,hear(h){h.type!=="bench-saved"||h.name!=="in-use"||!d||(d=!1,r().
+stale&&n())},lost(){for(let h of[u,l,...p.map(L=>L.input)])h.disabled=!0}}}var wo=5e3,bo=2e3,ko={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},je="kept in this browser until it can be\
+ saved";function vo(t,e,n,r){let o=Pt(t),a=Wt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
 role:"status"}),u=0,l=null,d={},p=()=>{clearTimeout(l??void 0),l=null},f=w=>{n.put(t.name,w,d.revision??0),g(w)},g=w=>{u+=
-1,v("wait",o()?Re:"saving"),p(),l=window.setTimeout(()=>v("wait",Re),mo),e({type:"save",name:t.name,value:w,turn:u})},h=r.
-make(t,a,f,(w,k)=>{w?(n.put(t.name,k,d.revision??0),v("wait","not saved yet: press Enter or leave the box")):l===null&&(n.
-drop(t.name),E(d))}),L=_t(t,a,a.status);r.status==="above"?L.append(i,h.element,c):L.append(h.element,c,i);function v(w,k){
-i.className=`ts-status ts-status-${w}`,i.dataset.text!==k&&(i.dataset.text=k,i.replaceChildren(At(bo[w]),` ${k}`))}function E(w,k=!1){
-if(d=w??{},h.show(d),c.replaceChildren(d.read?`read as ${d.read}`:""),!k)if(d.error){let{error:I,saved:A="",note:m}=d;v(
-"unread",`Look again: ${I} Kept as typed, ${Pe(A)}${m?`; ${m}`:""}.`)}else d.saved&&!d.blank?v("saved",`saved ${Pe(d.saved)}${d.
-note?`; ${d.note}`:""}`):v("none",r.blank??"not answered yet")}let R=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:L,show(w){l===null&&E(w,R())},saved(w){w.turn===u&&(h.pending?.()||n.drop(t.name),p(),E(w.state))},refused(w){
+1,v("wait",r()?je:"saving"),p(),l=window.setTimeout(()=>v("wait",je),wo),e({type:"save",name:t.name,value:w,turn:u})},h=o.
+make(t,a,f,(w,y)=>{w?(n.put(t.name,y,d.revision??0),v("wait","not saved yet: press Enter or leave the box")):l===null&&(n.
+drop(t.name),A(d))}),L=_t(t,a,a.status);o.status==="above"?L.append(i,h.element,c):L.append(h.element,c,i);function v(w,y){
+i.className=`ts-status ts-status-${w}`,i.dataset.text!==y&&(i.dataset.text=y,i.replaceChildren(Mt(ko[w]),` ${y}`))}function A(w,y=!1){
+if(d=w??{},h.show(d),c.replaceChildren(d.read?`read as ${d.read}`:""),!y)if(d.error){let{error:P,saved:E="",note:C}=d;v(
+"unread",`Look again: ${P} Kept as typed, ${Re(E)}${C?`; ${C}`:""}.`)}else d.saved&&!d.blank?v("saved",`saved ${Re(d.saved)}${d.
+note?`; ${d.note}`:""}`):v("none",o.blank??"not answered yet")}let R=()=>i.classList.contains("ts-status-bad");return{name:t.
+name,element:L,show(w){l===null&&A(w,R())},saved(w){w.turn===u&&(h.pending?.()||n.drop(t.name),p(),A(w.state))},refused(w){
 w.turn===u&&(p(),h.refused(),v("bad",`not saved: ${w.reason}`))},off(){clearTimeout(l??void 0),(l!==null||h.pending?.())&&
-v("wait",Re)},catchUp(){let w=n.get(t.name);w&&(fn(w,d)?(h.show({...d,value:w.value,error:""}),g(w.value)):n.drop(t.name))},
+v("wait",je)},catchUp(){let w=n.get(t.name);w&&(hn(w,d)?(h.show({...d,value:w.value,error:""}),g(w.value)):n.drop(t.name))},
 flush:()=>h.flush?.(),summary:()=>({answered:!!d.saved&&!d.blank&&!d.error&&!d.short,unread:!!d.error,trouble:R(),waiting:l!==
-null})}}function bn({model:t,el:e}){let n=t.get("fields"),o=t.get("sheet"),r=pn(window.localStorage,o),a=!1,c=()=>a||p.isLost(),
-i=n.map(k=>vo(k,g,r,c)),u=new Map(i.map(k=>[k.name,k])),l=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"});Jt(t.get("\
-look"));let p=J({model:t,el:e},{kind:"form",lost(){for(let k of i)k.off();f.lost(),h()},line(k){a=k;for(let I of i)k?I.off():
-I.catchUp();h()}}),f=wn(t,p.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(s("div",
-{class:"ts-top"},l,d),p.alert,f.element,...i.map(k=>k.element)),e.dataset.task=t.get("task_id");function g(k){p.send(k),
-h()}function h(){let k=i.map(B=>B.summary()),I=k.filter(B=>B.answered).length,A=k.filter(B=>B.trouble).length,m=k.some(B=>B.
-waiting),x=k.filter(B=>B.unread).length,$=A?`${A} not saved`:m?c()?"the rest kept in this browser":"saving":I&&!x?"all s\
-aved":"",S=[`${I} of ${i.length} answered`,x?`${x} cannot be read`:"",$];d.textContent=S.filter(Boolean).join(", ");let M={
-task:t.get("task_id"),answered:I,asked:i.length,unread:x};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
-detail:M}))}function L(){l.textContent=t.get("header");let k=t.get("states");for(let I of i)I.show(k[I.name]);h()}let v=0,
-E=()=>{if(document.visibilityState==="hidden")for(let k of i)k.flush();document.visibilityState!=="visible"||Date.now()-
-v<wo||(v=Date.now(),p.send({type:"look"}))},R=o?new BroadcastChannel(`twoshaft-saved:${o}`):null;R?.addEventListener("me\
-ssage",({data:k})=>{k===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",E),e.addEventListener(
-"focusin",k=>{k.relatedTarget instanceof Node&&e.contains(k.relatedTarget)||E()}),p.follow("change:states change:header",
-L),p.follow("msg:custom",k=>{k.type==="saved"&&(u.get(k.name)?.saved(k),R?.postMessage(t.get("task_id"))),k.type==="refu\
-sed"&&u.get(k.name)?.refused(k),h()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),L();for(let k of i)k.
-catchUp();h(),f.show(),p.alert.textContent=t.get("notice");let w=gn(e,`${o}/${t.get("task_id")}`);return()=>{w(),R?.close(),
-p.close(),document.removeEventListener("visibilitychange",E)}}function xe(t,e,n){let o=`twoshaft-signed-in:${n}`,r=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
-t.setItem(o,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(o),e.setItem(r,String(a))},get(){try{
-let a=JSON.parse(t.getItem(o)??"null");return!a||!(a.at>Number(e.getItem(r)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
-return null}}}}var ko={right:"●",other:"◆",unread:"▲"};function yo(t){let e=Wt(t),n=s("p",{class:"ts-told",id:e.status,role:"stat\
-us"}),o=null,r=Pt(t).make(t,e,i=>{o=i,r.show({value:o}),c(void 0)},(i,u)=>{i&&(o=u)}),a=_t(t,e,e.status);a.append(r.element,
-n);function c(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[At(ko[i.how]),s("b",{},i.said),` ${i.why}`]:
-[];n.replaceChildren(...u)}return{name:t.name,element:a,value(){return r.flush?.(),o},show(i,u){i!==void 0&&(o=i,r.show(
-{value:o,saved:"given"})),c(u)},still(i){r.setDisabled(i),a.classList.toggle("ts-given",i)}}}function vn({model:t,el:e}){
-let n=J({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let o=s("p",{class:"ts-title",role:"heading","aria-\
-level":"3"}),r=s("p",{class:"ts-lead"}),a=s("dl",{class:"ts-facts"}),c=s("div",{class:"ts-asked"}),i=X(t.get("give"),()=>{
-let L=Object.fromEntries(d.map(v=>[v.name,v.value()]));n.send({type:"give",values:L})});i.classList.add("ts-first");let u=X(
-"",()=>n.send({type:"fresh"})),l=t.get("all")?X(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
-n.show(n.alert,o,r,a,c,s("p",{class:"ts-acts"},i,u,l));let d=[],p=()=>{let L=t.get("values"),v=t.get("told");for(let k of d)
-k.show(L[k.name],v[k.name]),k.still(v[k.name]!==void 0&&v[k.name].how!=="unread");let E=d.some(({name:k})=>!v[k]||v[k].how===
-"unread"),R=document.activeElement===i;if(i.hidden=!E,u.textContent=t.get("fresh"),u.hidden=E||!t.get("fresh"),n.alert.textContent=
-t.get("notice"),!R||E)return;let w=Z(e,".ts-told")[0];w.tabIndex=-1,w.focus({preventScroll:!0})},f=()=>{(Z(c,"input, sel\
-ect, [tabindex]")[0]??(u.hidden?i:u)).focus({preventScroll:!0})},g=()=>{d=t.get("fields").map(yo),c.replaceChildren(...d.
-map(({element:L})=>L)),o.textContent=t.get("title"),o.hidden=!o.textContent,r.textContent=t.get("lead"),r.hidden=!r.textContent,
-a.replaceChildren(...Et(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let L=e.contains(
+null})}}function kn({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=fn(window.localStorage,r),a=!1,c=()=>a||p.isLost(),
+i=n.map(y=>vo(y,g,o,c)),u=new Map(i.map(y=>[y.name,y])),l=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"});Jt(t.get("\
+look"));let p=J({model:t,el:e},{kind:"form",lost(){for(let y of i)y.off();f.lost(),h()},line(y){a=y;for(let P of i)y?P.off():
+P.catchUp();h()}}),f=bn(t,p.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(s("div",
+{class:"ts-top"},l,d),p.alert,f.element,...i.map(y=>y.element)),e.dataset.task=t.get("task_id");function g(y){p.send(y),
+h()}function h(){let y=i.map(N=>N.summary()),P=y.filter(N=>N.answered).length,E=y.filter(N=>N.trouble).length,C=y.some(N=>N.
+waiting),m=y.filter(N=>N.unread).length,$=E?`${E} not saved`:C?c()?"the rest kept in this browser":"saving":P&&!m?"all s\
+aved":"",S=[`${P} of ${i.length} answered`,m?`${m} cannot be read`:"",$];d.textContent=S.filter(Boolean).join(", ");let O={
+task:t.get("task_id"),answered:P,asked:i.length,unread:m};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
+detail:O}))}function L(){l.textContent=t.get("header");let y=t.get("states");for(let P of i)P.show(y[P.name]);h()}let v=0,
+A=()=>{if(document.visibilityState==="hidden")for(let y of i)y.flush();document.visibilityState!=="visible"||Date.now()-
+v<bo||(v=Date.now(),p.send({type:"look"}))},R=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;R?.addEventListener("me\
+ssage",({data:y})=>{y===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",A),e.addEventListener(
+"focusin",y=>{y.relatedTarget instanceof Node&&e.contains(y.relatedTarget)||A()}),p.follow("change:states change:header",
+L),p.follow("msg:custom",y=>{y.type==="saved"&&(u.get(y.name)?.saved(y),R?.postMessage(t.get("task_id"))),y.type==="refu\
+sed"&&u.get(y.name)?.refused(y),h()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),L();for(let y of i)y.
+catchUp();h(),f.show(),p.alert.textContent=t.get("notice");let w=mn(e,`${r}/${t.get("task_id")}`);return()=>{w(),R?.close(),
+p.close(),document.removeEventListener("visibilitychange",A)}}function $e(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
+t.setItem(r,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(r),e.setItem(o,String(a))},get(){try{
+let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(e.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
+return null}}}}var yo={right:"●",other:"◆",unread:"▲"};function xo(t){let e=Wt(t),n=s("p",{class:"ts-told",id:e.status,role:"stat\
+us"}),r=null,o=Pt(t).make(t,e,i=>{r=i,o.show({value:r}),c(void 0)},(i,u)=>{i&&(r=u)}),a=_t(t,e,e.status);a.append(o.element,
+n);function c(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[Mt(yo[i.how]),s("b",{},i.said),` ${i.why}`]:
+[];n.replaceChildren(...u)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,u){i!==void 0&&(r=i,o.show(
+{value:r,saved:"given"})),c(u)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function vn({model:t,el:e}){
+let n=J({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let r=s("p",{class:"ts-title",role:"heading","aria-\
+level":"3"}),o=s("p",{class:"ts-lead"}),a=s("dl",{class:"ts-facts"}),c=s("div",{class:"ts-asked"}),i=Y(t.get("give"),()=>{
+let L=Object.fromEntries(d.map(v=>[v.name,v.value()]));n.send({type:"give",values:L})});i.classList.add("ts-first");let u=Y(
+"",()=>n.send({type:"fresh"})),l=t.get("all")?Y(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
+n.show(n.alert,r,o,a,c,s("p",{class:"ts-acts"},i,u,l));let d=[],p=()=>{let L=t.get("values"),v=t.get("told");for(let y of d)
+y.show(L[y.name],v[y.name]),y.still(v[y.name]!==void 0&&v[y.name].how!=="unread");let A=d.some(({name:y})=>!v[y]||v[y].how===
+"unread"),R=document.activeElement===i;if(i.hidden=!A,u.textContent=t.get("fresh"),u.hidden=A||!t.get("fresh"),n.alert.textContent=
+t.get("notice"),!R||A)return;let w=Q(e,".ts-told")[0];w.tabIndex=-1,w.focus({preventScroll:!0})},f=()=>{(Q(c,"input, sel\
+ect, [tabindex]")[0]??(u.hidden?i:u)).focus({preventScroll:!0})},g=()=>{d=t.get("fields").map(xo),c.replaceChildren(...d.
+map(({element:L})=>L)),r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,
+a.replaceChildren(...At(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let L=e.contains(
 document.activeElement);g(),L&&f()}),n.follow("change:told change:values change:notice change:fresh",p),g();let h=t.get(
-"place");if(h){let L=xe(sessionStorage,localStorage,h).get();t.send({type:"who",id:L?.id??"",ticket:L?.ticket??""})}return()=>n.
-close()}var kn="twoshaft-mine";var yn="This is done as soon as the connection is back.",xo={"to get":"○",open:"◐","handed in":"●","changed since":"\
-◑",feedback:"✓"},$o={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
-feedback:"Marked"},$e=(t,e,n)=>s("a",{href:Vt("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"t\
-s-link"},e);function xn(t){return s("ul",{class:"ts-gaps"},...t.map(({task:e,missing:n,asked:o,unread:r})=>s("li",{},`${e}\
-: `,n===o?"nothing answered":n?`${n} of ${o} missing`:"",...r.map(([a,c])=>s("span",{},s("b",{},"cannot be read: "),`“${a}\
-” ${c}`)))))}function So(t){let e=({name:o})=>Number(o.split("-").at(-1)),n=[...t].sort((o,r)=>e(o)-e(r)).flatMap(({notebooks:o})=>o.
-map(r=>[r.split("/").pop()??"",r]));localStorage.setItem(kn,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(
-new Event("storage"))}var Zt=null;function $n({model:t,el:e}){let n="",o=xe(sessionStorage,localStorage,t.get("place")),
-r=!1,a=(b=!0)=>{r=b,r&&Zt&&(u.textContent=yn)},c=J({model:t,el:e},{kind:"start",lost:a,line:a}),i=s("div",{}),u=s("p",{class:"\
-ts-said",role:"status"});c.show(c.alert,u,i);let l=(b,P={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&P.quietly||
-(P.quietly||(Zt={type:b,...P},i.setAttribute("aria-busy","true"),u.textContent=r?yn:"One moment.",c.alert.textContent=""),
-c.isLost()||t.send({type:b,...P}))},d=()=>{let b=Zt;Zt=null,b&&(b.type==="sign-in"||t.get("me").id)&&l(b.type,b)},p=(b,P,U,K)=>s(
-"button",{type:"button",class:K?"ts-button ts-first":"ts-button","data-key":P,onclick:U},b);function f(){let b=ot("who"),
-P=ot("word"),U=s("select",{id:b,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose your name"),...t.
-get("people").map(([st,pt])=>s("option",{value:st,selected:st===n},pt)));U.addEventListener("change",()=>{n=U.value});let K=s(
-"input",{id:P,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data\
--key":"word"});return s("form",{class:"ts-sign-in",onsubmit:st=>{st.preventDefault(),l("sign-in",{name:U.value,word:K.value})}},
-s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:b},"Your name"),U),s("div",{class:"ts-pair"},s("la\
-bel",{for:P},"Sign-in word from your slip"),K),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
-"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function g(b,P){let U=y=>`${y}:${b.name}`,K=s("div",{class:"ts-doing"});
-for(let y of b.feedback.slice(0,1))K.append(s("a",{href:Vt("files",y),target:"_blank",class:"ts-link","data-key":U("feed\
-back")},"Read feedback"));for(let y of b.notebooks){let W=b.notebooks.length===1?"Open":`Open ${y.split("/").pop()}`;K.append(
-$e(y,W,U(`open ${y}`)))}b.can_get&&K.append(p(b.notebooks.length?"Get again":"Get",U("get"),()=>l("get",{name:b.name}),!b.
-notebooks.length)),b.can_hand_in&&K.append(p(b.receipt?"Hand in again":"Hand in",U("hand in"),()=>l("hand-in",{name:b.name})));
-for(let y of K.children)y.setAttribute("aria-label",`${y.textContent}: ${b.title}`);let st=t.get("asking")===b.name,pt=b.
-receipt||b.unread>0,_=s("tr",{},s("th",{scope:"row"},b.title),s("td",{},b.due||"no date",b.overdue?s("span",{class:"ts-s\
-mall-line"},"date passed"):null),s("td",b.receipt?{tabindex:-1,"data-key":U("receipt")}:{},s("span",{class:"ts-shape","a\
-ria-hidden":"true"},xo[b.state]||""),s("b",{},$o[b.state]||b.state),s("span",{class:"ts-small-line"},b.detail),P?s("span",
-{class:"ts-small-line"},`Mark: ${P}`):null),s("td",{},K));if(st)return[_,s("tr",{},s("td",{colspan:4},L(b)))];if(!pt||!b.
-gaps.length)return[_];let V=s("td",{colspan:4},s("b",{},h(b)),xn(b.gaps));return[_,s("tr",{},V)]}let h=({left:b,unread:P})=>It(
-[b?`${b} ${b===1?"answer is":"answers are"} missing`:null,P?`${P} cannot be read`:null]).join(", ");function L(b){let P=ot(
-"question"),U=s("div",{class:"ts-doing"});for(let st of b.notebooks)U.append($e(st,"Go on with it",`go on:${b.name}`));let K=h(
-b);return U.append(p(K?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${b.name}`,()=>l(
-"hand-in",{name:b.name,own:!0}),!K)),s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":P,"data-key":"\
-question"},s("p",{id:P},s("b",{},`${b.title}: not handed in yet.${K?` ${K}.`:""}`),K?" An answer that is missing or cann\
-ot be read earns nothing.":null),K?xn(b.gaps):null,s("p",{},"By handing in you state: ",s("b",{},t.get("statement"))),U)}
-let v=new Set,E={met:"✓",enough:"◐","not yet":"○"};function R(b,P){let U=b.entries.map(_=>P.find(V=>V.name===_)).filter(
-_=>_!==void 0),K=b.lesson?$e(b.lesson,`Lesson ${b.title}`,`lesson:${b.lesson}`):s("span",{class:"ts-small-line"},"no les\
-son here"),st=s("details",{open:v.has(b.module)},s("summary",{"data-key":`outcomes:${b.module}`},`Outcomes: ${b.count||"\
-none"}`),s("ul",{},...b.outcomes.map(([_,V,y,W])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},E[_]||""),s(
-"b",{},`${_}${y&&_==="enough"?`, ${y}`:""}: `),V,y&&_==="not yet"?`. Still missing: ${y}`:"",W?` (${W})`:""))));st.addEventListener(
-"toggle",()=>{st.open?v.add(b.module):v.delete(b.module)});let pt=U.flatMap(_=>g(_,b.marks[_.name]));return s("tbody",{},
-s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},b.title,s("span",{class:"ts-assigned"},U.length?"assigned":
-"not assigned"))),...pt,s("tr",{},s("td",{colspan:4},K,s("p",{class:"ts-next"},s("b",{},"Next: "),b.next),st)))}function w(){
-let b=t.get("me"),P=t.get("entries"),U=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State",
-"What you can do"].map(K=>s("th",{scope:"col"},K)))),...t.get("modules").map(K=>R(K,P)));return s("section",{},s("div",{
-class:"ts-me"},s("h2",{},`Working as ${b.name} (${b.id})`),b.ticket?p("Not you? Sign out","sign-out",()=>{o.drop(),l("si\
-gn-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),P.length?null:s("p",{},"Nothing is assig\
-ned yet."),U,p("Look again","look",()=>l("look")))}function k(){let b=!!t.get("me").id,P=t.get("modules").map(st=>st.lesson),
-K=t.get("lessons").filter(([st])=>!b||!P.includes(st));return K.length?s("section",{},s("h2",{},b?"To look things up":"L\
-essons"),s("ul",{class:"ts-lessons"},...K.map(([st,pt])=>s("li",{},$e(st,pt,`lesson:${st}`))))):null}let I=!1,A=t.get("m\
-e").id?null:o.get(),m=A!==null;function x(){let b=t.get("me");b.id?Jt(t.get("look")):mn(),b.id?o.keep(b):(I||A&&!m)&&o.drop(),
-I=!!b.id,So(b.id?t.get("entries"):[])}let $=0,S="",M=()=>Z(i,"[data-key]"),B=()=>i.querySelector("input[data-key=word]");
-function z(){let P=M().find(F=>F===document.activeElement)?.dataset.key;i.removeAttribute("aria-busy");let U=!!t.get("me").
-id;u.textContent=t.get("said"),c.alert.textContent=t.get("trouble");let K=B()?.value,st=m?s("p",{},"One moment."):f();i.
-replaceChildren(...It([U?w():st,k()]));let pt=B();pt&&K&&(pt.value=K);let _=S;if(S=t.get("asking"),S&&S!==_&&M().find(F=>F.
-dataset.key==="question")?.focus(),!P||S&&S!==_)return;let V=M().find(F=>F.dataset.key===P),y=P.split(":")[1],W=M().filter(
-F=>y&&F.dataset.key?.endsWith(`:${y}`)),q=W.find(F=>F.dataset.key?.startsWith("receipt")),G=W.find(F=>F!==q),nt=P.startsWith(
-"hand in anyway")?q??G:G;(V??nt??Z(i,"a, button, select")[0])?.focus()}let H=()=>{clearTimeout($),$=setTimeout(()=>{let b=m;
-m=!1,b||(Zt=null),x(),z(),b&&d()},0)};t.on("change",H),x(),z(),A?t.send({type:"resume",name:A.id,ticket:A.ticket}):d();let C=()=>{
-!document.hidden&&t.get("me").id&&l("look",{quietly:!0})},N=new IntersectionObserver(([b])=>{b.isIntersecting&&C()});return N.
-observe(e),document.addEventListener("visibilitychange",C),()=>{clearTimeout($),t.off("change",H),N.disconnect(),document.
-removeEventListener("visibilitychange",C),c.close()}}var Lo={bench:ms,build:ks,cord:$s,depth:Ss,desk:un,exploded:Is,face:Ns,fault_board:Ds,form:bn,gate:Rs,gears:js,hazards:Hs,
-lifting:Ws,micrometer:_s,own_checks:Ks,press:Fs,question:vn,rules:Us,runout:qs,sealant:Zs,seat:Qs,shims:tn,sketch:en,start:$n,
-thread:sn,unit_section:nn,whole_build:an,wrench:cn};export{Lo as screens};
+"place");if(h){let L=$e(sessionStorage,localStorage,h).get();t.send({type:"who",id:L?.id??"",ticket:L?.ticket??""})}return()=>n.
+close()}var yn="twoshaft-mine";var xn="This is done as soon as the connection is back.",$o={"to get":"○",open:"◐","handed in":"●","changed since":"\
+◑",feedback:"✓"},So={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
+feedback:"Marked"},Se=(t,e,n)=>s("a",{href:Vt("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"t\
+s-link"},e);function $n(t){return s("ul",{class:"ts-gaps"},...t.map(({task:e,missing:n,asked:r,unread:o})=>s("li",{},`${e}\
+: `,n===r?"nothing answered":n?`${n} of ${r} missing`:"",...o.map(([a,c])=>s("span",{},s("b",{},"cannot be read: "),`“${a}\
+” ${c}`)))))}function Lo(t){let e=({name:r})=>Number(r.split("-").at(-1)),n=[...t].sort((r,o)=>e(r)-e(o)).flatMap(({notebooks:r})=>r.
+map(o=>[o.split("/").pop()??"",o]));localStorage.setItem(yn,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(
+new Event("storage"))}var Zt=null;function Sn({model:t,el:e}){let n="",r=$e(sessionStorage,localStorage,t.get("place")),
+o=!1,a=(b=!0)=>{o=b,o&&Zt&&(u.textContent=xn)},c=J({model:t,el:e},{kind:"start",lost:a,line:a}),i=s("div",{}),u=s("p",{class:"\
+ts-said",role:"status"});c.show(c.alert,u,i);let l=(b,B={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&B.quietly||
+(B.quietly||(Zt={type:b,...B},i.setAttribute("aria-busy","true"),u.textContent=o?xn:"One moment.",c.alert.textContent=""),
+c.isLost()||t.send({type:b,...B}))},d=()=>{let b=Zt;Zt=null,b&&(b.type==="sign-in"||t.get("me").id)&&l(b.type,b)},p=(b,B,_,z)=>s(
+"button",{type:"button",class:z?"ts-button ts-first":"ts-button","data-key":B,onclick:_},b);function f(){let b=ot("who"),
+B=ot("word"),_=s("select",{id:b,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose your name"),...t.
+get("people").map(([V,pt])=>s("option",{value:V,selected:V===n},pt)));_.addEventListener("change",()=>{n=_.value});let z=s(
+"input",{id:B,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data\
+-key":"word"});return s("form",{class:"ts-sign-in",onsubmit:V=>{V.preventDefault(),l("sign-in",{name:_.value,word:z.value})}},
+s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:b},"Your name"),_),s("div",{class:"ts-pair"},s("la\
+bel",{for:B},"Sign-in word from your slip"),z),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
+"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function g(b,B){let _=k=>`${k}:${b.name}`,z=s("div",{class:"ts-doing"});
+for(let k of b.feedback.slice(0,1))z.append(s("a",{href:Vt("files",k),target:"_blank",class:"ts-link","data-key":_("feed\
+back")},"Read feedback"));for(let k of b.notebooks){let H=b.notebooks.length===1?"Open":`Open ${k.split("/").pop()}`;z.append(
+Se(k,H,_(`open ${k}`)))}b.can_get&&z.append(p(b.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:b.name}),!b.
+notebooks.length)),b.can_hand_in&&z.append(p(b.receipt?"Hand in again":"Hand in",_("hand in"),()=>l("hand-in",{name:b.name})));
+for(let k of z.children)k.setAttribute("aria-label",`${k.textContent}: ${b.title}`);let V=t.get("asking")===b.name,pt=b.
+receipt||b.unread>0,W=s("tr",{},s("th",{scope:"row"},b.title),s("td",{},b.due||"no date",b.overdue?s("span",{class:"ts-s\
+mall-line"},"date passed"):null),s("td",b.receipt?{tabindex:-1,"data-key":_("receipt")}:{},s("span",{class:"ts-shape","a\
+ria-hidden":"true"},$o[b.state]||""),s("b",{},So[b.state]||b.state),s("span",{class:"ts-small-line"},b.detail),B?s("span",
+{class:"ts-small-line"},`Mark: ${B}`):null),s("td",{},z));if(V)return[W,s("tr",{},s("td",{colspan:4},L(b)))];if(!pt||!b.
+gaps.length)return[W];let X=s("td",{colspan:4},s("b",{},h(b)),$n(b.gaps));return[W,s("tr",{},X)]}let h=({left:b,unread:B})=>It(
+[b?`${b} ${b===1?"answer is":"answers are"} missing`:null,B?`${B} cannot be read`:null]).join(", ");function L(b){let B=ot(
+"question"),_=s("div",{class:"ts-doing"});for(let V of b.notebooks)_.append(Se(V,"Go on with it",`go on:${b.name}`));let z=h(
+b);return _.append(p(z?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${b.name}`,()=>l(
+"hand-in",{name:b.name,own:!0}),!z)),s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":B,"data-key":"\
+question"},s("p",{id:B},s("b",{},`${b.title}: not handed in yet.${z?` ${z}.`:""}`),z?" An answer that is missing or cann\
+ot be read earns nothing.":null),z?$n(b.gaps):null,s("p",{},"By handing in you state: ",s("b",{},t.get("statement"))),_)}
+let v=new Set,A={met:"✓",enough:"◐","not yet":"○"};function R(b,B){let _=b.entries.map(W=>B.find(X=>X.name===W)).filter(
+W=>W!==void 0),z=b.lesson?Se(b.lesson,`Lesson ${b.title}`,`lesson:${b.lesson}`):s("span",{class:"ts-small-line"},"no les\
+son here"),V=s("details",{open:v.has(b.module)},s("summary",{"data-key":`outcomes:${b.module}`},`Outcomes: ${b.count||"n\
+one"}`),s("ul",{},...b.outcomes.map(([W,X,k,H])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},A[W]||""),s(
+"b",{},`${W}${k&&W==="enough"?`, ${k}`:""}: `),X,k&&W==="not yet"?`. Still missing: ${k}`:"",H?` (${H})`:""))));V.addEventListener(
+"toggle",()=>{V.open?v.add(b.module):v.delete(b.module)});let pt=_.flatMap(W=>g(W,b.marks[W.name]));return s("tbody",{},
+s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},b.title,s("span",{class:"ts-assigned"},_.length?"assigned":
+"not assigned"))),...pt,s("tr",{},s("td",{colspan:4},z,s("p",{class:"ts-next"},s("b",{},"Next: "),b.next),V)))}function w(){
+let b=t.get("me"),B=t.get("entries"),_=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State",
+"What you can do"].map(z=>s("th",{scope:"col"},z)))),...t.get("modules").map(z=>R(z,B)));return s("section",{},s("div",{
+class:"ts-me"},s("h2",{},`Working as ${b.name} (${b.id})`),b.ticket?p("Not you? Sign out","sign-out",()=>{r.drop(),l("si\
+gn-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),B.length?null:s("p",{},"Nothing is assig\
+ned yet."),_,p("Look again","look",()=>l("look")))}function y(){let b=!!t.get("me").id,B=t.get("modules").map(V=>V.lesson),
+z=t.get("lessons").filter(([V])=>!b||!B.includes(V));return z.length?s("section",{},s("h2",{},b?"To look things up":"Les\
+sons"),s("ul",{class:"ts-lessons"},...z.map(([V,pt])=>s("li",{},Se(V,pt,`lesson:${V}`))))):null}let P=!1,E=t.get("me").id?
+null:r.get(),C=E!==null;function m(){let b=t.get("me");b.id?Jt(t.get("look")):wn(),b.id?r.keep(b):(P||E&&!C)&&r.drop(),P=
+!!b.id,Lo(b.id?t.get("entries"):[])}let $=0,S="",O=()=>Q(i,"[data-key]"),N=()=>i.querySelector("input[data-key=word]");function U(){
+let B=O().find(K=>K===document.activeElement)?.dataset.key;i.removeAttribute("aria-busy");let _=!!t.get("me").id;u.textContent=
+t.get("said"),c.alert.textContent=t.get("trouble");let z=N()?.value,V=C?s("p",{},"One moment."):f();i.replaceChildren(...It(
+[_?w():V,y()]));let pt=N();pt&&z&&(pt.value=z);let W=S;if(S=t.get("asking"),S&&S!==W&&O().find(K=>K.dataset.key==="quest\
+ion")?.focus(),!B||S&&S!==W)return;let X=O().find(K=>K.dataset.key===B),k=B.split(":")[1],H=O().filter(K=>k&&K.dataset.key?.
+endsWith(`:${k}`)),F=H.find(K=>K.dataset.key?.startsWith("receipt")),q=H.find(K=>K!==F),nt=B.startsWith("hand in anyway")?
+F??q:q;(X??nt??Q(i,"a, button, select")[0])?.focus()}let Z=()=>{clearTimeout($),$=setTimeout(()=>{let b=C;C=!1,b||(Zt=null),
+m(),U(),b&&d()},0)};t.on("change",Z),m(),U(),E?t.send({type:"resume",name:E.id,ticket:E.ticket}):d();let x=()=>{!document.
+hidden&&t.get("me").id&&l("look",{quietly:!0})},M=new IntersectionObserver(([b])=>{b.isIntersecting&&x()});return M.observe(
+e),document.addEventListener("visibilitychange",x),()=>{clearTimeout($),t.off("change",Z),M.disconnect(),document.removeEventListener(
+"visibilitychange",x),c.close()}}var Co={bench:ws,build:ys,cord:Ss,depth:Ls,desk:pn,exploded:Ns,face:Bs,fault_board:Ps,form:kn,gate:js,gears:Hs,hazards:Ws,
+lifting:_s,micrometer:Fs,own_checks:Ks,press:Us,question:vn,rules:qs,runout:zs,sealant:Qs,seat:tn,shims:en,sketch:sn,start:Sn,
+thread:nn,unit_section:on,whole_build:cn,wrench:ln};export{Co as screens};

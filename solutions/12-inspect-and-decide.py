@@ -32,7 +32,7 @@ lesson, fine = "12-inspect-and-decide", {"absolute": Q(0.006, "mm")}
 # %% tags=["reference"]
 RACES = {
     "fatigue": "Look for holes with sharp cracked edges where the load was: the metal broke out from below.",
-    "adhesive": "Look for metal that was dragged along the rolling way: torn patches, rough to the nail.",
+    "adhesive": "Look for metal that was dragged in the rolling direction: torn patches, rough to the nail.",
     "abrasive": "Look for a track that is dull all round, with a step at its edge: fine grit ground it away.",
     "current": "Look for fine bars close together all round: sparks jumped at each roller as it turned.",
     "moisture": "Look for dark etched patches, beside the track too: water reaches where no roller runs.",
@@ -459,10 +459,26 @@ ref("thread-order", OrderTask.from_unit(inspect.load_repairs(), given.thread.ope
 # %% [markdown] tags=["task"]
 # ## 10. What becomes of each part
 #
-# Four parts on the bench. **Every line must be right to pass.** *9 points.*
+# Four parts on the bench, each as its line says. Then four worn parts of the shift, drawn beside a scale in millimetres.
+#
+# The two pads of a fork may differ by 0.5 mm. If they differ by more, find the cause. If a piece is missing, find the piece. **Every line of both questions must be right to pass.** *12 points.*
+
+# %% tags=["rig"]
+from twoshaft.models.inspect import WORN_LIMITS_MM, worn_of
+from twoshaft.plots.worn import worn_picture
+
+lettered((one.letter, worn_picture(worn_of(one.part, one.wears, one.wear_mm, one.at_mm))) for one in given.parts.pictures)
+
+# %% tags=["rig"]
+WORN_LIMITS = {"sleeve": "flat on a tooth of a sleeve, at most", "hub": "notch in a spline of a hub, at most",
+               "key": "ridge of a key, at least", "fork": "pad of a fork, at least", "spring": "length of a detent spring, at least"}
+given_table("Limits, invented for teaching", ["what", "mm"],
+            [(words, f"{WORN_LIMITS_MM[part]:g}") for part, words in WORN_LIMITS.items()])
 
 # %% tags=["form"]
-sheet.form("parts", sheet.each("parts-do", "What do you do with each part?", lines=given.parts.lines, options=given.parts.answers))
+sheet.form("parts",
+    sheet.each("parts-do", "What do you do with each part on the bench?", lines=given.parts.lines, options=given.parts.answers),
+    sheet.each("parts-worn", "What do you do with each part in the pictures?", lines=given.parts.drawn, options=given.parts.drawn_answers))
 
 # %% tags=["reference"]
 PARTS = {"ring-good": "use", "pad-good": "use", "spring-good": "use", "key-good": "use", "burr": "use",
@@ -477,7 +493,15 @@ ref("parts-do", {one.id: PARTS[one.id] for one in given.parts.lines}, outcome="u
     lesson=f"{lesson}#part-by-part", slips=line_reasons(bank.lists["parts"], given.parts.answers, PARTS,
                                                        {id: BECOMES[to] for id, to in PARTS.items()}, shown=given.parts.lines))
 
-# %% tags=["mark"] task="parts" points=9
+# %% tags=["reference"]
+worn = {one.letter: inspect.worn_of(one.part, one.wears, one.wear_mm, one.at_mm) for one in given.parts.pictures}
+fate = {letter: inspect.becomes(one) for letter, one in worn.items()}
+said = {letter: inspect.judged(one)[1] for letter, one in worn.items()}
+because = {letter: f"On the scale and by the table: {words}." for letter, words in said.items()}
+ref("parts-worn", fate, outcome="use-or-renew", must_pass=True, shows="worn-part", lesson=f"{lesson}#keys-and-fork-pads",
+    slips=line_reasons(given.parts.drawn, given.parts.drawn_answers, fate, because))
+
+# %% tags=["mark"] task="parts" points=12
 
 # %% [markdown] tags=["task"]
 # ## 11. Nobody is hurt

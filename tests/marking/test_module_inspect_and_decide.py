@@ -6,7 +6,9 @@ from twoshaft.models import inspect
 from twoshaft.models.order import model_order
 
 MODULE = "12-inspect-and-decide"
-MUST_PASS = ("dogs-do", "guard-do", "clip-do", "seats-do", "seal-do", "parts-do", "safe-do")
+MUST_PASS = (
+    "dogs-do", "guard-do", "clip-do", "seats-do", "seal-do", "parts-do", "parts-worn", "safe-do",
+)  # fmt: skip
 
 
 def told(field):

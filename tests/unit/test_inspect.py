@@ -130,6 +130,24 @@ def test_the_longest_hole_is_felt_from_its_one_end_to_the_other():
     assert inspect.felt(holes).endswith("the largest reaches from 28.5 to 33.5 on the scale")
 
 
+@pytest.mark.parametrize(
+    "part, wears, wear, way",
+    [
+        ("sleeve", "points", 0.5, "use"), ("sleeve", "points", 0.55, "renew"),
+        ("hub", "notch", 0.2, "use"), ("hub", "notch", 0.25, "renew"),
+        ("key", "ridge", 0.5, "use"), ("key", "ridge", 0.55, "renew"), ("key", "end", 0.2, "find"),
+        ("fork", "pads", 1.0, "use"), ("fork", "pads", 1.1, "renew"),
+        ("fork", "pad", 0.5, "use"), ("fork", "pad", 0.6, "find"), ("fork", "pad", 1.6, "find"),
+        ("spring", "length", 1.0, "use"), ("spring", "length", 1.1, "renew"),
+        ("spring", "coil", 0.1, "find"),
+    ],
+)  # fmt: skip
+def test_a_worn_part_becomes_what_limit_evenness_and_missing_pieces_say(part, wears, wear, way):
+    worn = inspect.worn_of(part, wears, wear, 3.0)
+    assert inspect.becomes(worn) == way
+    assert inspect.judged(worn)[0] == (way == "use")
+
+
 def test_dog_teeth_are_told_by_marks_of_the_scale_and_no_width():
     lit = dog_picture((0.4, 0.7, 0.35, 0.5), (0, 1.5, 0, 0), (0.2, 1.0, 0.4, 0.6))
     assert "begins at mark 1.0 and ends at mark 3.0" in lit.feels

@@ -7,6 +7,7 @@ import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import inspect
+from twoshaft.models.inspect.worn import WIDE_MM
 from twoshaft.models.order import OrderTask, chance_r0, plan_slip
 from twoshaft.models.order.mark import LEAST_R0
 from twoshaft.readings import draw, given_in
@@ -163,3 +164,22 @@ def test_tasks_that_a_unit_has_nothing_for_are_not_drawn(unit):
     assert all((getattr(given, task) is None) == (task in left_out) for task in TASKS)
     stored = to_json(given)
     assert given_in("inspect-and-decide", stored) == given and not left_out & set(stored)
+
+
+def test_worn_parts_in_pictures_are_four_parts_with_every_way_and_clear_of_their_limits(drawn):
+    seen = Counter()
+    for given in drawn.values():
+        pictures = given.parts.pictures
+        worn = [inspect.worn_of(one.part, one.wears, one.wear_mm, one.at_mm) for one in pictures]
+        ways = [inspect.becomes(one) for one in worn]
+        assert len({one.part for one in pictures}) == 4 and set(ways) == {"use", "renew", "find"}
+        assert [one.id for one in given.parts.drawn] == [one.letter for one in pictures]
+        assert {one.id for one in given.parts.drawn_answers} == set(ways)
+        seen.update(zip("ABCD", ways, strict=True))
+        for one, way in zip(worn, ways, strict=True):
+            assert all(0 <= low <= high <= WIDE_MM[one.part] for _, low, high in one.reaches)
+            # By reading the scale half a mark wrong nobody comes to another decision.
+            if way != "find":
+                off = min(abs(size - inspect.WORN_LIMITS_MM[one.part]) for size in one.sizes_mm())
+                assert off >= {"hub": 0.1, "spring": 0.6}.get(one.part, 0.15) - 1e-9
+    assert min(seen.values()) > 8 and len(seen) == 12

@@ -49,7 +49,7 @@ def _drawing(worn: Worn, words: str) -> str:
         f"M{k / marks * scale:.1f} {TALL_PX}v{10 if k % (5 if marks < 5 else marks) == 0 else 5}"
         for k in range(int(WIDE_MM[worn.part] * marks) + 1)
     )
-    step = 10 if marks == 1 else 5 if marks == 2 else 1
+    step = 10 if marks == 1 else 5 if marks == 2 else 2
     numbers = "".join(
         text(mm * scale + 3, TALL_PX + 26, f"{mm}" if mm else "0 mm")
         for mm in range(0, int(WIDE_MM[worn.part]), step)

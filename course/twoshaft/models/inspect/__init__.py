@@ -6,7 +6,7 @@
 * :func:`race_damage` and :func:`flank_damage` tell damage apart by its marks, which
   :func:`marks_of` lays; :func:`felt` says what a hand and a lens find.
 * :func:`worn_of` lays a worn part of the shift beside a scale, :func:`judged` says whether it goes
-  in again by what is read on it, :func:`found_on` what that is.
+  in again by what is read on it, :func:`becomes` what is done, :func:`found_on` what is read.
 * :func:`load_repairs` gives the repair of a thread as an order of work.
 """
 
@@ -36,7 +36,8 @@ from twoshaft.models.inspect.decide import (
 )
 from twoshaft.models.inspect.repairs import load_repairs
 from twoshaft.models.inspect.wear import float_with, groove_depth, needle_play
-from twoshaft.models.inspect.worn import WEAR_MM, WEARS, Worn, found_on, judged, worn_of
+from twoshaft.models.inspect.worn import LIMITS_MM as WORN_LIMITS_MM
+from twoshaft.models.inspect.worn import WEAR_MM, WEARS, Worn, becomes, found_on, judged, worn_of
 
 __all__ = [
     "AGAIN",
@@ -47,10 +48,12 @@ __all__ = [
     "RACE",
     "WEARS",
     "WEAR_MM",
+    "WORN_LIMITS_MM",
     "Mark",
     "Shape",
     "Worn",
     "audit_inspect",
+    "becomes",
     "break_even",
     "chance_beyond",
     "felt",

@@ -352,7 +352,7 @@ def flank_damage(marks: Iterable[MarkLike]) -> str:
 _FELT = {
     Shape.CRATER: "holes with sharp cracked edges, the nail falls in; "
     "the largest reaches from {low:.1f} to {high:.1f} on the scale",
-    Shape.SMEAR: "patches where metal was dragged along the rolling way, torn and rough",
+    Shape.SMEAR: "patches where metal was dragged in the rolling direction, torn and rough",
     Shape.GRIT: "the whole track is dull with fine lines along it, and a step at its edge",
     Shape.BAR: "fine bars across the track, {count} of them, close together and all alike",
     Shape.STAIN: "dark etched patches without a shine, some of them beside the track",

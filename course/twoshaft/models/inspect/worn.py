@@ -197,7 +197,7 @@ def judged(worn: Worn) -> tuple[bool, str]:
         why = f"shorter than {limit:g} mm, so it holds the ball too weakly"
         return good, f"it is not below {limit:g} mm" if good else f"set: it is {why}"
     if worn.part == "fork":
-        if max(sizes) - min(sizes) > UNEVEN_MM:
+        if _uneven(worn):
             return False, "one pad is worn more than the other: look whether the fork is bent"
         good = min(sizes) >= limit
         return good, f"the thinner pad is {'not ' if good else ''}below {limit:g} mm"
@@ -215,6 +215,34 @@ def judged(worn: Worn) -> tuple[bool, str]:
     name = {"sleeve": "flat", "hub": "notch"}[worn.part]
     why = f"the widest {name} is {'not ' if good else ''}above {limit:g} mm"
     return good, why if good else f"{why}, so the teeth no longer {what}"
+
+
+def becomes(worn: Worn) -> str:
+    """What becomes of a part, by what is read on it.
+
+    Parameters
+    ----------
+    worn : Worn
+
+    Returns
+    -------
+    str
+        *use* it again, *renew* it, or *find* the cause of uneven wear, or the piece that is
+        missing, as well.
+
+    Examples
+    --------
+    >>> [becomes(worn_of("fork", kind, 1.5, 4.0)) for kind in ("pads", "pad")]
+    ['renew', 'find']
+    """
+    if judged(worn)[0]:
+        return "use"
+    return "find" if worn.broken or _uneven(worn) else "renew"
+
+
+def _uneven(worn: Worn) -> bool:
+    sizes = worn.sizes_mm()
+    return worn.part == "fork" and max(sizes) - min(sizes) > UNEVEN_MM
 
 
 def found_on(worn: Worn) -> str:

@@ -211,8 +211,10 @@ def outcome_of(check: FinalCheck, built: AsBuilt, now: Standing) -> Outcome:
         if film is None:
             continue
         for place, _ in film.closed.leaks:
-            name = next(s.name for s in film.closed.work.face.segments if s.id == place)
-            signs.append(Sign(f"oil-{id}-{place}", f"oil of {id}, {name.lower()}"))
+            face = film.closed.work.face
+            name = next(s.name for s in face.segments if s.id == place)
+            where = f"{face.name[:1].lower()}{face.name[1:]}, {name.lower()}"
+            signs.append(Sign(f"oil-{id}-{place}", f"oil comes out at the {where}"))
     return Outcome.of(*signs)
 
 
@@ -382,8 +384,8 @@ class ProofResult:
         step, id, found = self.ask.step, self.ask.id, []
         says = {
             "not tried": "the direct shift was not tried, so nothing is proven",
-            "half": f"it was stopped, but the later gear was not had {self.opened}; a stop "
-            "that never lets go proves nothing",
+            "half": f"it was stopped, but nobody showed that the later gear goes in {self.opened}; "
+            "a stop that never lets go proves nothing",
             "no-gear": "the later gear does not go in at all, so the stop shows nothing",
         }
         if self.reading in says:

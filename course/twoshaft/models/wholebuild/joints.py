@@ -176,8 +176,8 @@ def _tightened(
             say(
                 "uneven",
                 f"{PATTERNS[pattern].lower()}, {rounds} round{'' if rounds == 1 else 's'}, leaves "
-                f"{left.min() / 1e3:.1f} to {left.max() / 1e3:.1f} kN; allowed is "
-                f"{bolts.group.spread:.0%} of difference, not {spread:.0%}",
+                f"{left.min() / 1e3:.1f} to {left.max() / 1e3:.1f} kN; a spread of "
+                f"{bolts.group.spread:.0%} is allowed, not {spread:.0%}",
             )
     return _Tightened(torque, clamp, use, left, spread, tuple(found))
 
@@ -189,7 +189,7 @@ def _torque_words(bolts: joint.Fastening, torque: Q, state: str, say) -> None:
         say("torque", f"{nm:.1f} N·m at the thread, where {low:g} to {high:g} N·m belong")
     if state != bolts.group.state:
         is_, should = (bolts.states[one].name.lower() for one in (state, bolts.group.state))
-        say("state", f"the figure is good for threads “{should}”, and these are “{is_}”")
+        say("state", f"the torque is stated for “{should}”, and the threads are “{is_}”")
 
 
 def _clamp_words(bolts: joint.Fastening, clamp: joint.ClampBounds, use: float, say) -> None:

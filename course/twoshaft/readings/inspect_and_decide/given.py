@@ -256,6 +256,29 @@ class Thread(Record, frozen=True):
     start: tuple[Option, ...]
 
 
+class WornPart(Row, frozen=True):
+    """A worn part of the shift in a picture: what wears on it, by how much, and where [mm].
+
+    ``part`` and ``wears`` are ids of ``models.inspect.WEARS``.
+    """
+
+    letter: str
+    part: str
+    wears: str
+    wear_mm: float
+    at_mm: float
+
+
+class Parts(Record, frozen=True):
+    """Parts on the bench in words, then others in pictures, and what may become of each."""
+
+    lines: tuple[Option, ...]
+    answers: tuple[Option, ...]
+    pictures: tuple[WornPart, ...]
+    drawn: tuple[Option, ...]
+    drawn_answers: tuple[Option, ...]
+
+
 class Given(Record, frozen=True, kw_only=True):
     """All that the module's tasks give; None what the unit has nothing for."""
 
@@ -268,5 +291,5 @@ class Given(Record, frozen=True, kw_only=True):
     seats: Seats | None = None
     seal: Seal | None = None
     thread: Thread | None = None
-    parts: Scenes | None = None
+    parts: Parts | None = None
     safe: Scenes | None = None

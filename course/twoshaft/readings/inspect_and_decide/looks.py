@@ -5,7 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from twoshaft.models.inspect import FLANK, NAMES, RACE, marks_of
-from twoshaft.readings.inspect_and_decide.given import Dogs, DogTeeth, Look, Looks, Mark
+from twoshaft.readings.inspect_and_decide.given import (
+    Dogs,
+    DogTeeth,
+    Look,
+    Looks,
+    Mark,
+    WornPart,
+)
 from twoshaft.readings.inspect_and_decide.lot import BANK, Lot
 from twoshaft.readings.keyed import Stream
 from twoshaft.records import Option
@@ -14,6 +21,30 @@ PICTURES, ASKED, TEETH = 6, 4, 4
 LETTERS = "ABCDEF"
 PITTED = "macropitting"
 STEP_MM = 0.05
+WORN = {
+    "use": {
+        "sleeve": ("points", 0.2, 0.35), "hub": ("notch", 0.05, 0.1), "key": ("ridge", 0.1, 0.3),
+        "fork": ("pads", 0.2, 0.7), "spring": ("length", 0.0, 0.3),
+    },
+    "renew": {
+        "sleeve": ("points", 0.7, 1.1), "hub": ("notch", 0.35, 0.6), "key": ("ridge", 0.8, 1.1),
+        "fork": ("pads", 1.4, 1.9), "spring": ("length", 1.8, 3.0),
+    },
+    "find": {
+        "key": ("end", 0.6, 1.1), "fork": ("pad", 0.9, 1.9), "spring": ("coil", 1.0, 1.0),
+    },
+}  # fmt: skip
+"""What wears on a part by what becomes of it, and between which sizes [mm]."""
+WORN_NAMES = {
+    "sleeve": "the teeth of a sleeve",
+    "hub": "the splines of a hub",
+    "key": "a key of a hub",
+    "fork": "the two pads of a fork",
+    "spring": "a detent spring",
+}
+"""What is seen in a picture."""
+PLACES_MM = {"sleeve": 1.0, "hub": 1.0, "key": 6.0, "fork": 6.0, "spring": 12.0}
+"""How far along its scale each part may begin [mm]."""
 
 
 def draw_races(lot: Lot) -> Looks:
@@ -88,3 +119,18 @@ def draw_dogs(lot: Lot) -> DogTeeth:
         for one in gears
     ]
     return DogTeeth(gears=tuple(gears), answers=BANK.lists["dogs_do"])
+
+
+def draw_worn(stream: Stream) -> tuple[WornPart, ...]:
+    """Worn parts of the shift beside a scale: each way at least once, no part twice."""
+    ways = stream.shuffled(["use", "renew", "find", stream.choice(["use", "renew", "find"])])
+    left, found = list(PLACES_MM), {}
+    # What leaves the fewest parts to choose from comes first.
+    for place in sorted(range(len(ways)), key=lambda k: len(WORN[ways[k]])):
+        part = stream.choice([one for one in left if one in WORN[ways[place]]])
+        left.remove(part)
+        wears, least, most = WORN[ways[place]][part]
+        wear = round(stream.uniform(least, most) / STEP_MM) * STEP_MM
+        at = round(1 + stream.uniform(0, PLACES_MM[part]), 1)
+        found[place] = WornPart(LETTERS[place], part, wears, round(wear, 2), at)
+    return tuple(found[place] for place in sorted(found))

@@ -5,9 +5,10 @@ from __future__ import annotations
 from twoshaft.models.inspect import load_repairs
 from twoshaft.models.order import OrderTask, chance_r0, plan_slip
 from twoshaft.models.order.mark import LEAST_R0
-from twoshaft.readings.inspect_and_decide.given import Thread
-from twoshaft.readings.inspect_and_decide.lot import Lot
-from twoshaft.records import Option, Scenes
+from twoshaft.readings.inspect_and_decide.given import Parts, Thread
+from twoshaft.readings.inspect_and_decide.looks import WORN_NAMES, draw_worn
+from twoshaft.readings.inspect_and_decide.lot import BANK, Lot
+from twoshaft.records import Option, Scenes, extended
 
 STEPS, OUT_OF_PLACE = 11, 5
 TRIES = 200
@@ -26,9 +27,18 @@ def draw_thread(lot: Lot) -> Thread:
     raise lot.too_small("thread")
 
 
-def draw_parts(lot: Lot) -> Scenes:
-    """Parts on the bench, and what becomes of each."""
-    return lot.asked("parts")
+def draw_parts(lot: Lot) -> Parts:
+    """Parts on the bench, in words and in pictures, and what becomes of each."""
+    pictures = draw_worn(lot.stream.child("worn"))
+    return extended(
+        Parts,
+        lot.asked("parts"),
+        pictures=pictures,
+        drawn=tuple(
+            Option(one.letter, f"Picture {one.letter}: {WORN_NAMES[one.part]}") for one in pictures
+        ),
+        drawn_answers=BANK.lists["worn_do"],
+    )
 
 
 def draw_safe(lot: Lot) -> Scenes:

@@ -150,7 +150,7 @@ ref("joints-which", best, outcome="choose-sealant", shows=("gap-and-time", "no-s
 #
 # A bead is laid beside an oil gallery and pressed to the width of the face.
 #
-# Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge, π *r*² / 2 = volume per length.
+# Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge. Its area is 1.57 × radius × radius.
 #
 # Then decide about this bead, and about three others that were tried on a spare piece as wide as the face. **Each bead must be right for the outcome.** *11 points.*
 

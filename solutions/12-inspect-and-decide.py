@@ -199,7 +199,7 @@ tool, bound = Q(guard.tool_mm, "mm"), Q(guard.limit_mm, "mm")
 unsure = ref("guard-u", inspect.mean_uncertainty(tool, count), weight=1,
     outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
         Slip(tool, 0.2, "This is one reading; the mean of four is surer."),
-        Slip(tool / count, 0.3, "Divide by the square root of how many readings there are.")])
+        Slip(tool / count, 0.3, "Four readings make it half as large, not a quarter.")])
 band = ref("guard-band", inspect.guard_band(unsure), weight=1,
     outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
         Slip(2 * unsure, 0.4, "Two standard uncertainties guard both sides; here one side is enough, with 1.65.")])

@@ -125,13 +125,12 @@ given_table(
 # %% [markdown]
 # ## Work out how thick
 #
-# A bead keeps its volume when it is pressed flat. A bead of diameter *d*, pressed to a width *w*, makes a film of
+# A bead keeps its volume when it is pressed flat: its round end becomes a flat one of the same area.
 #
-# $$t = \frac{\pi\,d^2}{4\,w}$$
-#
-# 1. The film must be at least as thick as the **largest** gap.
-# 2. The rest comes out: (*t* − gap) × width × length.
-# 3. About half of the rest goes inwards. It lies along the edge as a half round of radius *r*: π *r*² / 2 = volume for each millimetre of length.
+# 1. Area of the round end = 0.785 × diameter × diameter. A bead of 2 mm: 0.785 × 2 × 2 = 3.14 mm².
+# 2. Film = area ÷ width. Pressed to 12 mm: 3.14 ÷ 12 = 0.26 mm. It must be at least as thick as the **largest** gap.
+# 3. The rest comes out: (film − gap) × width × length.
+# 4. About half of the rest goes inwards. It lies along the edge as a half round, of the area 1.57 × radius × radius.
 
 # %% tags=["predict"]
 lesson.predict("thickest-bead")

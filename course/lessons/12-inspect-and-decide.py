@@ -170,7 +170,7 @@ given_table("Decided wrongly, of 1000 parts", ["guard band, mm", "bad ones used 
 # %% [markdown]
 # ## Measure four times
 #
-# The mean of several readings has a smaller uncertainty than one reading: standard uncertainty of the mean = that of one reading ÷ √(number of readings).
+# The mean of several readings has a smaller uncertainty than one reading. The mean of four has half of it: standard uncertainty of the mean of four = that of one reading ÷ 2.
 
 # %% tags=["predict"]
 lesson.predict("four-readings")

@@ -46,6 +46,32 @@ HARD_TO_GRASP = """() => {
 }"""
 
 
+# Tasks of which what is given cannot stay beside what is asked in a window of 1280 by 720 pixels: both
+# are higher than it, and what is given is no box of its own; and what is given that stands out of
+# its column.
+GIVEN_GONE = """() => {
+  const panel = document.querySelector(".jp-NotebookPanel:not(.lm-mod-hidden)");
+  const room = panel.querySelector(".jp-WindowedPanel-outer").clientHeight;
+  const rows = new Map();
+  for (const cell of panel.querySelectorAll(".jp-Cell[data-twoshaft-side]")) {
+    const side = cell.dataset.twoshaftSide;
+    if (side === "both") continue;
+    const row = rows.get(cell.style.gridRow) ?? { left: 0, right: 0, boxed: false, asks: false };
+    rows.set(cell.style.gridRow, row);
+    row[side] += cell.getBoundingClientRect().height;
+    row.boxed ||= cell.querySelector(".twoshaft-more") !== null;
+    row.asks ||= cell.querySelector(".ts-question") !== null;
+    row.name ??= cell.textContent.slice(0, 40);
+  }
+  const gone = [...rows.values()]
+    .filter((row) => Math.min(row.left, row.right) > room && !row.boxed && !row.asks);
+  const out = [...panel.querySelectorAll('[data-twoshaft-side="left"] .given-frame')]
+    .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1)
+    .map((one) => one.textContent.trim().slice(0, 40));
+  return [...gone, ...out];
+}"""
+
+
 def left_over(page, looked_for: str, seconds: float = 20) -> list:
     """What is still found once the page has come to rest."""
     end = time.monotonic() + seconds
@@ -78,6 +104,7 @@ def test_a_notebook(shared_lab, path):
     assert found_on(page) == []
     assert left_over(page, SMALL) == []
     assert left_over(page, HARD_TO_GRASP) == []
+    assert left_over(page, GIVEN_GONE) == []
     page.set_viewport_size({"width": 320, "height": 640})
     assert left_over(page, TOO_WIDE) == []
     shared_lab.close_windows()

@@ -294,6 +294,8 @@ def test_a_number_is_read_back_or_asked_back(folder, wait_until, form):
 
 def test_a_unit_can_be_chosen_and_loses_nothing_typed(folder, wait_until, form):
     box, unit = form.get_by_label("How wide is the gap?"), form.get_by_label("Choose the unit")
+    asked = "(list) => document.getElementById(list.getAttribute('aria-describedby')).textContent"
+    assert unit.evaluate(asked) == "How wide is the gap?"
     for typed, chosen, read in [
         ("1,5", "mm", "1,5 mm"),
         ("1,5 mm", "in", "1,5 in"),

@@ -87,13 +87,72 @@ def test_what_is_given_and_what_is_asked_stay_in_sight_and_cover_nothing(learner
     overlaps = """() => ["left", "right"].some((side) => {
       const seen = [...document.querySelectorAll(`.jp-Cell[data-twoshaft-side="${side}"]`)]
         .filter((one) => one.checkVisibility())
-        .map((one) => one.getBoundingClientRect()).filter(({ height }) => height > 1);
+        .map((one) => {
+          // What a box of its own cuts off is not there.
+          const cut = /^inset\\(\\S+ \\S+ (\\S+)px/.exec(one.style.clipPath)?.[1] ?? 0;
+          const { top, bottom: end } = one.getBoundingClientRect();
+          const bottom = Math.min(end, end - cut);
+          return { top, bottom, height: bottom - top };
+        })
+        .filter(({ height }) => height > 1);
       return seen.some((one, n) => n && one.top < seen[n - 1].bottom - 2);
     })"""
     outer = page.locator(f"{FRONT} .jp-WindowedPanel-outer")
     for _ in range(30):
         outer.evaluate("(one) => one.scrollBy(0, 250)")
         wait_until(lambda: not page.evaluate(overlaps))
+
+
+def test_what_is_given_is_moved_by_itself_where_a_window_holds_neither(
+    learner, wait_until, screenshot
+):
+    page = learner.exercise(live=10)
+    page.locator(f"{FRONT} .ts-tasks a").nth(7).click()
+    box = page.get_by_label("The case grows by")
+    heading = page.locator(f"{FRONT} h2", has_text="8. ")
+    outer = page.locator(f"{FRONT} .jp-WindowedPanel-outer")
+    more = page.locator(f"{FRONT} .twoshaft-more").filter(visible=True)
+
+    def in_sight(node):
+        seen, room = node.bounding_box(), outer.bounding_box()
+        return room["y"] - 1 <= seen["y"] and (
+            seen["y"] + seen["height"] <= room["y"] + room["height"] + 1
+        )
+
+    row = f"{FRONT} .jp-Cell[data-twoshaft-side='left']:has(.twoshaft-more)"
+    end = page.locator(row, has_text="sits between the inner rings").locator("p, figcaption").last
+    wait_until(lambda: in_sight(box) and in_sight(heading))
+    assert not in_sight(end)
+    # The keyboard comes to the button after what is given, and before what is asked.
+    box.focus()
+    for _ in range(3):
+        page.keyboard.press("Shift+Tab")
+        if page.evaluate("document.activeElement.classList.contains('twoshaft-more')"):
+            break
+    page.keyboard.press("Enter")
+    wait_until(lambda: in_sight(end) and in_sight(box))
+    over = """(button) => {
+      const { left, top } = button.getBoundingClientRect();
+      return document.elementFromPoint(left + 8, top + 8) === button;
+    }"""
+    assert more.evaluate_all(f"(all) => all.filter({over}).map((one) => one.textContent)") == [
+        "▲ Back to the beginning"
+    ]
+    screenshot(page, "given-moved-by-itself")
+    page.keyboard.press("Enter")
+    wait_until(lambda: in_sight(heading) and in_sight(box))
+    # At the last question too: by the wheel.
+    last = page.locator(f"{FRONT} .ts-field", has_text="Other units: what do you do").last
+    last.evaluate("(field) => field.scrollIntoView({ block: 'end' })")
+    given = outer.bounding_box()
+    page.mouse.move(given["x"] + 200, given["y"] + 200)
+    top = last.bounding_box()["y"]
+    page.mouse.wheel(0, 400)
+    wait_until(lambda: in_sight(end))
+    page.mouse.wheel(0, -150)
+    page.mouse.wheel(0, -150)
+    wait_until(lambda: in_sight(heading))
+    assert abs(last.bounding_box()["y"] - top) < 2 and more.count()
 
 
 def test_ways_lead_from_page_to_page_by_the_keyboard(order, wait_until):

@@ -547,7 +547,7 @@ def test_a_colleges_own_number_stands_in_matrix_export_feedback_and_contents(coh
         other = load_outcomes()["plan-order"]
         assert _outcome(other, told)[1] == other.statement
     works("give-back", *at)
-    assert f"<td>LO 2.1 {outcome.statement}</td>" in page(cohort, "b2")
+    assert f'<th scope="row">LO 2.1 {outcome.statement}</th>' in page(cohort, "b2")
     works("matrix", "--page", cohort.root / "m.html", *at)
     assert "LO 2.1 safe-order" in (cohort.root / "m.html").read_text(encoding="utf-8")
     works("rules", "number", "safe-order", "", "--by", "rh", *at)

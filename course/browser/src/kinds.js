@@ -39,6 +39,7 @@ export function kindOf(field) {
 export function idsOf(field) {
   const stem = freshId(field.kind);
   return {
+    prompt: `${stem}-prompt`,
     control: `${stem}-control`,
     hint: `${stem}-hint`,
     read: `${stem}-read`,
@@ -56,7 +57,7 @@ export function idsOf(field) {
  */
 export function promptBox(field, ids, describedBy) {
   const { prompt } = kindOf(field);
-  const words = { class: "ts-prompt" };
+  const words = { class: "ts-prompt", id: ids.prompt };
   if (prompt === "legend") {
     return make(
       "fieldset",

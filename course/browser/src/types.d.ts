@@ -43,6 +43,7 @@ export interface Answer {
 }
 
 export interface Ids {
+  prompt: string;
   control: string;
   hint: string;
   read: string;

@@ -12,7 +12,7 @@ const IDS = { control: "a", hint: "b", read: "c", status: "d" };
 function figure(units = ["mm", "in"]) {
   const sent = [];
   const made = typedBox(IDS, { send: (text) => sent.push(text), typing() {} });
-  return { ...made, list: unitChooser(made.box, units, made.flush), sent };
+  return { ...made, list: unitChooser(made.box, units, made.flush, "prompt"), sent };
 }
 
 test("the list names every unit, and stands open until one is chosen", () => {
@@ -27,6 +27,7 @@ test("the list names every unit, and stands open until one is chosen", () => {
   );
   assert.equal(list.value, "");
   assert.equal(list.getAttribute("aria-label"), "Choose the unit");
+  assert.equal(list.getAttribute("aria-describedby"), "prompt");
 });
 
 test("a chosen unit stands behind the figure and is sent with it, once", () => {

@@ -17,16 +17,20 @@ _CSS = """
   width: max-content; max-width: 100cqi; }
 .twoshaft table.given th, .twoshaft table.given td { text-align: left; vertical-align: top;
   padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
-.twoshaft table.given th { white-space: nowrap; }
+.twoshaft table.given thead th { white-space: nowrap; }
+.twoshaft table.given tbody th { font-weight: normal; }
 .twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
-html[data-ts-print="large"] .twoshaft table.given th { white-space: normal; }
+html[data-ts-print="large"] .twoshaft table.given thead th { white-space: normal; }
 html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8px; }
-@container (max-width: 480px) {
-  .twoshaft table.given th { white-space: normal; }
+@container (max-width: 640px) {
+  .twoshaft table.given thead th { white-space: normal; }
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
-  .twoshaft table.given td:not(.number) { min-width: 5em; }
+  .twoshaft table.given .words { min-width: 7em; }
 }
 """
+
+_BROAD = 4  # columns that stand side by side in half a page
+_WORDS = 12  # letters from which on a column needs some width to be read
 
 
 @dataclass(frozen=True)
@@ -38,20 +42,30 @@ class GivenTable:
     rows: tuple[tuple[str, ...], ...]
 
     def _repr_html_(self) -> str:
+        heads, rows = self.head, self.rows
+        if len(rows) == 1 and len(heads) > _BROAD:
+            # One long row would stand out of half a page; its heads and values as pairs do not.
+            heads, rows = ("", ""), tuple(zip(heads, rows[0], strict=True))
         numbers = [
-            bool(self.rows) and all(_is_number(row[i]) for row in self.rows)
-            for i in range(len(self.head))
+            bool(rows) and all(_is_number(row[i]) for row in rows) for i in range(len(heads))
+        ]
+        kinds = [
+            "number" if number else "words" if any(len(row[i]) > _WORDS for row in rows) else ""
+            for i, number in enumerate(numbers)
         ]
         head = "".join(
-            _cell("th", text, n, ' scope="col"') for text, n in zip(self.head, numbers, strict=True)
+            _cell("th", text, kind, ' scope="col"') for text, kind in zip(heads, kinds, strict=True)
         )
         # A table of pairs has no heads: an empty one would be read out as nothing.
-        head = f"<thead><tr>{head}</tr></thead>" if any(self.head) else ""
+        head = f"<thead><tr>{head}</tr></thead>" if any(heads) else ""
         body = "".join(
             "<tr>"
-            + "".join(_cell("td", text, n) for text, n in zip(row, numbers, strict=True))
+            + "".join(
+                _cell("td", text, kind) if i else _cell("th", text, kind, ' scope="row"')
+                for i, (text, kind) in enumerate(zip(row, kinds, strict=True))
+            )
             + "</tr>"
-            for row in self.rows
+            for row in rows
         )
         return (
             f"<style>{css_variables()}{_CSS}</style>"
@@ -104,8 +118,8 @@ def _is_number(text: str) -> bool:
     return True
 
 
-def _cell(tag: str, text: str, number: bool, more: str = "") -> str:
+def _cell(tag: str, text: str, kind: str, more: str = "") -> str:
     if not text:  # an empty head would be read out as nothing
         tag, more = "td", ""
-    kind = ' class="number"' if number else ""
+    kind = f' class="{kind}"' if kind else ""
     return f"<{tag}{kind}{more}>{html.escape(text)}</{tag}>"

@@ -116,7 +116,7 @@ def record_html(data: Mapping[str, Any]) -> str:
         for who, name in data["signatures"]
     )
     signed = (
-        '<table><caption>Signatures</caption><tr><th scope="col"></th><th scope="col">name</th>'
+        '<table><caption>Signatures</caption><tr><td></td><th scope="col">name</th>'
         f'<th scope="col">date</th></tr>{blanks}</table>'
     )
     body = "".join([head, *tables, *lists, steps, signed])
@@ -126,6 +126,9 @@ def record_html(data: Mapping[str, Any]) -> str:
 def _table(title: str, heads: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
     top = "".join(f'<th scope="col">{escape(head)}</th>' for head in heads)
     body = "".join(
-        "<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>" for row in rows
+        f'<tr><th scope="row">{escape(str(first))}</th>'
+        + "".join(f"<td>{escape(str(cell))}</td>" for cell in others)
+        + "</tr>"
+        for first, *others in rows
     )
     return f"<table><caption>{escape(title)}</caption><tr>{top}</tr>{body}</table>"

@@ -194,10 +194,14 @@ def _table_of(value: Any) -> dict[str, Any]:
 
 
 def _plain(table: Table) -> str:
-    head = "".join(f"<th>{html.escape(one)}</th>" for one in table.columns)
+    head = "".join(
+        f'<th scope="col">{html.escape(one)}</th>' if one else "<td></td>" for one in table.columns
+    )
     rows = "".join(
-        "<tr>" + "".join(f"<td>{html.escape(one)}</td>" for one in row) + "</tr>"
-        for row in table.texts()
+        f'<tr><th scope="row">{html.escape(first)}</th>'
+        + "".join(f"<td>{html.escape(one)}</td>" for one in others)
+        + "</tr>"
+        for first, *others in table.texts()
     )
     return (
         f"<table><caption>{html.escape(table.title)}</caption><tr>{head}</tr>{rows}</table>"

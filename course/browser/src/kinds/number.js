@@ -12,7 +12,7 @@ registerKind("number", {
     const units = field.units;
     const { box, flush, pending, refused, show } = typedBox(ids, { send: commit, typing });
     const hint = make("span", { class: "ts-hint", id: ids.hint }, field.hint);
-    const chooser = units.length ? unitChooser(box, units, flush) : null;
+    const chooser = units.length ? unitChooser(box, units, flush, ids.prompt) : null;
     return {
       element: make("div", { class: "ts-line-of" }, box, chooser, hint),
       show,

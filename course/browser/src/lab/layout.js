@@ -2,17 +2,19 @@
 
 import { spotsOf } from "../logic/places.js";
 import { isQuiet, tagsOf } from "./cells.js";
+import { ownBox } from "./own_box.js";
 
 const WIDE_PX = 1000;
 const LARGE_PX = 1800; // in large print two columns are too narrow for a smaller window
-const BROAD = ":is(.tsh-picture, .ts-scroll, .ts-unit)"; // drawings that half a window would cut off
+// Drawings that half a window would cut off.
+const BROAD = ":is(.tsh-picture, .ts-scroll, .ts-unit, .tsi-micrometer, .tsi-vernier, .tsg-drum)";
 
 /**
  * What is given, or what is asked, of one row; beside it stands the other.
  *
  * @typedef {{
- *   nodes: HTMLElement[], heights: number[], whole: number, from: number, room: number,
- *   beside: HTMLElement, stage: string,
+ *   nodes: HTMLElement[], heights: number[], whole: number, high: number, from: number,
+ *   room: number, beside: HTMLElement, stage: string, box: ReturnType<typeof ownBox> | null,
  * }} Column
  *
  * @typedef {{ left: Column, right: Column }} Row
@@ -42,9 +44,11 @@ const column = (nodes, beside) => ({
   beside,
   heights: [],
   whole: 0,
+  high: 0,
   from: 0,
   room: 0,
   stage: "",
+  box: null,
 });
 
 /** @param {any} model */
@@ -61,8 +65,8 @@ export function layOut(panel) {
   /** @type {Row[]} */
   let rows = [];
   // The left cells of a row share one place of the grid, one below the other. The lower of the two
-  // columns stays in sight while the row passes; one that is higher than the window stays with its
-  // lower end.
+  // columns stays in sight while the row passes. Where both are higher than the window, what is
+  // given stays as a box of the window's height, in which it is moved by itself.
   const stack = () => {
     const height = scroller.clientHeight;
     for (const { left, right } of rows) {
@@ -76,13 +80,28 @@ export function layOut(panel) {
       for (const column of [left, right]) {
         column.heights = column.nodes.map((node) => node.getBoundingClientRect().height);
         column.whole = column.heights.reduce((sum, one) => sum + one, 0);
+        column.high = column.whole;
         column.from = Math.min(0, height - column.whole);
         column.stage = "";
       }
+      const asks = form.querySelector(".ts-question") !== null;
+      const boxed = left.whole > height && right.whole > height && !asks;
+      if (boxed) {
+        left.high = height;
+        left.from = 0;
+        left.box ??= ownBox(left.nodes, scroller, () => {
+          left.stage = "";
+          follow();
+        });
+      } else {
+        left.box?.remove();
+        left.box = null;
+      }
+      left.box?.fit(left.whole, height);
       left.room = right.whole;
       // What is asked has to fit the window: what hangs over an edge could not be scrolled to by
       // the keyboard.
-      const stays = right.whole <= height && !form.querySelector(".ts-question");
+      const stays = right.whole <= height && !asks;
       right.room = stays ? left.whole : 0;
     }
     follow();
@@ -92,7 +111,7 @@ export function layOut(panel) {
     const from = scroller.getBoundingClientRect().top;
     const columns = rows.flatMap(({ left, right }) => [left, right]);
     const found = columns.map((column) => {
-      const spare = Math.max(0, column.room - column.whole);
+      const spare = Math.max(0, column.room - column.high);
       const gone = column.from - (column.beside.getBoundingClientRect().top - from);
       const stage = gone <= 0 || !spare ? "before" : gone < spare ? "within" : `past ${spare}`;
       return { stage, spare };
@@ -101,13 +120,14 @@ export function layOut(panel) {
       const { stage, spare } = found[at];
       if (stage === column.stage) return;
       column.stage = stage;
-      let above = 0;
+      let above = -(column.box?.moved() ?? 0);
       column.nodes.forEach((node, n) => {
         const start = above + (stage.startsWith("past") ? spare : 0);
         node.style.position = stage === "within" ? "sticky" : "relative";
         node.style.top = stage === "within" ? `${column.from + above}px` : "auto";
         node.style.marginTop = `${start}px`;
-        node.style.marginBottom = `${column.whole - above - column.heights[n]}px`;
+        node.style.marginBottom = `${column.high - above - column.heights[n]}px`;
+        column.box?.cut(node, above, column.heights[n]);
         above += column.heights[n];
       });
     });
@@ -115,6 +135,8 @@ export function layOut(panel) {
   const clear = () => {
     for (const column of rows.flatMap(({ left, right }) => [left, right])) {
       column.stage = "";
+      column.box?.remove();
+      column.box = null;
       for (const { style } of column.nodes) {
         for (const name of ["position", "top", "margin-top", "margin-bottom"]) {
           style.removeProperty(name);

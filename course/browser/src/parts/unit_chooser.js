@@ -10,9 +10,10 @@ import { choiceBox } from "../page/dom.js";
  * @param {HTMLInputElement} box
  * @param {readonly string[]} units
  * @param {() => void} flush sends what stands in the box
+ * @param {string} asked the id of the question of the box
  */
-export function unitChooser(box, units, flush) {
-  const list = choiceBox({ "aria-label": "Choose the unit" }, [
+export function unitChooser(box, units, flush, asked) {
+  const list = choiceBox({ "aria-label": "Choose the unit", "aria-describedby": asked }, [
     ["", "unit"],
     ...units.map((name) => /** @type {const} */ ([name, name])),
   ]);

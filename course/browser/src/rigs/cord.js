@@ -38,11 +38,12 @@ export function renderCord({ model, el }) {
   });
   const cord = line(0, 0, 0, 0, "tsg-mark tsg-long");
   const name = letters(0, 0, "");
-  const size = 96;
+  // Beside a form there is room for less.
+  const [size, stub] = about.readingsOnly ? [72, 48] : [96, 120];
   const perMm = size / (about.readingsOnly ? state.radius : about.radii[1]);
   const view = draw("svg", {
-    viewBox: `0 0 ${2 * size + 120} ${2 * size + 30}`,
-    width: 2 * size + 120,
+    viewBox: `0 0 ${2 * size + stub} ${2 * size + 30}`,
+    width: 2 * size + stub,
     height: 2 * size + 30,
     class: "tsg-drum",
     role: "img",
@@ -128,7 +129,7 @@ export function renderCord({ model, el }) {
     if (!asks.waiting) state = shown.state;
     const r = perMm * shown.state.radius;
     setAll(drum, { r });
-    setAll(cord, { x1: middle, y1: middle - r, x2: 2 * size + 120, y2: middle - r });
+    setAll(cord, { x1: middle, y1: middle - r, x2: 2 * size + stub, y2: middle - r });
     setAll(name, { x: middle, y: 2 * size + 22 });
     name.textContent = `drum, radius ${shown.state.radius} mm`;
     view.setAttribute(

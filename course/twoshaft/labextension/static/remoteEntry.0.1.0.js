@@ -1,143 +1,156 @@
-"use strict";(()=>{var z="start-here.ipynb",Wt="desk.ipynb",X="twoshaft-mine";function T(t){let e=t.split("/"),o=e.pop()??"",n=e.at(-1)??"",
-s=new Map([[z,"start"],[Wt,"desk"]]),r=s.get(o)??(n==="lessons"?"lesson":"exercise"),c=s.has(o)?0:["lessons","exercises"].
-includes(n)?1:2,i=e.slice(0,Math.max(0,e.length-c)).join("/");return{kind:r,file:o,base:i&&`${i}/`}}var N=t=>/^(\d\d)-/.
-exec(t)?.[1]??"";function Y(t,e,o){let{kind:n,file:s,base:r}=T(t);if(n==="start"||n==="desk")return[];let c=[];e.start&&
-c.push(["Start page",r+z]);let i=N(s),a=i&&` ${i}`,d=o[s]??(e.practice.includes(s)?`exercises/${s}`:void 0);return n==="\
-lesson"?(c.push([i?`Lesson ${i}`:"Glossary",""]),d&&c.push([`Exercise${a}`,r+d])):(e.lessons.includes(s)&&c.push([`Lesso\
-n${a}`,`${r}lessons/${s}`]),c.push([`Exercise${a}`,""])),e.lessons.includes("glossary.ipynb")&&s!=="glossary.ipynb"&&c.push(
-["Glossary",`${r}lessons/glossary.ipynb`]),c}var Q=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
-function V(t){let e=[],o=!1;t.forEach(({part:r,begins:c},i)=>{let a=r==="text"||r==="given";(!e.length||c||r==="own"||o&&
-a)&&(e.push([]),o=!1),e[e.length-1].push(i),(r==="form"||r==="own")&&(o=!0)});let n=[],s=0;for(let r of e){let c=r.map(d=>t[d].
-part),i=c.filter(d=>d==="form").length===1&&c.some(d=>d==="text"||d==="given");i&&(s+=1);let a=s;for(let d of r){let{part:h}=t[d];
-i&&h!=="hidden"?n[d]={row:a,side:h==="form"?"right":"left"}:(s+=1,n[d]={row:s,side:"both"})}}return n}function Z(t){let e=t.
-filter(r=>r!==void 0);if(!e.length)return["","opening"];let[o,n,s]=["answered","asked","unread"].map(r=>e.reduce((c,i)=>c+
-i[r],0));return s?["▲",`${s} cannot be read, ${o} of ${n} answered`]:o===n?["●","done"]:o?["◐",`${o} of ${n} answe\
-red`]:["○","not begun"]}function S(t,e={},...o){let n=document.createElement(t);for(let[s,r]of Object.entries(e))typeof r=="function"?n.addEventListener(
-s.slice(2),r):r===!0?n.setAttribute(s,""):r!==!1&&r!=null&&n.setAttribute(s,String(r));return n.append(...Ft(o)),n}function tt(t){return S("span",{class:"ts-shape","aria-hidden":"true"},t)}function Ft(t){return t.filter(e=>e!=null&&e!==
-!1)}function $(t,e){return[...t.querySelectorAll(e)]}function et(t,e){let{target:o}=t;return o instanceof Element?o.closest(
-e):null}var jt=120;async function W(t,e){try{let{content:o}=await t.get(e,{content:!0});return o.map(({name:n})=>n)}catch{return[]}}
-var ot=new Map;function Pt(t,e){let o=e.replace(/\/$/,""),n=ot.get(o)??W(t,o).then(async s=>({start:s.includes("start-he\
+"use strict";(()=>{var z="start-here.ipynb",Ft="desk.ipynb",Q="twoshaft-mine";function B(t){let e=t.split("/"),n=e.pop()??"",o=e.at(-1)??"",
+s=new Map([[z,"start"],[Ft,"desk"]]),r=s.get(n)??(o==="lessons"?"lesson":"exercise"),i=s.has(n)?0:["lessons","exercises"].
+includes(o)?1:2,c=e.slice(0,Math.max(0,e.length-i)).join("/");return{kind:r,file:n,base:c&&`${c}/`}}var P=t=>/^(\d\d)-/.
+exec(t)?.[1]??"";function V(t,e,n){let{kind:o,file:s,base:r}=B(t);if(o==="start"||o==="desk")return[];let i=[];e.start&&
+i.push(["Start page",r+z]);let c=P(s),a=c&&` ${c}`,u=n[s]??(e.practice.includes(s)?`exercises/${s}`:void 0);return o==="\
+lesson"?(i.push([c?`Lesson ${c}`:"Glossary",""]),u&&i.push([`Exercise${a}`,r+u])):(e.lessons.includes(s)&&i.push([`Lesso\
+n${a}`,`${r}lessons/${s}`]),i.push([`Exercise${a}`,""])),e.lessons.includes("glossary.ipynb")&&s!=="glossary.ipynb"&&i.push(
+["Glossary",`${r}lessons/glossary.ipynb`]),i}var Z=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
+function tt(t){let e=[],n=!1;t.forEach(({part:r,begins:i},c)=>{let a=r==="text"||r==="given";(!e.length||i||r==="own"||n&&
+a)&&(e.push([]),n=!1),e[e.length-1].push(c),(r==="form"||r==="own")&&(n=!0)});let o=[],s=0;for(let r of e){let i=r.map(u=>t[u].
+part),c=i.filter(u=>u==="form").length===1&&i.some(u=>u==="text"||u==="given");c&&(s+=1);let a=s;for(let u of r){let{part:g}=t[u];
+c&&g!=="hidden"?o[u]={row:a,side:g==="form"?"right":"left"}:(s+=1,o[u]={row:s,side:"both"})}}return o}function et(t){let e=t.
+filter(r=>r!==void 0);if(!e.length)return["","opening"];let[n,o,s]=["answered","asked","unread"].map(r=>e.reduce((i,c)=>i+
+c[r],0));return s?["▲",`${s} cannot be read, ${n} of ${o} answered`]:n===o?["●","done"]:n?["◐",`${n} of ${o} answe\
+red`]:["○","not begun"]}function S(t,e={},...n){let o=document.createElement(t);for(let[s,r]of Object.entries(e))typeof r=="function"?o.addEventListener(
+s.slice(2),r):r===!0?o.setAttribute(s,""):r!==!1&&r!=null&&o.setAttribute(s,String(r));return o.append(...jt(n)),o}function ot(t){return S("span",{class:"ts-shape","aria-hidden":"true"},t)}function jt(t){return t.filter(e=>e!=null&&e!==
+!1)}function M(t,e){return[...t.querySelectorAll(e)]}function nt(t,e){let{target:n}=t;return n instanceof Element?n.closest(
+e):null}var Gt=120;async function W(t,e){try{let{content:n}=await t.get(e,{content:!0});return n.map(({name:o})=>o)}catch{return[]}}
+var st=new Map;function qt(t,e){let n=e.replace(/\/$/,""),o=st.get(n)??W(t,n).then(async s=>({start:s.includes("start-he\
 re.ipynb"),lessons:s.includes("lessons")?await W(t,`${e}lessons`):[],practice:s.includes("exercises")?await W(t,`${e}exe\
-rcises`):[]}));return ot.set(o,n),n}function Gt(){try{return JSON.parse(localStorage.getItem(X)??"{}")}catch{return{}}}var qt=(t,e)=>`${e}\
-/${t.split("/").map(encodeURIComponent).join("/")}`;function nt(t,e){return S("ul",{class:"ts-ways"},...t.map(([o,n])=>S(
-"li",{},n?S("a",{href:qt(n,e),"data-twoshaft-open":n},o):S("b",{"aria-current":"page"},o))))}function Kt(t){let{node:e,widgets:o}=t.
-content,n=e.querySelector(".jp-WindowedPanel-outer")??e,s=S("a",{href:"#",class:"ts-next-task"}),r=new Map,c=f=>{let l=f.
-node.querySelector("h2");l&&(l.tabIndex=-1,l.focus({preventScroll:!0})),f.node.scrollIntoView({block:"start"})},i=(f,l,x)=>({
-cell:f,number:l,title:x,forms:new Set,link:S("a",{href:"#",onclick:w=>{w.preventDefault(),c(f)}})}),a=[];for(let f of o){
-let{type:l,sharedModel:x}=f.model,[,w,b]=/^## (\d+)\. (.*)/m.exec(x.getSource())??[];l!=="code"&&w&&a.push(i(f,w,b))}let d=S(
-"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:f})=>S("li",{},f))),h=S("div",{class:"ts-task-row"},d,s),u=({
-forms:f})=>Z([...f].map(l=>r.get(l))),g=()=>a.find(f=>u(f)[1]!=="done");s.addEventListener("click",f=>{f.preventDefault();
-let l=g();l&&c(l.cell)});let p=()=>{let f=n.getBoundingClientRect().top+jt,l=a.filter(({cell:y})=>y.node.getBoundingClientRect().
-top<f),w=n.scrollTop+n.clientHeight>=n.scrollHeight-1&&l.length?a.at(-1):l.at(-1);for(let y of a){let[v,Nt]=u(y);y===w?y.
-link.setAttribute("aria-current","step"):y.link.removeAttribute("aria-current");let I=`Task ${y.number}, ${y.title}: ${Nt}`;
-y.link.title!==I&&(y.link.title=I,y.link.setAttribute("aria-label",I),y.link.replaceChildren(y.number,v?tt(v):""))}w&&h.
-scrollWidth>h.clientWidth&&(h.scrollLeft=w.link.offsetLeft-h.clientWidth/2);let b=g(),E=b?`Next: task ${b.number}`:"All \
-tasks are answered";s.textContent!==E&&(s.textContent=E)};e.addEventListener("twoshaft-progress",({target:f,detail:l})=>{
-let x=f,w=a.filter(({cell:b})=>b.node.compareDocumentPosition(x)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(l.task,l),w.at(
--1)?.forms.add(l.task),p()});let m=0;return n.addEventListener("scroll",()=>{cancelAnimationFrame(m),m=requestAnimationFrame(
-p)},{passive:!0}),p(),a.length?h:null}async function rt(t,e,{Widget:o,contents:n,tree:s}){let{kind:r,base:c,file:i}=T(e.
-path);if(r==="start"||r==="desk")return;let a=r==="exercise"?Kt(t):null,d=S("nav",{class:"twoshaft twoshaft-bar","aria-l\
-abel":"Course"}),h=new o({node:d});t.layout.insertWidget(0,h),t.content.node.before(d);let u=S("nav",{class:"twoshaft tw\
-oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(u);let g=async()=>{
-let p=Y(e.path,await Pt(n,c),Gt());d.replaceChildren(nt(p,s),...a?[a]:[]),u.replaceChildren(nt(p,s))};await g(),a&&Jt(t,
-d,a),r==="lesson"&&(window.addEventListener("storage",g),t.disposed.connect(()=>window.removeEventListener("storage",g)),
-(N(i)||i==="glossary.ipynb")&&zt(t,()=>Xt(t)))}function Jt(t,e,o){let n=new ResizeObserver(()=>{let s=e.firstElementChild,
-r=o.offsetTop>=s.offsetTop+s.offsetHeight;r!==e.classList.contains("ts-two-lines")&&(e.classList.toggle("ts-two-lines",r),
-requestAnimationFrame(()=>t.fit()))});n.observe(e),n.observe(o),t.disposed.connect(()=>n.disconnect())}function zt(t,e){
-let o=t.content.widgets.filter(({model:n})=>n.type!=="code");Promise.all(o.map(n=>n.ready)).then(()=>requestAnimationFrame(
-()=>{t.isDisposed||e()}))}var st=decodeURIComponent(location.hash.slice(1));function Xt(t){if(st){for(let e of t.content.
-node.querySelectorAll(".jp-RenderedMarkdown :is(h1, h2, h3)"))if(Q(e.textContent??"")===st){e.tabIndex=-1,e.focus({preventScroll:!0}),
-e.scrollIntoView({block:"start"});return}}}function ct(){let t=S("a",{href:"#",class:"twoshaft-skip",onclick:e=>{e.preventDefault(),
+rcises`):[]}));return st.set(n,o),o}function Kt(){try{return JSON.parse(localStorage.getItem(Q)??"{}")}catch{return{}}}var Xt=(t,e)=>`${e}\
+/${t.split("/").map(encodeURIComponent).join("/")}`;function rt(t,e){return S("ul",{class:"ts-ways"},...t.map(([n,o])=>S(
+"li",{},o?S("a",{href:Xt(o,e),"data-twoshaft-open":o},n):S("b",{"aria-current":"page"},n))))}function Yt(t){let{node:e,widgets:n}=t.
+content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=S("a",{href:"#",class:"ts-next-task"}),r=new Map,i=f=>{let d=f.
+node.querySelector("h2");d&&(d.tabIndex=-1,d.focus({preventScroll:!0})),f.node.scrollIntoView({block:"start"})},c=(f,d,l)=>({
+cell:f,number:d,title:l,forms:new Set,link:S("a",{href:"#",onclick:h=>{h.preventDefault(),i(f)}})}),a=[];for(let f of n){
+let{type:d,sharedModel:l}=f.model,[,h,y]=/^## (\d+)\. (.*)/m.exec(l.getSource())??[];d!=="code"&&h&&a.push(c(f,h,y))}let u=S(
+"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:f})=>S("li",{},f))),g=S("div",{class:"ts-task-row"},u,s),b=({
+forms:f})=>et([...f].map(d=>r.get(d))),w=()=>a.find(f=>b(f)[1]!=="done");s.addEventListener("click",f=>{f.preventDefault();
+let d=w();d&&i(d.cell)});let x=()=>{let f=o.getBoundingClientRect().top+Gt,d=a.filter(({cell:p})=>p.node.getBoundingClientRect().
+top<f),h=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&d.length?a.at(-1):d.at(-1);for(let p of a){let[L,I]=b(p);p===h?p.
+link.setAttribute("aria-current","step"):p.link.removeAttribute("aria-current");let N=`Task ${p.number}, ${p.title}: ${I}`;
+p.link.title!==N&&(p.link.title=N,p.link.setAttribute("aria-label",N),p.link.replaceChildren(p.number,L?ot(L):""))}h&&g.
+scrollWidth>g.clientWidth&&(g.scrollLeft=h.link.offsetLeft-g.clientWidth/2);let y=w(),E=y?`Next: task ${y.number}`:"All \
+tasks are answered";s.textContent!==E&&(s.textContent=E)};e.addEventListener("twoshaft-progress",({target:f,detail:d})=>{
+let l=f,h=a.filter(({cell:y})=>y.node.compareDocumentPosition(l)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(d.task,d),h.at(
+-1)?.forms.add(d.task),x()});let m=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(m),m=requestAnimationFrame(
+x)},{passive:!0}),x(),a.length?g:null}async function ct(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:i,file:c}=B(e.
+path);if(r==="start"||r==="desk")return;let a=r==="exercise"?Yt(t):null,u=S("nav",{class:"twoshaft twoshaft-bar","aria-l\
+abel":"Course"}),g=new n({node:u});t.layout.insertWidget(0,g),t.content.node.before(u);let b=S("nav",{class:"twoshaft tw\
+oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(b);let w=async()=>{
+let x=V(e.path,await qt(o,i),Kt());u.replaceChildren(rt(x,s),...a?[a]:[]),b.replaceChildren(rt(x,s))};await w(),a&&Jt(t,
+u,a),r==="lesson"&&(window.addEventListener("storage",w),t.disposed.connect(()=>window.removeEventListener("storage",w)),
+(P(c)||c==="glossary.ipynb")&&zt(t,()=>Qt(t)))}function Jt(t,e,n){let o=new ResizeObserver(()=>{let s=e.firstElementChild,
+r=n.offsetTop>=s.offsetTop+s.offsetHeight;r!==e.classList.contains("ts-two-lines")&&(e.classList.toggle("ts-two-lines",r),
+requestAnimationFrame(()=>t.fit()))});o.observe(e),o.observe(n),t.disposed.connect(()=>o.disconnect())}function zt(t,e){
+let n=t.content.widgets.filter(({model:o})=>o.type!=="code");Promise.all(n.map(o=>o.ready)).then(()=>requestAnimationFrame(
+()=>{t.isDisposed||e()}))}var it=decodeURIComponent(location.hash.slice(1));function Qt(t){if(it){for(let e of t.content.
+node.querySelectorAll(".jp-RenderedMarkdown :is(h1, h2, h3)"))if(Z(e.textContent??"")===it){e.tabIndex=-1,e.focus({preventScroll:!0}),
+e.scrollIntoView({block:"start"});return}}}function at(){let t=S("a",{href:"#",class:"twoshaft-skip",onclick:e=>{e.preventDefault(),
 [...document.querySelectorAll(".twoshaft-bar")].find(s=>s.checkVisibility())?.querySelector("a")?.focus()}},"To the star\
-t page, lesson and tasks");document.body.prepend(S("nav",{"aria-label":"First"},t))}var Yt=t=>t/2**32|0,Qt=t=>t>>>0;function it(t,e,o,n){let s=Yt(o),r=Qt(o);t.setUint32(e,n?r:s,n),t.setUint32(e+4,n?s:r,n)}function at(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
-ENT"in t&&t.BYTES_PER_ELEMENT===1}var F=t=>t?`"${t}" `:"";function Vt(t,e=""){if(typeof t!="number")throw new TypeError(
+t page, lesson and tasks");document.body.prepend(S("nav",{"aria-label":"First"},t))}var Vt=t=>t/2**32|0,Zt=t=>t>>>0;function ft(t,e,n,o){let s=Vt(n),r=Zt(n);t.setUint32(e,o?r:s,o),t.setUint32(e+4,o?s:r,o)}function lt(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
+ENT"in t&&t.BYTES_PER_ELEMENT===1}var F=t=>t?`"${t}" `:"";function te(t,e=""){if(typeof t!="number")throw new TypeError(
 F(e)+"expected number, got "+typeof t);if(!Number.isSafeInteger(t)||t<0)throw new RangeError(F(e)+"expected integer >= 0\
-, got "+t);return t}function _(t,e,o=""){if(at(t)&&(e===void 0||t.length===e))return t;e!==void 0&&Vt(e,"length");let n=at(t),s=e!==void 0?`\
- of length ${e}`:"",r=n?`length=${t.length}`:`type=${typeof t}`,c=F(o)+"expected Uint8Array"+s+", got "+r;throw n?new RangeError(
-c):new TypeError(c)}var Zt=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
-ed object, got type="+typeof t)},ft=(t,e)=>{Zt(t,e);let o=Object.getPrototypeOf(t);if(o!==Object.prototype&&o!==null)throw new TypeError(
+, got "+t);return t}function _(t,e,n=""){if(lt(t)&&(e===void 0||t.length===e))return t;e!==void 0&&te(e,"length");let o=lt(t),s=e!==void 0?`\
+ of length ${e}`:"",r=o?`length=${t.length}`:`type=${typeof t}`,i=F(n)+"expected Uint8Array"+s+", got "+r;throw o?new RangeError(
+i):new TypeError(i)}var ee=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
+ed object, got type="+typeof t)},dt=(t,e)=>{ee(t,e);let n=Object.getPrototypeOf(t);if(n!==Object.prototype&&n!==null)throw new TypeError(
 `"${e}" expected plain object`);if(Object.hasOwn(t,"__proto__"))throw new TypeError(`"${e}.__proto__" is not allowed`)};
 function j(t,e=!0){if(t.destroyed)throw new Error("hash was destroyed");if(e&&t.finished)throw new Error("digest() was a\
-lready called")}function lt(t,e){_(t,void 0,"output");let o=e.outputLen;if(!(t.length>=o))throw new RangeError('"output"\
- expected length >= '+o)}function M(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function U(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
-function k(t,e){return t<<32-e|t>>>e}var te=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",ee=Array.from({length:256},(t,e)=>e.
-toString(16).padStart(2,"0"));function dt(t){if(_(t),te)return t.toHex();let e="";for(let o=0;o<t.length;o++)e+=ee[t[o]];
-return e}function ut(t){if(typeof t!="string")throw new TypeError("string expected");let e=new TextEncoder().encode(t);try{return new Uint8Array(
-e)}finally{M(e)}}function oe(t,e,o="opts"){return ft(t,"defaults"),e!==void 0&&ft(e,o),Object.assign(Object.create(null),t,e)}function ht(t,e={}){
-if(typeof t!="function")throw new TypeError('"hashCons" expected function, got type='+typeof t);e=oe({},e,"info");let o=(s,r)=>t(
-r).update(s).digest(),n=t(void 0);return o.outputLen=n.outputLen,o.blockLen=n.blockLen,o.canXOF=n.canXOF,o.create=s=>t(s),
-Object.assign(o,e),Object.freeze(o)}var xt=t=>({oid:Uint8Array.from([6,9,96,134,72,1,101,3,4,2,t])});function pt(t,e,o){return t&e^~t&o}function bt(t,e,o){return t&e^t&o^e&o}var D=class{blockLen;outputLen;canXOF=!1;padOffset;isLE;buffer;view;finished=!1;length=0;pos=0;destroyed=!1;constructor(e,o,n,s){
-this.blockLen=e,this.outputLen=o,this.padOffset=n,this.isLE=s,this.buffer=new Uint8Array(e),this.view=U(this.buffer)}update(e){
-j(this),_(e);let{view:o,buffer:n,blockLen:s}=this,r=e.length,c=!1;for(let i=0;i<r;){let a=Math.min(s-this.pos,r-i);if(a===
-s){let d=U(e);for(;s<=r-i;i+=s)this.process(d,i);c=!0;continue}n.set(i===0&&a===r?e:e.subarray(i,i+a),this.pos),this.pos+=
-a,i+=a,this.pos===s&&(this.process(o,0),this.pos=0,c=!0)}return this.length+=e.length,c&&this.roundClean(),this}digestInto(e){
-j(this),lt(e,this),this.finished=!0;let{buffer:o,view:n,blockLen:s,isLE:r}=this,{pos:c}=this;o[c++]=128,o.fill(0,c),this.
-padOffset>s-c&&(this.process(n,0),o.fill(0)),it(n,s-8,this.length*8,r),this.process(n,0),this.roundClean();let i=e===o?n:
-U(e),a=this.outputLen,d=a/4,h=this.get();if(a%4||d>h.length)throw new Error("invalid outputLen");for(let u=0;u<d;u++)i.setUint32(
-4*u,h[u],r)}digest(){let{buffer:e,outputLen:o}=this;this.digestInto(e);let n=e.slice(0,o);return this.destroy(),n}_cloneIntoMeta(e){
-let{buffer:o,length:n,finished:s,destroyed:r,pos:c}=this;return e.destroyed=r,e.finished=s,e.length=n,e.pos=c,c&&e.buffer.
-set(o),e}clone(){return this._cloneInto()}},gt=Uint32Array.from([1779033703,3144134277,1013904242,2773480762,1359893119,
-2600822924,528734635,1541459225]);var ne=Uint32Array.from([1116352408,1899447441,3049323471,3921009573,961987163,1508970993,2453635748,2870763221,3624381080,
+lready called")}function ut(t,e){_(t,void 0,"output");let n=e.outputLen;if(!(t.length>=n))throw new RangeError('"output"\
+ expected length >= '+n)}function $(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function D(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
+function k(t,e){return t<<32-e|t>>>e}var oe=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",ne=Array.from({length:256},(t,e)=>e.
+toString(16).padStart(2,"0"));function ht(t){if(_(t),oe)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=ne[t[n]];
+return e}function xt(t){if(typeof t!="string")throw new TypeError("string expected");let e=new TextEncoder().encode(t);try{return new Uint8Array(
+e)}finally{$(e)}}function se(t,e,n="opts"){return dt(t,"defaults"),e!==void 0&&dt(e,n),Object.assign(Object.create(null),t,e)}function pt(t,e={}){
+if(typeof t!="function")throw new TypeError('"hashCons" expected function, got type='+typeof t);e=se({},e,"info");let n=(s,r)=>t(
+r).update(s).digest(),o=t(void 0);return n.outputLen=o.outputLen,n.blockLen=o.blockLen,n.canXOF=o.canXOF,n.create=s=>t(s),
+Object.assign(n,e),Object.freeze(n)}var bt=t=>({oid:Uint8Array.from([6,9,96,134,72,1,101,3,4,2,t])});function gt(t,e,n){return t&e^~t&n}function wt(t,e,n){return t&e^t&n^e&n}var U=class{blockLen;outputLen;canXOF=!1;padOffset;isLE;buffer;view;finished=!1;length=0;pos=0;destroyed=!1;constructor(e,n,o,s){
+this.blockLen=e,this.outputLen=n,this.padOffset=o,this.isLE=s,this.buffer=new Uint8Array(e),this.view=D(this.buffer)}update(e){
+j(this),_(e);let{view:n,buffer:o,blockLen:s}=this,r=e.length,i=!1;for(let c=0;c<r;){let a=Math.min(s-this.pos,r-c);if(a===
+s){let u=D(e);for(;s<=r-c;c+=s)this.process(u,c);i=!0;continue}o.set(c===0&&a===r?e:e.subarray(c,c+a),this.pos),this.pos+=
+a,c+=a,this.pos===s&&(this.process(n,0),this.pos=0,i=!0)}return this.length+=e.length,i&&this.roundClean(),this}digestInto(e){
+j(this),ut(e,this),this.finished=!0;let{buffer:n,view:o,blockLen:s,isLE:r}=this,{pos:i}=this;n[i++]=128,n.fill(0,i),this.
+padOffset>s-i&&(this.process(o,0),n.fill(0)),ft(o,s-8,this.length*8,r),this.process(o,0),this.roundClean();let c=e===n?o:
+D(e),a=this.outputLen,u=a/4,g=this.get();if(a%4||u>g.length)throw new Error("invalid outputLen");for(let b=0;b<u;b++)c.setUint32(
+4*b,g[b],r)}digest(){let{buffer:e,outputLen:n}=this;this.digestInto(e);let o=e.slice(0,n);return this.destroy(),o}_cloneIntoMeta(e){
+let{buffer:n,length:o,finished:s,destroyed:r,pos:i}=this;return e.destroyed=r,e.finished=s,e.length=o,e.pos=i,i&&e.buffer.
+set(n),e}clone(){return this._cloneInto()}},mt=Uint32Array.from([1779033703,3144134277,1013904242,2773480762,1359893119,
+2600822924,528734635,1541459225]);var re=Uint32Array.from([1116352408,1899447441,3049323471,3921009573,961987163,1508970993,2453635748,2870763221,3624381080,
 310598401,607225278,1426881987,1925078388,2162078206,2614888103,3248222580,3835390401,4022224774,264347078,604807628,770255983,
 1249150122,1555081692,1996064986,2554220882,2821834349,2952996808,3210313671,3336571891,3584528711,113926993,338241895,666307205,
 773529912,1294757372,1396182291,1695183700,1986661051,2177026350,2456956037,2730485921,2820302411,3259730800,3345764771,
 3516065817,3600352804,4094571909,275423344,430227734,506948616,659060556,883997877,958139571,1322822218,1537002063,1747873779,
-1955562222,2024104815,2227730452,2361852424,2428436474,2756734187,3204031479,3329325298]),L=new Uint32Array(64),P=class extends D{A=0;B=0;C=0;D=0;E=0;F=0;G=0;H=0;constructor(e,o){
-super(64,e,8,!1),this.A=o[0]|0,this.B=o[1]|0,this.C=o[2]|0,this.D=o[3]|0,this.E=o[4]|0,this.F=o[5]|0,this.G=o[6]|0,this.
-H=o[7]|0}get(){let{A:e,B:o,C:n,D:s,E:r,F:c,G:i,H:a}=this;return[e,o,n,s,r,c,i,a]}set(e,o,n,s,r,c,i,a){this.A=e|0,this.B=
-o|0,this.C=n|0,this.D=s|0,this.E=r|0,this.F=c|0,this.G=i|0,this.H=a|0}_cloneInto(e){return(e||=new this.constructor).set(
-...this.get()),this._cloneIntoMeta(e)}process(e,o){for(let u=0;u<16;u++,o+=4)L[u]=e.getUint32(o,!1);for(let u=16;u<64;u++){
-let g=L[u-15],p=L[u-2],m=k(g,7)^k(g,18)^g>>>3,f=k(p,17)^k(p,19)^p>>>10;L[u]=f+L[u-7]+m+L[u-16]|0}let{A:n,B:s,C:r,D:c,E:i,
-F:a,G:d,H:h}=this;for(let u=0;u<64;u++){let g=k(i,6)^k(i,11)^k(i,25),p=h+g+pt(i,a,d)+ne[u]+L[u]|0,f=(k(n,2)^k(n,13)^k(n,
-22))+bt(n,s,r)|0;h=d,d=a,a=i,i=c+p|0,c=r,r=s,s=n,n=p+f|0}n=n+this.A|0,s=s+this.B|0,r=r+this.C|0,c=c+this.D|0,i=i+this.E|
-0,a=a+this.F|0,d=d+this.G|0,h=h+this.H|0,this.set(n,s,r,c,i,a,d,h)}roundClean(){M(L)}destroy(){this.destroyed=!0,this.set(
-0,0,0,0,0,0,0,0),M(this.buffer)}},G=class extends P{constructor(){super(32,gt)}};var wt=ht(()=>new G,xt(1));var mt="setup",yt=[mt,"form","rig"],se=[...yt,"mark"];function re(t){return dt(wt(ut(t.replace(/\r\n?/g,`
-`).replace(/\n+$/,""))))}var C=t=>t.getMetadata("tags")||[],St=t=>C(t).includes(mt),H=t=>C(t).some(e=>se.includes(e));function B(t,e){
-return t.content.widgets.filter(({model:o})=>o.type==="code"&&C(o).some(n=>yt.includes(n))&&e.has(re(o.sharedModel.getSource())))}
-function q({model:{outputs:t}}){for(let e=0;e<t.length;e+=1)if(t.get(e).type==="error")return!0;return!1}function R(t){return JSON.
-stringify(t.content.widgets.map(({model:e})=>[e.sharedModel.getSource(),H(e)?null:e.executionCount??null]))}function K(t){let e=t.session?.kernel;return e?.connectionStatus==="connected"&&!["dead","terminating"].includes(e.status)}
-var Et=new WeakSet;function kt(t,e,o){if(Et.has(t)||t.isDisposed)return;Et.add(t);let n=!1,s=async()=>{if(!n){for(n=!0;!t.
-isDisposed&&(await new Promise(c=>setTimeout(c,1e3)),!(t.isDisposed||K(e)));)try{await o.refreshRunning();let c=e.session?.
-kernel;if(K(e))break;!c||["dead","terminating"].includes(c.status)?await e.startKernel():c.connectionStatus==="disconnec\
-ted"&&await c.reconnect()}catch{}n=!1}},r=()=>{!t.isDisposed&&!K(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
-r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var ce=1e3,ie=1800,ae=":is(.tsh-picture, .ts-scroll, .ts-unit)";function fe(t){let e=C(t);return t.type!=="code"?e.includes(
-"if-missing")?"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":H(t)?"hidden":"\
-own"}var At=(t,e)=>({nodes:t,beside:e,heights:[],whole:0,from:0,room:0,stage:""}),le=t=>t.type!=="code"&&/^#{1,2} /m.test(
-t.sharedModel.getSource());function Lt(t){let e=t.content.node,o=e.querySelector(".jp-WindowedPanel-outer")??e,n=[],s=()=>{
-let g=o.clientHeight;for(let{left:p,right:m}of n){let f=p.nodes.some(b=>b.querySelector(ae)),[l]=m.nodes,x=l.querySelector(
-".ts-pictures")!==null;for(let b of[...p.nodes,l])b.classList.toggle("twoshaft-broad",f),b.classList.toggle("twoshaft-na\
-rrow",!f&&x);for(let b of[p,m])b.heights=b.nodes.map(E=>E.getBoundingClientRect().height),b.whole=b.heights.reduce((E,y)=>E+
-y,0),b.from=Math.min(0,g-b.whole),b.stage="";p.room=m.whole;let w=m.whole<=g&&!l.querySelector(".ts-question");m.room=w?
-p.whole:0}r()},r=()=>{let g=o.getBoundingClientRect().top,p=n.flatMap(({left:f,right:l})=>[f,l]),m=p.map(f=>{let l=Math.
-max(0,f.room-f.whole),x=f.from-(f.beside.getBoundingClientRect().top-g);return{stage:x<=0||!l?"before":x<l?"within":`pas\
-t ${l}`,spare:l}});p.forEach((f,l)=>{let{stage:x,spare:w}=m[l];if(x===f.stage)return;f.stage=x;let b=0;f.nodes.forEach((E,y)=>{
-let v=b+(x.startsWith("past")?w:0);E.style.position=x==="within"?"sticky":"relative",E.style.top=x==="within"?`${f.from+
-b}px`:"auto",E.style.marginTop=`${v}px`,E.style.marginBottom=`${f.whole-b-f.heights[y]}px`,b+=f.heights[y]})})},c=()=>{for(let g of n.
-flatMap(({left:p,right:m})=>[p,m])){g.stage="";for(let{style:p}of g.nodes)for(let m of["position","top","margin-top","ma\
-rgin-bottom"])p.removeProperty(m)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.getAttribute(
-"data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(g?ie:ce)),i()?s():c()};o.addEventListener(
-"scroll",()=>i()&&r(),{passive:!0});let d=0,h=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),
-u=()=>{let{widgets:g}=t.content,p=V(g.map(({model:f})=>({part:fe(f),begins:le(f)})));c(),h.disconnect(),h.observe(e);let m=new Map;
-n=[],g.forEach(({node:f},l)=>{let{row:x,side:w}=p[l];if(f.style.gridRow=String(x),f.dataset.twoshaftSide=w,w==="both")return;
-h.observe(f);let b=m.get(x)??[];m.set(x,b),w==="left"?b.push(f):n.push({left:At(b,f),right:At([f],b[0]??f)})}),a()};u(),
-t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>h.disconnect())}var de=".twoshaft svg[viewBox]",ue=1.7;function Ct(t){let e=$(t,de).filter(n=>n.querySelector("text")),o=e.map(n=>{let s=n.
-getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((n,s)=>{let r=Number(n.dataset.grow)||ue,c=Math.min(r,Math.max(
-1,1/(o[s]||1))).toFixed(3);n.style.getPropertyValue("--ts-grown")!==c&&n.style.setProperty("--ts-grown",c)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Tt(t){let e=()=>{for(let o of["left","right"])
-t.isSideTabBarVisible?.(o)===O.matches&&t.toggleSideTabBarVisibility(o)};O.addEventListener("change",e),e()}function Ht(t){
+1955562222,2024104815,2227730452,2361852424,2428436474,2756734187,3204031479,3329325298]),C=new Uint32Array(64),G=class extends U{A=0;B=0;C=0;D=0;E=0;F=0;G=0;H=0;constructor(e,n){
+super(64,e,8,!1),this.A=n[0]|0,this.B=n[1]|0,this.C=n[2]|0,this.D=n[3]|0,this.E=n[4]|0,this.F=n[5]|0,this.G=n[6]|0,this.
+H=n[7]|0}get(){let{A:e,B:n,C:o,D:s,E:r,F:i,G:c,H:a}=this;return[e,n,o,s,r,i,c,a]}set(e,n,o,s,r,i,c,a){this.A=e|0,this.B=
+n|0,this.C=o|0,this.D=s|0,this.E=r|0,this.F=i|0,this.G=c|0,this.H=a|0}_cloneInto(e){return(e||=new this.constructor).set(
+...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let b=0;b<16;b++,n+=4)C[b]=e.getUint32(n,!1);for(let b=16;b<64;b++){
+let w=C[b-15],x=C[b-2],m=k(w,7)^k(w,18)^w>>>3,f=k(x,17)^k(x,19)^x>>>10;C[b]=f+C[b-7]+m+C[b-16]|0}let{A:o,B:s,C:r,D:i,E:c,
+F:a,G:u,H:g}=this;for(let b=0;b<64;b++){let w=k(c,6)^k(c,11)^k(c,25),x=g+w+gt(c,a,u)+re[b]+C[b]|0,f=(k(o,2)^k(o,13)^k(o,
+22))+wt(o,s,r)|0;g=u,u=a,a=c,c=i+x|0,i=r,r=s,s=o,o=x+f|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,i=i+this.D|0,c=c+this.E|
+0,a=a+this.F|0,u=u+this.G|0,g=g+this.H|0,this.set(o,s,r,i,c,a,u,g)}roundClean(){$(C)}destroy(){this.destroyed=!0,this.set(
+0,0,0,0,0,0,0,0),$(this.buffer)}},q=class extends G{constructor(){super(32,mt)}};var yt=pt(()=>new q,bt(1));var Et="setup",St=[Et,"form","rig"],ie=[...St,"mark"];function ce(t){return ht(yt(xt(t.replace(/\r\n?/g,`
+`).replace(/\n+$/,""))))}var T=t=>t.getMetadata("tags")||[],kt=t=>T(t).includes(Et),v=t=>T(t).some(e=>ie.includes(e));function H(t,e){
+return t.content.widgets.filter(({model:n})=>n.type==="code"&&T(n).some(o=>St.includes(o))&&e.has(ce(n.sharedModel.getSource())))}
+function K({model:{outputs:t}}){for(let e=0;e<t.length;e+=1)if(t.get(e).type==="error")return!0;return!1}function R(t){return JSON.
+stringify(t.content.widgets.map(({model:e})=>[e.sharedModel.getSource(),v(e)?null:e.executionCount??null]))}function X(t){let e=t.session?.kernel;return e?.connectionStatus==="connected"&&!["dead","terminating"].includes(e.status)}
+var At=new WeakSet;function Lt(t,e,n){if(At.has(t)||t.isDisposed)return;At.add(t);let o=!1,s=async()=>{if(!o){for(o=!0;!t.
+isDisposed&&(await new Promise(i=>setTimeout(i,1e3)),!(t.isDisposed||X(e)));)try{await n.refreshRunning();let i=e.session?.
+kernel;if(X(e))break;!i||["dead","terminating"].includes(i.status)?await e.startKernel():i.connectionStatus==="disconnec\
+ted"&&await i.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!X(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
+r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var Y=32,ae=80,fe=16;function Ct(t,e,n){let o=0,s=0,r=0,i=e.scrollTop,c=new AbortController,a=t[t.length-1],u=S("button",
+{type:"button",class:"twoshaft twoshaft-more",onclick:()=>g(o<s?o+r-ae:0)});function g(l){let h=Math.round(Math.min(s,Math.
+max(0,l)));return h===o?!1:(o=h,n(),!0)}let b=()=>t[0].getBoundingClientRect().top+o;function w(l){let{top:h,bottom:y}=l.
+getBoundingClientRect(),E=b(),p=E+r-Y;y>p?g(o+Math.min(y-p,h-E)):h<E&&g(o-(E-h))}function x(l){if(l.ctrlKey||l.shiftKey||
+!l.deltaY||l.deltaY>0&&b()>e.getBoundingClientRect().top+1)return;let h=l.deltaMode===WheelEvent.DOM_DELTA_LINE?fe:1;g(o+
+l.deltaY*h)&&l.preventDefault()}function m(l){let{target:h,relatedTarget:y}=l;if(!(h instanceof Element)||h===u||t.some(
+p=>p===h))return;y instanceof Node&&t.some(p=>p.contains(y))&&(e.scrollTop=i),w(h)}let{signal:f}=c;for(let l of t)l.addEventListener(
+"wheel",x,{passive:!1,signal:f}),l.addEventListener("focusin",m,{signal:f});let d=()=>{i=e.scrollTop};return e.addEventListener(
+"scroll",d,{passive:!0,signal:f}),a.append(u),{moved:()=>o,fit(l,h){r=h,s=Math.round(l-h+Y),o=Math.min(o,s)},cut(l,h,y){
+let E=h+y-r;if(l!==a){l.style.clipPath=`inset(0 0 ${Math.max(0,E)}px)`;return}l.style.clipPath=`inset(${-s-r}px 0 ${E}px\
+)`;let p=o>=s;u.textContent=p?"▲ Back to the beginning":"▼ More of what is given",u.style.top=`${r-Y-h}px`},remove(){
+c.abort(),u.remove();for(let{style:l}of t)l.removeProperty("clip-path")}}}var le=1e3,de=1800,ue=":is(.tsh-picture, .ts-scroll, .ts-unit, .tsi-micrometer, .tsi-vernier, .tsg-drum)";function he(t){
+let e=T(t);return t.type!=="code"?e.includes("if-missing")?"hidden":"text":e.includes("form")||e.includes("predict")?"fo\
+rm":e.includes("rig")?"given":v(t)?"hidden":"own"}var Tt=(t,e)=>({nodes:t,beside:e,heights:[],whole:0,high:0,from:0,room:0,
+stage:"",box:null}),xe=t=>t.type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function Bt(t){let e=t.content.node,
+n=e.querySelector(".jp-WindowedPanel-outer")??e,o=[],s=()=>{let w=n.clientHeight;for(let{left:x,right:m}of o){let f=x.nodes.
+some(p=>p.querySelector(ue)),[d]=m.nodes,l=d.querySelector(".ts-pictures")!==null;for(let p of[...x.nodes,d])p.classList.
+toggle("twoshaft-broad",f),p.classList.toggle("twoshaft-narrow",!f&&l);for(let p of[x,m])p.heights=p.nodes.map(L=>L.getBoundingClientRect().
+height),p.whole=p.heights.reduce((L,I)=>L+I,0),p.high=p.whole,p.from=Math.min(0,w-p.whole),p.stage="";let h=d.querySelector(
+".ts-question")!==null;x.whole>w&&m.whole>w&&!h?(x.high=w,x.from=0,x.box??=Ct(x.nodes,n,()=>{x.stage="",r()})):(x.box?.remove(),
+x.box=null),x.box?.fit(x.whole,w),x.room=m.whole;let E=m.whole<=w&&!h;m.room=E?x.whole:0}r()},r=()=>{let w=n.getBoundingClientRect().
+top,x=o.flatMap(({left:f,right:d})=>[f,d]),m=x.map(f=>{let d=Math.max(0,f.room-f.high),l=f.from-(f.beside.getBoundingClientRect().
+top-w);return{stage:l<=0||!d?"before":l<d?"within":`past ${d}`,spare:d}});x.forEach((f,d)=>{let{stage:l,spare:h}=m[d];if(l===
+f.stage)return;f.stage=l;let y=-(f.box?.moved()??0);f.nodes.forEach((E,p)=>{let L=y+(l.startsWith("past")?h:0);E.style.position=
+l==="within"?"sticky":"relative",E.style.top=l==="within"?`${f.from+y}px`:"auto",E.style.marginTop=`${L}px`,E.style.marginBottom=
+`${f.high-y-f.heights[p]}px`,f.box?.cut(E,y,f.heights[p]),y+=f.heights[p]})})},i=()=>{for(let w of o.flatMap(({left:x,right:m})=>[
+x,m])){w.stage="",w.box?.remove(),w.box=null;for(let{style:x}of w.nodes)for(let m of["position","top","margin-top","marg\
+in-bottom"])x.removeProperty(m)}},c=()=>e.classList.contains("twoshaft-wide"),a=()=>{let w=document.documentElement.getAttribute(
+"data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(w?de:le)),c()?s():i()};n.addEventListener(
+"scroll",()=>c()&&r(),{passive:!0});let u=0,g=new ResizeObserver(()=>{cancelAnimationFrame(u),u=requestAnimationFrame(a)}),
+b=()=>{let{widgets:w}=t.content,x=tt(w.map(({model:f})=>({part:he(f),begins:xe(f)})));i(),g.disconnect(),g.observe(e);let m=new Map;
+o=[],w.forEach(({node:f},d)=>{let{row:l,side:h}=x[d];if(f.style.gridRow=String(l),f.dataset.twoshaftSide=h,h==="both")return;
+g.observe(f);let y=m.get(l)??[];m.set(l,y),h==="left"?y.push(f):o.push({left:Tt(y,f),right:Tt([f],y[0]??f)})}),a()};b(),
+t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&b(),0)),t.disposed.connect(()=>g.disconnect())}var pe=".twoshaft svg[viewBox]",be=1.7;function vt(t){let e=M(t,pe).filter(o=>o.querySelector("text")),n=e.map(o=>{let s=o.
+getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Number(o.dataset.grow)||be,i=Math.min(r,Math.max(
+1,1/(n[s]||1))).toFixed(3);o.style.getPropertyValue("--ts-grown")!==i&&o.style.setProperty("--ts-grown",i)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ht(t){let e=()=>{for(let n of["left","right"])
+t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener("change",e),e()}function Ot(t){
 let e=()=>{t.toolbar.setHidden(O.matches),t.fit()};O.addEventListener("change",e),t.disposed.connect(()=>O.removeEventListener(
-"change",e)),e()}var he=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function xe(t){let e=t.scrollWidth>
-t.clientWidth;if(e!==t.hasAttribute("tabindex")){if(!e){for(let o of["tabindex","role","aria-label"])t.removeAttribute(o);
+"change",e)),e()}var ge=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function we(t){let e=t.scrollWidth>
+t.clientWidth;if(e!==t.hasAttribute("tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);
 return}t.tabIndex=0,t.setAttribute("role","group"),t.setAttribute("aria-label",t.querySelector("caption")?"Wide table":"\
-Picture")}}var Bt=t=>$(t,he).forEach(xe);function Ot(t,e){let o=t.content.node,n=0,s=()=>{clearTimeout(n),n=setTimeout(()=>e(o),300)},r=new MutationObserver(s);r.
-observe(o,{childList:!0,subtree:!0});let c=new ResizeObserver(s);c.observe(o),t.disposed.connect(()=>{clearTimeout(n),r.
-disconnect(),c.disconnect()})}var A="twoshaft-opener",pe="if-missing",vt="twoshaft-opening",be=["form","rig"],ge=3,Ut=300;async function Dt(t){let[{PageConfig:e,
-URLExt:o},{NotebookActions:n},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
-ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),c=o.join(e.getBaseUrl(),"lab/tree"),i=we(e,n,{Widget:r,
-tree:c});if(e.getOption("twoshaftRole")!=="apprentice")return[i];let a={id:`${A}:line`,description:"Leaves it to the cou\
-rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[i,a]}function we(t,e,o){
-let n=`${t.getOption("fullLabextensionsUrl")}/${A}/static`;return{id:`${A}:plugin`,description:"Shows the forms and rigs\
- of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{me(n);let r=t.getOption("twoshaftRole")==="app\
-rentice",c=t.getOption("twoshaftDesk");if(!r&&!c)return;document.head.append(S("style",{},`.twoshaft {
+Picture")}}var Mt=t=>M(t,ge).forEach(we);function _t(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
+observe(n,{childList:!0,subtree:!0});let i=new ResizeObserver(s);i.observe(n),t.disposed.connect(()=>{clearTimeout(o),r.
+disconnect(),i.disconnect()})}var A="twoshaft-opener",me="if-missing",$t="twoshaft-opening",ye=["form","rig"],Ee=3,It=300;async function Nt(t){let[{PageConfig:e,
+URLExt:n},{NotebookActions:o},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
+ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),i=n.join(e.getBaseUrl(),"lab/tree"),c=Se(e,o,{Widget:r,
+tree:i});if(e.getOption("twoshaftRole")!=="apprentice")return[c];let a={id:`${A}:line`,description:"Leaves it to the cou\
+rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[c,a]}function Se(t,e,n){
+let o=`${t.getOption("fullLabextensionsUrl")}/${A}/static`;return{id:`${A}:plugin`,description:"Shows the forms and rigs\
+ of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{ke(o);let r=t.getOption("twoshaftRole")==="app\
+rentice",i=t.getOption("twoshaftDesk");if(!r&&!i)return;document.head.append(S("style",{},`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -220,42 +233,49 @@ x(0,1fr))}.twoshaft-wide .jp-Cell[data-twoshaft-side=both]{grid-column:1 / -1}.t
 align-self:start}.twoshaft-wide .jp-Cell[data-twoshaft-side=right]:has(.ts-question){align-self:end}.twoshaft-wide .jp-C\
 ell[data-twoshaft-side=left].twoshaft-broad{grid-column:1 / span 8}.twoshaft-wide .jp-Cell[data-twoshaft-side=right].two\
 shaft-broad{grid-column:9 / span 4}.twoshaft-wide .jp-Cell[data-twoshaft-side=left].twoshaft-narrow{grid-column:1 / span\
- 3}.twoshaft-wide .jp-Cell[data-twoshaft-side=right].twoshaft-narrow{grid-column:4 / span 9}.twoshaft-wide .jp-Cell[data\
--twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHT\
-ML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>:is(svg,img){max-width:n\
-one}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&ye(s);let i=JSON.parse(t.getOption("twoshaftR\
-eleased")||"[]"),a=r?Se(n,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),
-ct(),Tt(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,h)=>{!r&&h.
-path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Le(d,h,a,e,s),ke(d,h,{...o,contents:s.serviceManager.contents}))}})}}}
-function me(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=2752dfe140a1da1a`);globalThis.twoshaftScreens.
-set("2752dfe140a1da1a",e),e.catch(o=>{globalThis.twoshaftScreens?.delete("2752dfe140a1da1a"),console.warn(`${A}: the scr\
-eens could not be loaded`,o)})}function ye(t){document.addEventListener("click",e=>{let o=et(e,"a[data-twoshaft-open]");
-!o||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:o.dataset.twoshaftOpen}))}),
+ 3}.twoshaft-wide .jp-Cell[data-twoshaft-side=right].twoshaft-narrow{grid-column:4 / span 9}.twoshaft-wide .twoshaft.two\
+shaft-more{position:absolute;left:0;z-index:2;box-sizing:border-box;width:100%;height:32px;margin:0;border:0 solid var(-\
+-ts-line);border-top-width:1px;background:var(--ts-paper);color:var(--ts-accent);font:var(--ts-small) / 24px var(--ts-fo\
+nt);text-decoration:underline;cursor:pointer}.twoshaft-wide .twoshaft-more:focus-visible{outline:3px solid var(--ts-acce\
+nt);outline-offset:-3px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left]{padding-block:2px}.twoshaft-wide .jp-Cell[data-\
+twoshaft-side=left] .jp-RenderedHTMLCommon>:is(p,ul,ol){margin-block:0 8px}.twoshaft-wide .jp-Cell[data-twoshaft-side=le\
+ft] .jp-RenderedHTMLCommon>h2{margin-block:8px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left] table.given{margin-block\
+:0 4px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left] table.given :is(caption,th,td){padding-block:2px}.twoshaft-wide \
+.jp-Cell[data-twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .\
+jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>:is(svg,img\
+){max-width:none}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&Ae(s);let c=JSON.parse(t.getOption(
+"twoshaftReleased")||"[]"),a=r?Le(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
+collapseRight?.(),at(),Ht(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,g)=>{
+!r&&g.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),ve(u,g,a,e,s),Te(u,g,{...n,contents:s.serviceManager.contents}))}})}}}
+function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=862d3bd04b9ee4d4`);globalThis.twoshaftScreens.
+set("862d3bd04b9ee4d4",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("862d3bd04b9ee4d4"),console.warn(`${A}: the scr\
+eens could not be loaded`,n)})}function Ae(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
+!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&
-e.close()})}async function Se(t,e){let o=new Set(e);try{let n=await fetch(`${t}/released-cells.json`);if(n.ok)for(let s of(await n.
-json()).cells)o.add(s)}catch(n){console.warn(`${A}: the list of released cells could not be read`,n)}return o}function Rt(t){
-return new Promise((e,o)=>{let n=()=>{t.isDisposed?s(()=>o(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},
-s=r=>{t.statusChanged.disconnect(n),t.disposed.disconnect(n),r()};t.statusChanged.connect(n),t.disposed.connect(n),n()})}
-async function $t(t,e,o){let n=t.sessionContext;for(let s=0;s<ge;s+=1){await Rt(n);let r=B(t,e).filter(({model:i})=>i.executionCount===
-null);if(!r.length)return;let c=r.filter(({model:i})=>St(i));for(let i of[c,r.filter(a=>!c.includes(a))])if(i.length&&(await o.
-runCells(t.content,i,n),i.some(q)))return;await new Promise(i=>setTimeout(i,Ut))}}var Ee=({model:t})=>t.executionCount===
-null&&t.executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function _t(t){
-if(t.isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let o of t.content.widgets)
-o.toggleClass("twoshaft-quiet",H(o.model)),o.toggleClass("twoshaft-if-missing",C(o.model).includes(pe)),o.toggleClass("t\
-woshaft-shows",C(o.model).some(n=>be.includes(n)))}async function ke(t,e,o){await e.ready,!(t.isDisposed||!J(t))&&(T(e.path).
-kind!=="start"&&Lt(t),Ot(t,n=>{Bt(n),Ct(n)}),Ht(t),await rt(t,e,o))}function Ae(t,e){let o=R(t),n=(c,i)=>{i==="completed"&&
-(o=R(t))},s=()=>{t.isDisposed||!e.model.dirty||R(t)!==o||(e.model.dirty=!1)},r=(c,{name:i,newValue:a})=>{i==="dirty"&&a&&
-setTimeout(s,0)};e.saveState.connect(n),e.model.stateChanged.connect(r),s()}var Mt=new WeakMap;async function Le(t,e,o,n,s){
-if(await e.ready,t.isDisposed||(_t(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>_t(t),0)),!J(t)))return;Ae(
-t,e);let r=t.sessionContext,c=Mt.get(e)??new Set;Mt.set(e,c);let i=()=>r.session?.kernel?.id,a=0,d=async()=>{a+=1,t.addClass(
-vt);try{await r.ready,await Rt(r);let l=i();if(t.isDisposed||c.has(l))return;c.add(l);let x=await o;for(let{model:w}of B(
-t,x))w.executionCount=null;await $t(t,x,n)}finally{a-=1,t.toggleClass(vt,a>0),u()}},h,u=()=>{clearTimeout(h),h=window.setTimeout(
-async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let l=B(t,await o);for(let w of l)w.outputHidden&&
-(w.outputHidden=!1),p(w);let{model:x}=t.content;if(!(!c.has(i())||x?.isDisposed)&&!(!l.some(Ee)||l.some(q))){a+=1;try{await $t(
-t,await o,n)}finally{a-=1}}},Ut)},g=new WeakSet,p=({model:l})=>{g.has(l)||(g.add(l),l.outputs.changed.connect(u))};t.content.
-model.cells.changed.connect(u),s.commands.commandExecuted.connect(u),t.node.addEventListener("twoshaft-redraw",async()=>{
-let l=B(t,await o);t.isDisposed||await n.runCells(t.content,l,r)});let m=()=>d().catch(l=>{t.isDisposed||console.warn(`${A}\
-: the forms could not be shown`,l)}).finally(()=>kt(t,r,s.serviceManager.sessions)),f=(l,x)=>{x!=="restarting"&&x!=="aut\
-orestarting"||(c.delete(i()),m())};r.statusChanged.connect(f),r.kernelChanged.connect((l,{newValue:x})=>{x&&m()}),m()}var It;async function Ce(t){let e=Object.values(It[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
-find(n=>n.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[A]={init:t=>{It=t},get:async t=>{if(t!=="./\
-extension")throw new Error(`${A} has no ${t}`);let e=await Dt(Ce);return()=>({__esModule:!0,default:e})}};})();
+e.close()})}async function Le(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.
+json()).cells)n.add(s)}catch(o){console.warn(`${A}: the list of released cells could not be read`,o)}return n}function Pt(t){
+return new Promise((e,n)=>{let o=()=>{t.isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},
+s=r=>{t.statusChanged.disconnect(o),t.disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}
+async function Dt(t,e,n){let o=t.sessionContext;for(let s=0;s<Ee;s+=1){await Pt(o);let r=H(t,e).filter(({model:c})=>c.executionCount===
+null);if(!r.length)return;let i=r.filter(({model:c})=>kt(c));for(let c of[i,r.filter(a=>!i.includes(a))])if(c.length&&(await n.
+runCells(t.content,c,o),c.some(K)))return;await new Promise(c=>setTimeout(c,It))}}var Ce=({model:t})=>t.executionCount===
+null&&t.executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function Ut(t){
+if(t.isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
+n.toggleClass("twoshaft-quiet",v(n.model)),n.toggleClass("twoshaft-if-missing",T(n.model).includes(me)),n.toggleClass("t\
+woshaft-shows",T(n.model).some(o=>ye.includes(o)))}async function Te(t,e,n){await e.ready,!(t.isDisposed||!J(t))&&(B(e.path).
+kind!=="start"&&Bt(t),_t(t,o=>{Mt(o),vt(o)}),Ot(t),await ct(t,e,n))}function Be(t,e){let n=R(t),o=(i,c)=>{c==="completed"&&
+(n=R(t))},s=()=>{t.isDisposed||!e.model.dirty||R(t)!==n||(e.model.dirty=!1)},r=(i,{name:c,newValue:a})=>{c==="dirty"&&a&&
+setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var Rt=new WeakMap;async function ve(t,e,n,o,s){
+if(await e.ready,t.isDisposed||(Ut(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>Ut(t),0)),!J(t)))return;Be(
+t,e);let r=t.sessionContext,i=Rt.get(e)??new Set;Rt.set(e,i);let c=()=>r.session?.kernel?.id,a=0,u=async()=>{a+=1,t.addClass(
+$t);try{await r.ready,await Pt(r);let d=c();if(t.isDisposed||i.has(d))return;i.add(d);let l=await n;for(let{model:h}of H(
+t,l))h.executionCount=null;await Dt(t,l,o)}finally{a-=1,t.toggleClass($t,a>0),b()}},g,b=()=>{clearTimeout(g),g=window.setTimeout(
+async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let d=H(t,await n);for(let h of d)h.outputHidden&&
+(h.outputHidden=!1),x(h);let{model:l}=t.content;if(!(!i.has(c())||l?.isDisposed)&&!(!d.some(Ce)||d.some(K))){a+=1;try{await Dt(
+t,await n,o)}finally{a-=1}}},It)},w=new WeakSet,x=({model:d})=>{w.has(d)||(w.add(d),d.outputs.changed.connect(b))};t.content.
+model.cells.changed.connect(b),s.commands.commandExecuted.connect(b),t.node.addEventListener("twoshaft-redraw",async()=>{
+let d=H(t,await n);t.isDisposed||await o.runCells(t.content,d,r)});let m=()=>u().catch(d=>{t.isDisposed||console.warn(`${A}\
+: the forms could not be shown`,d)}).finally(()=>Lt(t,r,s.serviceManager.sessions)),f=(d,l)=>{l!=="restarting"&&l!=="aut\
+orestarting"||(i.delete(c()),m())};r.statusChanged.connect(f),r.kernelChanged.connect((d,{newValue:l})=>{l&&m()}),m()}var Wt;async function He(t){let e=Object.values(Wt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[A]={init:t=>{Wt=t},get:async t=>{if(t!=="./\
+extension")throw new Error(`${A} has no ${t}`);let e=await Nt(He);return()=>({__esModule:!0,default:e})}};})();

@@ -13,9 +13,10 @@ GUARD = Calculation(
         Given("limit", "smallest size allowed", 4.0, 6.0, 0.1, "mm"),
     ),
     (
-        Step("u", "Standard uncertainty of the mean", "mm", "{tool} ÷ √4",
+        Step("u", "Standard uncertainty of the mean", "mm", "{tool} ÷ 2",
              lambda s: inspect.mean_uncertainty.plain(s["tool"], 4),
-             {"Divide by the square root of four.": lambda s: s["tool"] / 4}, off=0.0003),
+             {"Four readings make it half as large, not a quarter.": lambda s: s["tool"] / 4},
+             off=0.0003),
         Step("band", "Guard band", "mm", "1.65 × {u}", lambda s: 1.65 * s["u"],
              {"Two standard uncertainties guard both sides.": lambda s: 2 * s["u"]}, off=0.0004),
         Step("edge", "Proven good from", "mm", "{limit} + {band}", lambda s: s["limit"] + s["band"],

@@ -16,7 +16,7 @@ BEAD = Calculation(
         Given("gap", "largest gap", 0.04, 0.08, 0.01, "mm"),
     ),
     (
-        Step("film", "The film", "mm", "π × ({bead})² ÷ (4 × {width})",
+        Step("film", "The film", "mm", "0.785 × {bead} × {bead} ÷ {width}",
              lambda s: film.bead_to_film.plain(s["bead"], s["width"]),
              {"You took the diameter for the radius.":
               lambda s: math.pi * s["bead"] ** 2 / s["width"],
@@ -25,7 +25,7 @@ BEAD = Calculation(
              lambda s: film.surplus.plain(s["film"], s["gap"], s["width"], 100.0),
              {"The gap was not taken off.": lambda s: s["film"] * s["width"] * 100}, off=0.6),
         Step("lump", "Radius of the half round inside", "mm",
-             "root of ({over} ÷ 2 ÷ 100 × 2 ÷ π)",
+             "square root of ({over} ÷ 2 ÷ 100 ÷ 1.57)",
              lambda s: film.half_round.plain(s["over"] / 2, 100.0),
              {"Half of it goes outwards.": lambda s: film.half_round.plain(s["over"], 100.0)}),
     ),

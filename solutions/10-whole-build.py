@@ -366,7 +366,7 @@ sheet.form("proof", *sheet.ask_all(sheet_fields(job, "proof", "check")),
 my_proofs = {}
 at_lesson = f"{where}#prove"
 shown = [shift.fitted(unit.shift, [m.id]) for m in unit.shift.misbuilds]
-fails = [m for m in shown if shift.prove_by_hand(m).locks[0].verdict == "fails"]
+fails = [m for m in shown if [lock.verdict for lock in shift.prove_by_hand(m).locks[:1]] == ["fails"]]
 for ask in (one for one in asks if one.kind == "proof"):
     block = blocks_of(job)[ask.about]
     my_proofs[ask.id] = ref(ask.id, shift.lockout_test(shift.fitted(unit.shift), block.earlier, block.later, faulty=fails[:2]),

@@ -30,7 +30,8 @@ lesson = open_lesson("gear-train-and-checks")
 unit = lesson.unit
 train = unit.gear_train
 name = {gear.id: gear.name for gear in train.gears}
-first, second, third, *_, top = (gear.id for gear in train.gears if not gear.reverse)
+first, second, third, *others = (gear.id for gear in train.gears if not gear.reverse)
+top = others[-1] if others else third
 pinion = train.driven_from
 ONE = geartrain.ways_of_counting(train)[0]
 

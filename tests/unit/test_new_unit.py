@@ -1,11 +1,14 @@
 """A unit file begun from a few answers, its standard parts, and its typical figures."""
 
+import re
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from twoshaft.errors import CourseError, UnitFileError
 from twoshaft.models.audit import sound_unit
+from twoshaft.models.wholebuild.asks import treatments
 from twoshaft.readings import MODULES, cannot_be_drawn
 from twoshaft.units import load_unit
 from twoshaft.units.new_unit import Wishes, least_rails, new_unit
@@ -17,8 +20,13 @@ from twoshaft.units.sections.bearings import (
 )
 from twoshaft.units.source import TYPICAL
 from twoshaft.units.standard_parts import TABLES, table
+from twoshaft.units.unit import Unit
 from twoshaft_grader.bench_sheets.build import bench_sheet
+from twoshaft_grader.cohort.content import find_content
+from twoshaft_grader.cohort.fit import fit
+from twoshaft_grader.cohort.trial import try_modules
 from twoshaft_grader.desk.commands import main
+from twoshaft_grader.marking.reference import load_solution
 
 
 def begun(folder, wishes):
@@ -50,7 +58,9 @@ def test_units_as_different_as_asked_have_nothing_to_mend(tmp_path, wishes):
     assert unit.identity.gears == wishes.gears
     assert len(unit.shift.rails) == wishes.rails
     assert len(unit.faces.faces if unit.faces_if_any else ()) == wishes.faces
-    assert unit.has("gear_train") == wishes.differential
+    assert bool(unit.gear_train.differential) == wishes.differential
+    missing = {section for section in Unit.model_fields if getattr(unit, section) is None}
+    assert missing == {"shapes_if_any"} | ({"faces_if_any"} if not wishes.faces else set())
     assert {one.kind for one in unit.bearings.types} >= {wishes.bearings}
 
 
@@ -90,6 +100,9 @@ def test_every_figure_of_a_start_is_marked(tmp_path):
     for section in ("fasteners", "fits", "bearings", "faces"):
         for entry in _entries(getattr(unit, section)):
             assert (section, entry) in marked, entry
+    for line in path.read_text().splitlines():
+        if re.search(r"(: |\[)-?\d", line) and not line.lstrip().startswith(("#", "gears:")):
+            assert line.endswith(f"# {TYPICAL}"), line
     assert {one.id for one in unit.operations} <= {entry for _, entry in marked}
     path.write_text(path.read_text().replace(f"  # {TYPICAL}", ""))
     assert not load_unit(path).typical()
@@ -207,3 +220,56 @@ def test_a_start_carries_the_whole_build_with_a_gasket_too(tmp_path):
         cannot_be_drawn("whole-build", unit, salt="start", learner="ann", attempt=1, left_out=())
     )
     assert set(lost) <= {"late"}
+
+
+def carried(folder, wishes, modules):
+    """The share of its points that a start leaves each module, for two learners."""
+    unit, content = load_unit(begun(folder, wishes)), find_content()
+    for module in modules:
+        path = content.modules[module]
+        fits = fit(path, module, unit, ["ann", "ben"], salt="start", attempt=1, work_out=1)
+        whole = sum(load_solution(path).points.values())
+        yield module, sum(fits.solution.points.values()) / whole
+
+
+@pytest.mark.slow
+def test_a_start_without_a_differential_carries_what_gears_strip_and_oil_are_asked_in(tmp_path):
+    wishes = Wishes("Brook", gears=4, faces=1, bearings="ball", differential=False)
+    modules = ("gear-train-and-checks", "strip-mark-clean", "inspect-and-decide", "close-out")
+    shares = dict(carried(tmp_path, wishes, modules))
+    assert shares.pop("gear-train-and-checks") > 0.6
+    assert set(shares.values()) == {1.0}
+
+
+@pytest.mark.slow
+def test_states_of_threads_may_have_any_id(tmp_path):
+    wishes = Wishes("Brook", gears=4, faces=1, bearings="ball", differential=False)
+    path = begun(tmp_path, wishes)
+    text = path.read_text()
+    for old, new in (("as-delivered", "waxed"), ("oiled", "greased"), ("locker", "glued")):
+        text = text.replace(f"{{id: {old},", f"{{id: {new}, like: {old},")
+        text = text.replace(f"state: {old}", f"state: {new}")
+    path.write_text(text)
+    unit = load_unit(path)
+    assert set(treatments(unit)) == {"waxed", "greased", "glued"}
+    lost = cannot_be_drawn("whole-build", unit, salt="s", learner="ann", attempt=1, left_out=())
+    assert {name for name, _ in lost} <= {"late", "turns", "clock"}
+    bare = path.with_name("bare.yaml")
+    bare.write_text(re.sub(", like: [a-z-]+", "", text))
+    assert treatments(load_unit(bare)) == {}
+
+
+@pytest.mark.long
+@pytest.mark.parametrize(
+    "wishes",
+    [
+        Wishes("Brook 5"),
+        Wishes("Brook 3", gears=3, rails=3, faces=1, bearings="ball", differential=False),
+        Wishes("Brook 6", gears=6, faces=4, bearings="ball"),  # reverse alone: no lockout
+    ],
+)
+def test_a_start_carries_every_module_with_its_lesson(tmp_path, wishes):
+    path = begun(tmp_path, wishes)
+    trials = list(try_modules(load_unit(path), path, find_content()))
+    assert [one.module for one in trials if one.exercise or one.lesson] == []
+    assert len(trials) == len(MODULES)

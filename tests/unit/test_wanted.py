@@ -15,7 +15,7 @@ from twoshaft.units.unit import Unit
 TABLE = tomllib.loads(
     (Path(twoshaft.readings.__file__).parent / "wanted.toml").read_text(encoding="utf-8")
 )
-WITHIN = {("whole-build", "next"), ("whole-build", "ways"), ("whole-build", "joints"),
+WITHIN = {("whole-build", "film"), ("whole-build", "next"), ("whole-build", "ways"), ("whole-build", "joints"),
           ("whole-build", "worn"), ("shims-and-preload", "follow")}  # fmt: skip
 """Parts of a task that complain by themselves, and one that its solution makes."""
 

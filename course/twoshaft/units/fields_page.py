@@ -85,7 +85,8 @@ def _needed(model: type[BaseModel], name: str, field: FieldInfo) -> str:
     if not field.is_required():
         number = isinstance(field.default, int | float) and not isinstance(field.default, bool)
         return f"else {field.default:g}" if number else ""
-    return "must, or `standard`" if name in getattr(model, "FILLED", ()) else "must"
+    by = getattr(model, "FILLED_BY", "standard")
+    return f"must, or `{by}`" if name in getattr(model, "FILLED", ()) else "must"
 
 
 def _unit(key: str) -> str:

@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any, Literal
 
 from twoshaft.errors import CourseError
+from twoshaft.units.sections.round_face import circle
 from twoshaft.units.source import TYPICAL
 from twoshaft.units.standard_parts import bearing_sizes
 
@@ -217,28 +218,14 @@ def _faces(count: int) -> list[dict[str, Any]]:
                 "number": number,
                 "id": "case-joint" if joint else f"cover-{number}",
                 "name": name,
-                "outline": _circle(middle + land / 2, 48),
-                "inside": _circle(middle - land / 2, 48),
-                "holes": _circle(middle, bolts),
-                "segments": [_arc(middle, start, start + 1, bolts) for start in range(bolts)],
+                "outside": 2 * middle + land,
+                "inside": 2 * middle - land,
+                "circle": 2 * middle,
+                "holes": [list(spot) for spot in circle(middle, bolts)],
                 "bolts": bolts,
-                "blind": -1,
             }
         )
     return found
-
-
-def _circle(radius: float, corners: int) -> list[list[float]]:
-    return [_at(radius, k / corners) for k in range(corners)]
-
-
-def _arc(radius: float, start: int, end: int, parts: int) -> list[list[float]]:
-    return [_at(radius, (start + (end - start) * k / 4) / parts) for k in range(5)]
-
-
-def _at(radius: float, turn: float) -> list[float]:
-    angle = 2 * math.pi * turn
-    return [round(radius * math.cos(angle), 1) + 0.0, round(radius * math.sin(angle), 1) + 0.0]
 
 
 def _output_shaft(kind: Literal["taper", "ball"]) -> dict[str, Any]:

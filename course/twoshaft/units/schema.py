@@ -46,14 +46,15 @@ def unit_json_schema() -> dict[str, Any]:
 
 
 def _need_less_with_standard(model: type[BaseModel], entry: dict[str, Any]) -> None:
-    """What a named standard part fills in is needed only where none is named."""
+    """What a standard part or a round face fills in is needed only where none is given."""
     filled: frozenset[str] = getattr(model, "FILLED", frozenset())
     keys = {model.model_fields[name].alias or name for name in filled}
     made = {model.model_fields[name].alias or name for name in getattr(model, "MADE", ())}
     needed = [key for key in entry.get("required", ()) if key in keys - made]
     if keys:
         entry["required"] = [key for key in entry["required"] if key not in keys]
-        entry["anyOf"] = [{"required": ["standard"]}, {"required": needed}]
+        by = getattr(model, "FILLED_BY", "standard")
+        entry["anyOf"] = [{"required": [by]}, {"required": needed}]
 
 
 def _accept_single_words(schema: Any) -> None:

@@ -94,7 +94,7 @@ def _row(which: str, name: str, rows: Any) -> Mapping[str, str]:
         return known[name]
     near = get_close_matches(name, known, n=1)
     mend = (
-        f"did you mean '{near[0]}'?"
+        f"did you mean '{near[0]}'? If not, leave 'standard' out and give the sizes"
         if near
         else f"it has {_some(list(known))}; take one of them, or leave 'standard' out and give the "
         "sizes"

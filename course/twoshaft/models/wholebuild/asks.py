@@ -47,7 +47,7 @@ THREADS = {
 }
 """What is done about threads of which it is told how they are found."""
 TREATED = {"as-delivered": NEW, "oiled": OILED, "locker": LOCKED}
-"""What brings threads into a state."""
+"""What brings threads into a state of the kind."""
 MOST_ROUNDS = 4
 PROOF_MOVES = 10
 
@@ -295,8 +295,23 @@ def state_after(job: Job, group: str, done: str) -> str:
     """
     if group not in job.threads:
         return done
-    treated = {key: state for state, key in TREATED.items()}
+    treated = {key: state for state, key in (TREATED | treatments(job.unit)).items()}
     return job.found_state(group) if done == LEFT else treated[done]
+
+
+def treatments(unit: Unit) -> dict[str, str]:
+    """What brings threads into each state that something brings them into, by the state's id.
+
+    Examples
+    --------
+    >>> treatments(unit)["oiled"]
+    'oiled'
+    """
+    return {
+        state.id: TREATED[state.known_as]
+        for state in unit.fasteners.states
+        if state.known_as in TREATED
+    }
 
 
 def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:

@@ -10,13 +10,13 @@ from twoshaft.models.wholebuild.asks import (
     LEFT,
     MOST_ROUNDS,
     PATTERNS,
-    TREATED,
     Ask,
     asks_of,
     blocks_of,
     every_ask,
     pattern_of,
     state_after,
+    treatments,
     ways_of,
 )
 from twoshaft.models.wholebuild.decisions import Do
@@ -80,7 +80,7 @@ def right_threads(job: Job, group: str) -> str:
     state = job.unit.fasteners.group(group).state
     if group not in job.threads:
         return state
-    return LEFT if job.found_state(group) == state else TREATED[state]
+    return LEFT if job.found_state(group) == state else treatments(job.unit)[state]
 
 
 @kept()

@@ -124,7 +124,7 @@ def shims_near(
     # A wrong sign leads to the other side of the gap.
     wrong = min(apart, key=lambda total: abs(total - (2 * gap - middle)))
     picked = [*list(apart)[: OPTIONS - 1]]
-    picked = [*picked, wrong] if wrong not in picked else [*picked, list(apart)[OPTIONS - 1]]
+    picked += [wrong] if wrong not in picked else list(apart)[OPTIONS - 1 : OPTIONS]
     return [(_shim(apart[total]), total) for total in sorted(picked)]
 
 

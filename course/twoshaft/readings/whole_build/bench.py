@@ -6,16 +6,18 @@ from collections.abc import Iterable, Mapping, Sequence
 
 import numpy as np
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.faults import Outcome, as_built, run_check
 from twoshaft.models.faults.built import exclude
 from twoshaft.models.film import Hand, Work
 from twoshaft.models.order import OrderTask, quick_slip, ready_steps, sensible_order
 from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interference
 from twoshaft.models.wholebuild import Job, asks_of, right_values
-from twoshaft.models.wholebuild.asks import TREATED
+from twoshaft.models.wholebuild.asks import treatments
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.wanted import wanted
 from twoshaft.readings.whole_build.given import Bench, Face, Lies, Pace, Plan, Spot, Stands
 from twoshaft.readings.whole_build.lot import Lot
 from twoshaft.records import Option, to_json
@@ -146,8 +148,8 @@ def _joints(lot: Lot):
 
 def _treatable(lot: Lot):
     """Groups of which there is something that brings their threads into the state of the card."""
-    group = lot.unit.fasteners.group
-    return [ask for ask in lot.asks("joint") if group(ask.about).state in TREATED]
+    group, treated = lot.unit.fasteners.group, treatments(lot.unit)
+    return [ask for ask in lot.asks("joint") if group(ask.about).state in treated]
 
 
 @kept()
@@ -164,6 +166,7 @@ def _threads(lot: Lot, joints) -> dict[str, tuple[str, str]]:
     """How the threads of some groups are found, and in words; half of them as the card wants."""
     section, stream = lot.unit.fasteners, lot.stream.child("threads")
     names = {state.id: state.name.lower() for state in section.states}
+    like = {state.id: state.known_as for state in section.states}
     groups = [ask.about for ask in joints]
     others = [ask.about for ask in _treatable(lot) if ask.about not in groups]
     groups += lot.next_ones("more threads", others, min(THREADS - len(groups), len(others)))
@@ -172,7 +175,7 @@ def _threads(lot: Lot, joints) -> dict[str, tuple[str, str]]:
         wanted = section.group(group).state
         others = [state for state in names if state != wanted]
         state = wanted if stream.integer(2) else stream.choice(others)
-        told = [one.text for one in BANK.lists["threads"] if one.id.startswith(f"{state}-")]
+        told = [one.text for one in BANK.lists["threads"] if one.id.startswith(f"{like[state]}-")]
         words = stream.choice(told or [f"the card wants {{wanted}}; found: {names[state]}"])
         found[group] = state, words.format(wanted=names[wanted])
     return found
@@ -304,7 +307,10 @@ def _face(lot: Lot, ask) -> Face:
         bead = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.BEAD, 1.0))
         if (film > 0) == by_roller and min(abs(film), bead) >= SPARE_MIN and work.good_passes():
             return made
-    raise lot.too_small(f"a film on {face.id}")
+    raise UnitFileError(
+        f"unit {lot.unit.identity.id!r} leaves no time to lay and close the film of {face.id!r}",
+        mend=wanted("whole-build", "film"),
+    )
 
 
 def _spot(face, segment, what: str) -> Spot:

@@ -7,15 +7,20 @@ from __future__ import annotations
 
 from enum import StrEnum
 from itertools import pairwise
-from typing import Annotated
+from typing import Annotated, Any, ClassVar
 
-from pydantic import Field, model_validator
+from pydantic import Field, ValidationError, model_validator
 
 from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Section, Text
+from twoshaft.units.sections.round_face import Point, RoundFace
+from twoshaft.units.standard_parts import filled_in
 
-Point = tuple[float, float]
 Polygon = Annotated[tuple[Point, ...], Field(min_length=3)]
+
+
+_SOME = RoundFace(outside_mm=100, inside_mm=70, bolt_circle_mm=85, bolts=6, hole_mm=7, clamp_n=1,
+                  head_mm=10)  # fmt: skip
 
 
 class SealantKind(StrEnum):
@@ -171,8 +176,13 @@ class Segment(Section):
 
 
 class Face(Section):
-    """A face that is sealed by a film."""
+    """A face that is sealed by a film; ``round`` tells a round one by its circles."""
 
+    FILLED: ClassVar[frozenset[str]] = frozenset({"outline", "cavities"})
+    FILLED_BY: ClassVar[str] = "round"
+
+    round: RoundFace | None = None
+    """Its circles and bolts, where it is round; outline, cavities, holes and segments follow."""
     id: Id
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
@@ -203,6 +213,17 @@ class Face(Section):
     """The operation that lays the film."""
     close_operation: Id | None = None
     """The operation that closes the joint."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _from_its_circles(cls, entry: Any) -> Any:
+        if isinstance(entry, dict) and isinstance(entry.get("round"), dict):
+            try:
+                circles = RoundFace.model_validate(entry["round"])
+            except ValidationError:  # told where it stands; that nothing follows is not told too
+                circles = _SOME
+            return filled_in(entry, circles.told())
+        return entry
 
     @model_validator(mode="after")
     def _well_formed(self) -> Face:

@@ -34,10 +34,17 @@ class ThreadState(Section):
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """The state, in words, as dry or oiled."""
+    like: Literal["as-delivered", "oiled", "locker", "dry"] | None = None
+    """What it is: new with its dry film, oiled, compound put on, or dry; its id where left out."""
     thread: tuple[Mu, Mu, Mu]
     """Friction of the thread: low, typical, high."""
     head: tuple[Mu, Mu, Mu]
     """Friction under the head: low, typical, high."""
+
+    @property
+    def known_as(self) -> str:
+        """What it is like; its id where nothing is said."""
+        return self.like or self.id
 
     @model_validator(mode="after")
     def _in_order(self) -> ThreadState:

@@ -422,6 +422,9 @@ given_table(spring.name, ["", ""], [
 ])
 
 # %% tags=["form"]
+from twoshaft.plots.driven_pin import DrivenPinPicture
+
+driven = {one.letter: DrivenPinPicture(one) for one in given.spring.fitted}
 sheet.form(
     "spring",
     sheet.number("spring-force", "Force at the pin", "kN"),
@@ -431,8 +434,8 @@ sheet.form(
                lines=[("own", "the joint of the table"),
                       *((f"joint-{n}", f"{one.margin} × {one.force_kn:g} kN to bear; here one pin bears {one.one_kn:g} kN, the one in it {one.inner_kn:g} kN")
                         for n, one in enumerate(given.spring.others, 1))], options=given.spring.todo),
-    sheet.each("spring-fitted", "Pins that somebody drove in: what do you do with each?",
-               lines=given.spring.fitted.lines, options=given.spring.fitted.answers),
+    sheet.picture("spring-fitted", "Pins that somebody drove in, each with the line of the force: which one is it?",
+                  lines=given.spring.asked, pictures=driven),
 )
 
 # %% tags=["reference"]
@@ -459,16 +462,16 @@ ref("spring-do", fitted, outcome="choose-pin", shows="shear", weight=3, must_pas
     slips=line_reasons([(id, "") for id in fitted], spring.todo, fitted, {id: PINS[one] for id, one in fitted.items()}))
 
 # %% tags=["reference"]
-SITS = {"along": "leave", "seam": "leave", "nested": "leave", "nested-seam": "leave",
-        "across": "slot", "slant": "slot", "together": "slot", "nested-across": "slot",
-        "out": "depth", "short": "depth", "sunk": "depth", "nested-out": "depth"}
+WHICH = {(): "leave", ("slot",): "slot", ("depth",): "depth", ("slot", "depth"): "both"}
 STAYS = {"leave": "Slot in the line of the force, two of them opposite each other, and every end inside: out again, it is scrap.",
          "slot": "The ends lie well, and that draws the eye; the slot does not lie in the line of the force, or both weak sides lie together: the pin springs and works loose.",
-         "depth": "The slot lies right, and that draws the eye; an end that stands out catches, and one that stops short leaves one side without a pin."}
-ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outcome="choose-pin", shows="slot", weight=3, must_pass=True,
-    lesson=f"{where}#spring-pins",
-    slips=line_reasons(bank.lists["fitted"], spring.fitted.answers, SITS,
-                       {id: STAYS[one] for id, one in SITS.items()}, shown=spring.fitted.lines))
+         "depth": "The slot lies right, and that draws the eye; an end that stands out catches, and one that stops short leaves one side without a pin.",
+         "both": "Neither lies right here: look at the slot against the arrows, and at both ends against the faces."}
+is_so = {one.letter: WHICH[fit.driven_pin_faults(one)] for one in given.spring.fitted}
+found = {key: letter for letter, key in is_so.items() if key != "both"}
+ref("spring-fitted", found, outcome="choose-pin", shows="slot", weight=3, must_pass=True, lesson=f"{where}#spring-pins",
+    slips=line_reasons(given.spring.asked, [(letter, "") for letter in is_so], found, {},
+                       {letter: STAYS[key] for letter, key in is_so.items()}))
 
 # %% tags=["mark"] task="spring" points=8
 
@@ -559,6 +562,8 @@ given_table(f"{locks.name}{locks.source}", ["", ""], [
 ])
 
 # %% tags=["form"]
+from twoshaft.plots.clip_section import ClipPicture
+
 seen = {"whole": "the tab is whole", "cracked": "the tab is cracked", "undone": "whole, but the nut was turned back"}
 sheet.form(
     "locks",
@@ -568,8 +573,8 @@ sheet.form(
                lines=[("own", "the nut of the table"),
                       *((f"nut-{n}", f"holds {one.holds_nm:g} N·m, must hold {one.margin} × {one.drag_nm:g} N·m; {seen[one.state]}")
                         for n, one in enumerate(given.locks.others, 1))], options=given.locks.todo),
-    sheet.each("locks-clips", "Circlips, seen from the side: what do you do with each?",
-               lines=given.locks.clips.lines, options=given.locks.clips.answers),
+    sheet.picture("locks-clips", "Circlips in their grooves; the arrow shows the push: which one is it?",
+                  lines=given.locks.asked, pictures={one.letter: ClipPicture(one) for one in given.locks.clips}),
 )
 
 # %% tags=["reference"]
@@ -593,19 +598,15 @@ ref("locks-do", tabs_do, outcome="lock-parts", shows="stake", weight=2.5, must_p
     slips=line_reasons([(id, "") for id in tabs_do], locks.todo, tabs_do, {id: STAKES[one] for id, one in tabs_do.items()}))
 
 # %% tags=["reference"]
-CLIPS = {"shaft": "leave", "bore": "leave", "rounded": "leave", "washer": "leave",
-         "shaft-turned": "turn", "bore-turned": "turn", "rounded-turned": "turn", "washer-turned": "turn",
-         "loose": "renew", "squeezed": "renew", "half": "renew", "eye": "renew"}
+IS = {(): "leave", ("edge",): "turn", ("seat",): "renew", ("edge", "seat"): "both"}
 HELD = {"leave": "The sharp edge faces away from the push and rests on the wall of the groove: turned, it would climb out.",
         "turn": "It lies in well, and that draws the eye; its rounded edge meets the wall of the groove, and under load it climbs out.",
-        "loose": "The edge is right, but stretched metal has lost its spring: it jumps off on the road.",
-        "squeezed": "Squeezed back it grips for now; stretched metal has lost its spring, and it jumps off on the road.",
-        "half": "Pressed in it seems to sit, but bent metal springs out again: what stands out of the groove pulls the rest after it.",
-        "eye": "It holds for now, but the eye breaks off at the next pliers, and the crack runs on under load."}
-ref("locks-clips", {one.id: CLIPS[one.id] for one in locks.clips.lines}, outcome="lock-parts", shows="sharp-edge", weight=3,
-    must_pass=True, lesson=f"{where}#stakes-and-circlips",
-    slips=line_reasons(bank.lists["clips"], locks.clips.answers, CLIPS,
-                       {id: HELD.get(id, HELD.get(one, "")) for id, one in CLIPS.items()}, shown=locks.clips.lines))
+        "renew": "The edge is right, but what stands off the floor of its groove is bent or stretched: it has lost its spring, and jumps off on the road.",
+        "both": "Neither edge nor seat is right here: turned round, it still stands off the floor of its groove."}
+left = {one.letter: IS[fit.clip_faults(one)] for one in locks.clips}
+clips_found = {key: letter for letter, key in left.items() if key != "both"}
+ref("locks-clips", clips_found, outcome="lock-parts", shows="sharp-edge", weight=3, must_pass=True, lesson=f"{where}#stakes-and-circlips",
+    slips=line_reasons(locks.asked, [(letter, "") for letter in left], clips_found, {}, {letter: HELD[key] for letter, key in left.items()}))
 
 # %% tags=["mark"] task="locks" points=9
 

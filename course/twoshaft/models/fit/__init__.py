@@ -7,6 +7,7 @@
 ('interference', 1, 42)
 """
 
+from twoshaft.models.fit.clips import SeatedClip, SeatedClipLike, clip_faults
 from twoshaft.models.fit.driving import BOTH, Ring, crosses_elements, tight_rings
 from twoshaft.models.fit.heat import (
     BEARING_LIMIT_C,
@@ -20,11 +21,15 @@ from twoshaft.models.fit.heat import (
 from twoshaft.models.fit.iso286 import Fit, Zone, fit, tolerance_um, zone
 from twoshaft.models.fit.pins import (
     NESTED,
+    PIN_WALL_MM,
     SPRING_PINS,
     TAPER,
+    DrivenPin,
+    DrivenPinLike,
     SpringPin,
     TaperPin,
     drive_from,
+    driven_pin_faults,
     fork_pin_force,
     pin_margin,
     spring_pin,
@@ -71,11 +76,14 @@ __all__ = [
     "CAST_ALUMINIUM",
     "HANDLING_K",
     "NESTED",
+    "PIN_WALL_MM",
     "ROOM_C",
     "SEALED_LIMIT_C",
     "SPRING_PINS",
     "STEEL",
     "TAPER",
+    "DrivenPin",
+    "DrivenPinLike",
     "Fit",
     "Material",
     "Pair",
@@ -85,6 +93,8 @@ __all__ = [
     "SealFault",
     "SealFitted",
     "SealRule",
+    "SeatedClip",
+    "SeatedClipLike",
     "Side",
     "SpringPin",
     "Stake",
@@ -92,8 +102,10 @@ __all__ = [
     "TaperPin",
     "Warming",
     "Zone",
+    "clip_faults",
     "crosses_elements",
     "drive_from",
+    "driven_pin_faults",
     "entry_of",
     "fit",
     "fork_pin_force",

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from types import MappingProxyType
+from typing import Protocol
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.border import Above, Depends, Range, border
@@ -80,6 +81,90 @@ def spring_pin(diameter_mm: float) -> SpringPin:
         listed = ", ".join(f"{size:g}" for size in SPRING_PINS)
         raise OutOfRangeError("pin diameter", f"{mm:g} mm", f"the sizes {listed} mm", "ISO 8752")
     return SPRING_PINS[mm]
+
+
+SLOT_DEG = 15.0
+"""How far the slot of a pin may lie off the line of the force (common practice, no source)."""
+PIN_WALL_MM = 7.0
+"""Wall on each side that a pin is drawn in."""
+
+
+@dataclass(frozen=True)
+class DrivenPin:
+    """A spring pin as somebody drove it in.
+
+    ``force_deg`` is a direction of the line in which the force acts, to and fro; ``slot_deg`` the
+    side at which its slot is open, ``inner_deg`` that of a pin nested in it. ``near_mm`` and
+    ``far_mm`` tell how far its ends lie inside the hole, below zero outside.
+
+    Examples
+    --------
+    >>> driven_pin_faults(DrivenPin(force_deg=90, slot_deg=270, near_mm=1, far_mm=0.5))
+    ()
+    """
+
+    force_deg: float
+    slot_deg: float
+    near_mm: float
+    far_mm: float
+    inner_deg: float | None = None
+
+
+class DrivenPinLike(Protocol):
+    """What tells of a driven pin, as ``DrivenPin`` does.
+
+    Examples
+    --------
+    >>> DrivenPinLike.__name__
+    'DrivenPinLike'
+    """
+
+    @property
+    def force_deg(self) -> float:
+        """Direction of the line of the force."""
+
+    @property
+    def slot_deg(self) -> float:
+        """Side at which the slot is open."""
+
+    @property
+    def near_mm(self) -> float:
+        """How far the near end lies inside."""
+
+    @property
+    def far_mm(self) -> float:
+        """How far the far end lies inside."""
+
+    @property
+    def inner_deg(self) -> float | None:
+        """Side at which the slot of a nested pin is open."""
+
+
+def driven_pin_faults(pin: DrivenPinLike) -> tuple[str, ...]:
+    """Give what is wrong with a driven pin: ``slot``, ``depth``, both or nothing.
+
+    The slot lies in the line of the force, a nested pin's opposite it; both ends lie inside the
+    hole and no deeper than half its wall, so that both walls bear (common practice, no source).
+
+    Examples
+    --------
+    >>> driven_pin_faults(DrivenPin(force_deg=0, slot_deg=90, near_mm=1, far_mm=-0.8))
+    ('slot', 'depth')
+    >>> driven_pin_faults(DrivenPin(force_deg=0, slot_deg=0, near_mm=1, far_mm=1, inner_deg=0))
+    ('slot',)
+    """
+    off = _apart(pin.slot_deg, pin.force_deg)
+    slot = min(off, 180 - off) > SLOT_DEG
+    if pin.inner_deg is not None:
+        slot = slot or 180 - _apart(pin.slot_deg, pin.inner_deg) > SLOT_DEG
+    depth = not all(0 <= end <= PIN_WALL_MM / 2 for end in (pin.near_mm, pin.far_mm))
+    return ("slot",) * slot + ("depth",) * depth
+
+
+def _apart(one_deg: float, other_deg: float) -> float:
+    """How far two directions lie apart, 0 to 180 [degrees]."""
+    off = abs(one_deg - other_deg) % 360
+    return min(off, 360 - off)
 
 
 @border(

@@ -263,6 +263,17 @@ class PinJoint(Row, frozen=True):
     inner_kn: float
 
 
+class Driven(Row, frozen=True):
+    """A spring pin as somebody drove it in: directions and ends as the model of pins tells them."""
+
+    letter: str
+    force_deg: int
+    slot_deg: int
+    near_mm: float
+    far_mm: float
+    inner_deg: int | None
+
+
 class Spring(Record, frozen=True):
     """A spring pin and the force that it passes on.
 
@@ -284,8 +295,10 @@ class Spring(Record, frozen=True):
     todo : tuple of Option
         Which pins may be fitted.
     others : tuple of PinJoint
-    fitted : Scenes
+    fitted : tuple of Driven
         Pins as somebody drove them in.
+    asked : tuple of Option
+        What is to be found among them.
     """
 
     name: str
@@ -298,7 +311,8 @@ class Spring(Record, frozen=True):
     margin: int
     todo: tuple[Option, ...]
     others: tuple[PinJoint, ...]
-    fitted: Scenes
+    fitted: tuple[Driven, ...]
+    asked: tuple[Option, ...]
 
 
 class Proud(Row, frozen=True):
@@ -365,6 +379,16 @@ class Tab(Row, frozen=True):
     state: str
 
 
+class Clip(Row, frozen=True):
+    """A circlip in its groove, as the model of circlips tells it."""
+
+    letter: str
+    bore: bool
+    push_left: bool
+    sharp_left: bool
+    off_mm: float
+
+
 class Locks(StakedNut, frozen=True):
     """A nut that was staked, and circlips.
 
@@ -373,13 +397,16 @@ class Locks(StakedNut, frozen=True):
     todo : tuple of Option
         What may be done with a nut.
     others : tuple of Tab
-    clips : Scenes
+    clips : tuple of Clip
         Circlips as somebody left them.
+    asked : tuple of Option
+        What is to be found among them.
     """
 
     todo: tuple[Option, ...]
     others: tuple[Tab, ...]
-    clips: Scenes
+    clips: tuple[Clip, ...]
+    asked: tuple[Option, ...]
 
 
 class Order(Record, frozen=True):

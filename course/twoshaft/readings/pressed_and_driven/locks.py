@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.given import Locks, Tab
+from twoshaft.readings.pressed_and_driven.given import Clip, Locks, Tab
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.readings.staked import VERDICTS, draw_staked, nuts_of
 from twoshaft.records import extended
 
-OTHERS, CLIPS = 3, 4
+OTHERS = 3
+LETTERS = "ABCDEF"
+BOTH = ("edge", "seat")
+LEFT = ((), ("edge",), ("seat",), BOTH, BOTH, BOTH)
+"""What is wrong with the circlips."""
 TIMES = {"holds": (1.12, 1.8), "gives": (0.4, 0.88)}
 """What other tabs hold, in parts of what they must."""
 STATES = ("whole",) * 4 + ("cracked", "undone")
@@ -28,7 +32,8 @@ def draw(lot: Lot) -> Locks:
                     tab,
                     todo=BANK.lists["locks_todo"],
                     others=tuple(_tab(stream) for _ in range(OTHERS)),
-                    clips=lot.scenes_asked("clips", BANK, CLIPS, lambda: _sides(stream)),
+                    clips=_clips(stream),
+                    asked=tuple(stream.shuffled(BANK.lists["clips"])),
                 )
     raise lot.too_small("locks")
 
@@ -41,12 +46,15 @@ def _tab(stream: Stream) -> Tab:
     return Tab(round(drag * margin * stream.uniform(*TIMES[times]), 1), drag, margin, state)
 
 
-def _sides(stream: Stream) -> dict[str, object]:
-    """A diameter and a gap [mm], and the two sides in either order."""
-    this, that = stream.shuffled(("left", "right"))
-    return {
-        "d": 14 + stream.integer(50),
-        "gap": f"{0.4 + 0.1 * stream.integer(12):.1f}",
-        "this": this,
-        "that": that,
-    }
+def _clips(stream: Stream) -> tuple[Clip, ...]:
+    """Circlips as somebody left them: one right, one wrong in each way, the others in both."""
+    return tuple(
+        _clip(stream, letter, "edge" in wrong, "seat" in wrong)
+        for letter, wrong in zip(LETTERS, stream.shuffled(LEFT), strict=True)
+    )
+
+
+def _clip(stream: Stream, letter: str, edge: bool, seat: bool) -> Clip:
+    bore, left = (stream.choice((True, False)) for _ in range(2))
+    off = round(0.5 + 0.1 * stream.integer(8), 1)
+    return Clip(letter, bore, left, left != edge, off if seat else 0.0)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from twoshaft.models.fit import NESTED, TaperPin, fork_pin_force, spring_pin
+from twoshaft.models.fit import NESTED, PIN_WALL_MM, TaperPin, fork_pin_force, spring_pin
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.pressed_and_driven.given import (
+    Driven,
     Ends,
     PinJoint,
     PinLoad,
@@ -17,6 +18,10 @@ from twoshaft.readings.pressed_and_driven.lot import BANK, Lot, steps_between
 from twoshaft.units.quantities import Q
 
 OTHERS, SCENES = 3, 4
+LETTERS = "ABCDEF"
+BOTH = ("slot", "depth")
+DRIVEN = ((), ("slot",), ("depth",), BOTH, BOTH, BOTH)
+"""What is wrong with the pins that somebody drove in."""
 VERDICTS = ("one", "nest", "larger")
 CLEAR = 0.1
 """A margin lies at least this part from what is wanted."""
@@ -56,7 +61,8 @@ def draw_spring(lot: Lot) -> Spring:
                     margin=margin,
                     todo=BANK.lists["spring_todo"],
                     others=tuple(_joint(stream) for _ in range(OTHERS)),
-                    fitted=lot.scenes_asked("fitted", BANK, SCENES, lambda: _driven(stream)),
+                    fitted=_driven(stream),
+                    asked=tuple(stream.shuffled(BANK.lists["fitted"])),
                 )
     raise lot.too_small("spring")
 
@@ -90,17 +96,30 @@ def _joint(stream: Stream) -> PinJoint:
     )
 
 
-def _driven(stream: Stream) -> dict[str, object]:
-    """A pin's size, how far its ends lie in or out [mm], and two lines square to each other."""
-    line, other = stream.shuffled(("along the rail", "across the rail"))
-    some = [f"{0.5 + 0.1 * stream.integer(16):.1f}" for _ in range(2)]
-    return {
-        "d": stream.choice([int(outer) for outer, _ in NESTED]),
-        "a": some[0],
-        "b": some[1],
-        "line": line,
-        "other": other,
-    }
+def _driven(stream: Stream) -> tuple[Driven, ...]:
+    """Pins as somebody drove them in: one right, one wrong in each way, the others in both."""
+    return tuple(
+        _driven_pin(stream, letter, "slot" in wrong, "depth" in wrong)
+        for letter, wrong in zip(LETTERS, stream.shuffled(DRIVEN), strict=True)
+    )
+
+
+def _driven_pin(stream: Stream, letter: str, slot: bool, depth: bool) -> Driven:
+    force = 30 * stream.integer(12)
+    along = (force + 180 * stream.integer(2)) % 360
+    nested = stream.integer(3) == 0
+    points, inner = along, (along + 180) % 360
+    if slot and nested and stream.integer(2):
+        inner = along  # both weak sides together
+    elif slot:
+        turn = stream.choice((60, 90, 120))
+        points, inner = (along + turn) % 360, (inner + turn) % 360
+    ends = [round(0.5 + 0.1 * stream.integer(16), 1) for _ in range(2)]
+    if depth:
+        out = stream.choice((True, False))
+        by = stream.uniform(1.0, 2.5) if out else stream.uniform(1.1, 1.5) * PIN_WALL_MM
+        ends[stream.integer(2)] = round(-by if out else by, 1)
+    return Driven(letter, force, points, ends[0], ends[1], inner if nested else None)
 
 
 def draw_taper(lot: Lot) -> Taper:

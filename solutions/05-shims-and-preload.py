@@ -40,7 +40,7 @@ where = "05-shims-and-preload"
 #
 # Four arrangements, drawn to show the principle. In each the shim gets **thicker**. Say what that does, and why.
 #
-# Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. *8 points.*
+# Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. Where your unit is drawn, point at the parts asked for: front and rear, above and below may be changed over. *8 points.*
 
 # %% tags=["rig"]
 beside(
@@ -56,11 +56,16 @@ given_table("Case A", ["it has now", "shim now, mm", "new shim, mm"],
               f"{change.after_mm:.2f}")])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import ScenePicture
+
+where_at = given.signs.where
 sheet.form(
     "signs",
     sheet.each("signs-cases", "What does a thicker shim do?", options=given.signs.options,
                lines=[(case.name.lower(), f"case {case.name}") for case in given.signs.cases]),
     sheet.number("signs-after", "Case A with the new shim: setting, preload plus, end play minus", "mm"),
+    *([sheet.point("signs-where", f"Your unit, from a side of your own: {where_at.name}", picture=ScenePicture(unit, where_at.near.scene, (), where_at.near.window_mm),
+                   lines=[["shim", "The shim that sets this pair"], ["ring", "The ring that this shim pushes"]])] if where_at else []),
 )
 
 # %% tags=["reference"]
@@ -76,7 +81,7 @@ for case in given.signs.cases:
                               for id in labels(given.signs.options) if id != f"{word}-{ring}"}
 
 # %% tags=["reference"]
-ways = ref("signs-cases", onto, weight=6, outcome="shim-direction", shows=("which-ring", "both-ways"),
+ways = ref("signs-cases", onto, weight=4.5, outcome="shim-direction", shows=("which-ring", "both-ways"),
            lesson=f"{where}#which-way-does-it-work",
            slips=line_reasons([(id, "") for id in onto], given.signs.options, onto, why))
 
@@ -91,6 +96,20 @@ ref(
     slips=[Slip(Q(before - sign * moved, "mm"), 0,
                 "You went the other way than the direction of this arrangement.")],
 )
+
+# %% tags=["reference"]
+from twoshaft.models import shape
+
+if given.signs.where:
+    scene = given.signs.where.near.scene
+    letters = {spot.text: spot.id for spot in scene.spots}
+    ((shim_at, ring_at),) = {found for one in unit.bearings.supports if one.name == given.signs.where.name
+                             for found in [shape.shim_and_ring(unit, one.id)]}
+    at = {"shim": letters[shim_at], "ring": letters[ring_at]}
+    ref("signs-where", at, weight=1.5, outcome="shim-direction", shows="which-ring", lesson=f"{where}#which-way-does-it-work", slips=line_reasons(
+        [("shim", ""), ("ring", "")], [(letter, "") for letter in letters.values()], at, {
+            "shim": "Look for the thin ring between the back of an outer ring and what closes its bore: it is drawn solid.",
+            "ring": "The shim lies at the back of an outer ring, and pushes it towards its rollers: that ring moves, and nothing else."}))
 
 # %% tags=["mark"] task="signs" points=8
 

@@ -120,7 +120,7 @@ def test_no_public_function_is_left_out():
         *("spread", "tighten", "rounds_needed"),
         *("drive_from", "entry_of", "material", "pin_of", "seal_of", "stake_of"),
         *("taper_pin_of", "seal_faults", "tilt", "tight_rings", "crosses_elements"),
-            *("clip_faults", "driven_pin_faults"),
+        *("clip_faults", "driven_pin_faults"),
     }
     functions = {
         name

@@ -220,3 +220,14 @@ def test_heat_moves_the_setting_by_more_than_the_arithmetic(drawn):
         growths = [round(mm * um * k / 1000, 3) for _, mm, um, k in task.spans]
         assert all(10 < um < 400 for um in growths)
         assert len(task.across) == 3
+
+
+def test_the_shim_of_a_pair_is_asked_for_in_the_unit_with_letters_of_ones_own(drawn):
+    pairs, letters = set(), set()
+    for given in drawn.values():
+        scene = given.signs.where.near.scene
+        assert [spot.id for spot in scene.spots] == list("ABCDEFGHIJ")
+        (shim,) = {"diff-shim", "output-shim"} & {spot.text for spot in scene.spots}
+        letters.add((scene.letter(shim), scene.mirrored, scene.upside))
+        pairs.add(given.signs.where.name)
+    assert len(pairs) == 2 and len(letters) >= 30

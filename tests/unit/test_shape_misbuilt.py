@@ -140,3 +140,14 @@ def test_an_entry_says_one_thing_of_one_misbuild(entry):
 def test_a_view_that_is_not_there_is_refused():
     with pytest.raises(UnitFileError):
         shape.view_of(load_unit("tarnbeck-b5"), "nowhere")
+
+
+def test_the_shim_of_a_pair_and_the_ring_on_it_are_found_where_they_are_drawn():
+    unit = load_unit("tarnbeck-b5")
+    found = {one.id: shape.shim_and_ring(unit, one.id) for one in unit.bearings.supports}
+    assert list(found.values()).count(None) == 1  # a loose part of the bench is in no section
+    for pair in filter(None, found.values()):
+        shim, ring = (shape.lie_of(unit, "shafts", part).z_mm for part in pair)
+        assert min(abs(shim[0] - ring[1]), abs(shim[1] - ring[0])) < 0.2
+    k6 = load_unit("tarnbeck-k6")
+    assert not any(shape.shim_and_ring(k6, one.id) for one in k6.bearings.supports)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 
 from twoshaft.models.shape import (
     Built,
     Lie,
+    keys_of,
     lie_of,
     misbuilt,
     open_places,
@@ -138,9 +139,59 @@ def opened_with(unit: Unit, stream: Stream, letter: str, wrong: Built) -> Opened
         spots=tuple(Option(at, key) for at, (_, key) in letters if key),
     )
     places = tuple(OpenPlace(at, *place) for at, (place, key) in letters if not key)
-    zs, ys = zip(*(place for place, _ in named), strict=True)
+    return Opened(letter, scene, places, _round([place for place, _ in named]))
+
+
+class Near(Record, frozen=True):
+    """The built unit round some parts, with letters at them and at what stands near.
+
+    Attributes
+    ----------
+    scene : Scene
+    window_mm : tuple of float
+        What of the view is shown: least z and height, most z and height.
+    """
+
+    scene: Scene
+    window_mm: tuple[float, ...]
+
+
+def near_scene(unit: Unit, stream: Stream, view: str, wanted: Sequence[str]) -> Near | None:
+    """The built unit round some parts; None where the view shows them covered.
+
+    Parameters
+    ----------
+    unit : Unit
+    stream : Stream
+    view : str
+    wanted : sequence of str
+        What must have a letter.
+    """
+    homes, stream = places_seen(unit, view), stream.child("near")
+    if not set(wanted) <= homes.keys():
+        return None
+    others = sorted((key for key in homes if key not in wanted),
+                    key=lambda key: math.dist(homes[key], homes[wanted[0]]))  # fmt: skip
+    named = [*wanted, *stream.shuffled(others[: SPOTS + 2])[: SPOTS - len(wanted)]]
+    there = keys_of(unit, view)
+    scene = Scene(
+        view,
+        mirrored=bool(stream.integer(2)),
+        upside=bool(stream.integer(2)),
+        lies=tuple(lies_row(lie_of(unit, view, key)) for key in there),
+        spots=tuple(
+            Option(letter, key)
+            for letter, key in zip(LETTERS, stream.shuffled(named), strict=False)
+        ),
+    )
+    return Near(scene, _round([homes[key] for key in named]))
+
+
+def _round(places: Sequence[tuple[float, float]]) -> tuple[float, ...]:
+    """What is shown round some places."""
+    zs, ys = zip(*places, strict=True)
     window = (min(zs) - ROUND_MM, min(ys) - ROUND_MM, max(zs) + ROUND_MM, max(ys) + ROUND_MM)
-    return Opened(letter, scene, places, tuple(round(one, 1) for one in window))
+    return tuple(round(one, 1) for one in window)
 
 
 def scene_of(

@@ -19,6 +19,7 @@ from twoshaft.models.shape.misbuilt import (
     open_places,
     outer_rings,
     places_seen,
+    shim_and_ring,
     thin_rings,
     what_is_wrong,
 )
@@ -87,6 +88,7 @@ __all__ = [
     "schematic",
     "section_of",
     "shapes_of",
+    "shim_and_ring",
     "solids_of",
     "space_of",
     "stages_to_explode",

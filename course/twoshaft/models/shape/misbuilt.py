@@ -111,6 +111,42 @@ def listed_misbuilds(unit: Unit) -> tuple[Built, ...]:
     return tuple(found)
 
 
+def shim_and_ring(unit: Unit, support: str) -> tuple[str, str] | None:
+    """The shim that sets a pair of bearings and the outer ring that lies on it; None if not drawn.
+
+    Which shim that is, the assembly fault says in which the pair is without it.
+
+    Parameters
+    ----------
+    unit : Unit
+    support : str
+        The pair's shaft, by its id.
+
+    Examples
+    --------
+    >>> shim_and_ring(unit, "differential")
+    ('diff-shim', 'diff-rear-ring')
+    """
+    drawn = {one.id: one for one in listed_misbuilds(unit) if one.how == "missing"}
+    for misbuild in unit.faults.misbuilds if unit.has("faults") else ():
+        change = misbuild.changes[0]
+        if (
+            isinstance(change, SettingChange)
+            and (change.support, change.without_shim) == (support, True)
+            and misbuild.id in drawn
+        ):
+            view, (shim, *_) = drawn[misbuild.id].view, drawn[misbuild.id].parts
+            ends = lie_of(unit, view, shim).z_mm
+            for ring in outer_rings(unit):
+                if ring.view == view and _touch(ends, lie_of(unit, view, ring.parts[0]).z_mm):
+                    return shim, ring.parts[0]
+    return None
+
+
+def _touch(one: tuple[float, float], other: tuple[float, float]) -> bool:
+    return min(abs(one[0] - other[1]), abs(one[1] - other[0])) < _LIES_APART_MM
+
+
 @kept()
 def thin_rings(unit: Unit) -> tuple[Built, ...]:
     """What is easily dropped or forgotten, as left out: circlips, shims, seals, washers, O-rings.

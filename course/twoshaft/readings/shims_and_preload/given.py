@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Near
 from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
@@ -41,12 +42,23 @@ class Change(Record, frozen=True):
     after_mm: float
 
 
+class Where(Record, frozen=True):
+    """A pair of the unit, drawn: its name, and the section round its shim."""
+
+    name: str
+    near: Near
+
+
 class Signs(Record, frozen=True):
-    """Which way a thicker shim works, in four cases; ``change`` is one of shim in case A."""
+    """Which way a thicker shim works, in four cases; ``change`` is one of shim in case A.
+
+    ``where`` shows a pair of the unit; None where no section shows its shim.
+    """
 
     cases: tuple[Case, ...]
     options: tuple[Option, ...]
     change: Change
+    where: Where | None
 
 
 class Swap(Row, frozen=True):

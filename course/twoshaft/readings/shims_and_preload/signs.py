@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from twoshaft.models.shape import shim_and_ring, views_of_parts
 from twoshaft.models.shim import shim_sign
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.given import Case, Change, Signs
+from twoshaft.readings.scenes import near_scene
+from twoshaft.readings.shims_and_preload.given import Case, Change, Signs, Where
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace
 
@@ -46,7 +49,19 @@ def draw(lot: Lot) -> Signs:
             before_mm=round(before, 2),
             after_mm=round(before + 0.01 * moved, 2),
         ),
+        where=_where(lot, stream),
     )
+
+
+def _where(lot: Lot, stream: Stream) -> Where | None:
+    """A pair whose shim some section shows, another at a resit."""
+    for support in lot.in_turn("where", lot.bearings.supports):
+        wanted = shim_and_ring(lot.unit, support.id)
+        for view in views_of_parts(lot.unit).get(wanted[0], ()) if wanted else ():
+            near = near_scene(lot.unit, stream, view, wanted or ())
+            if near is not None:
+                return Where(support.name, near)
+    return None
 
 
 def _answer(arrangement: str, place: str) -> tuple[int, bool]:

@@ -9,7 +9,7 @@ import pytest
 
 from twoshaft.models.audit import sound_unit
 from twoshaft.models.shift import mechanism, prove_by_hand, symptoms
-from twoshaft.readings import MODULES
+from twoshaft.readings import MODULES, not_carried
 
 FILE = Path(__file__).parent / "tarnbeck-b6.yaml"
 
@@ -27,6 +27,7 @@ def test_it_is_another_unit_and_its_lockout_holds(six):
 
 @pytest.mark.parametrize("module", MODULES)
 def test_everybodys_exercise_is_drawn_and_marked(six, mark_on, module):
+    assert set(not_carried(module, six)) <= {"opened"}  # it has no shapes to draw
     for learner in ("ann", "bob"):
         mark = mark_on(six, module, learner=learner)
         assert mark.points == mark.maximum and mark.met

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.shape import shim_and_ring, views_of_parts
 from twoshaft.models.shim import shim_sign
 from twoshaft.readings.keyed import Stream
@@ -56,7 +57,10 @@ def draw(lot: Lot) -> Signs:
 def _where(lot: Lot, stream: Stream) -> Where | None:
     """A pair whose shim some section shows, another at a resit."""
     for support in lot.in_turn("where", lot.bearings.supports):
-        wanted = shim_and_ring(lot.unit, support.id)
+        try:
+            wanted = shim_and_ring(lot.unit, support.id)
+        except UnitFileError:  # shapes that cannot be drawn: the check of the unit says why
+            return None
         for view in views_of_parts(lot.unit).get(wanted[0], ()) if wanted else ():
             near = near_scene(lot.unit, stream, view, wanted or ())
             if near is not None:

@@ -17,15 +17,12 @@ _CSS = """
   width: max-content; max-width: 100cqi; }
 .twoshaft table.given th, .twoshaft table.given td { text-align: left; vertical-align: top;
   padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
-.twoshaft table.given thead th { white-space: nowrap; }
 .twoshaft table.given tbody th { font-weight: normal; }
+.twoshaft table.given .words { min-width: min(9em, 25cqi); }
 .twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
-html[data-ts-print="large"] .twoshaft table.given thead th { white-space: normal; }
 html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8px; }
 @container (max-width: 640px) {
-  .twoshaft table.given thead th { white-space: normal; }
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
-  .twoshaft table.given .words { min-width: 7em; }
 }
 """
 

@@ -92,7 +92,7 @@ ref("limits-kind", kinds, outcome="read-fit", shows="kind-of-fit", weight=3, les
 #
 # Bore and ring were measured. Pressure in the seat = interference × the figure in the table. Force = π × diameter × length × pressure × friction, with MPa and mm giving newtons.
 #
-# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force outside its two limits by more than a tenth is looked into. The last question is about other rings too, all at their shoulder. **It must be right to pass, in every line.** *10 points.*
+# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force more than a tenth above its upper limit, or more than a tenth below its lower one, is looked into. The last question is about other rings too, all at their shoulder. **It must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 press = given.press
@@ -326,9 +326,9 @@ ref("driver-home", {one.id: NEXT[one.id] for one in given.driver.home.lines}, ou
 # %% [markdown] tags=["task"]
 # ## 5. A seal that somebody fitted
 #
-# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest.
+# Read the gauge at all four places, take the bridge off, and give the mean depth. Where the seal stands proud, its depth has a minus.
 #
-# Then tick **all** that is wrong. A seal that was driven in is used once: it can be driven further, not turned or straightened. The last question is about other seals. **It must be right to pass, in every line.** *9 points.*
+# The lean is the deepest less the shallowest. Then tick **all** that is wrong. A seal that was driven in is used once: it can be driven further, not turned or straightened. The last question is about other seals. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 seal = given.seal

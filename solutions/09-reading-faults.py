@@ -167,7 +167,7 @@ ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#fr
 #
 # **Exactly one** of four assembly faults is in the unit. Look up in the lesson's picture what the checks show with each.
 #
-# A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
+# A check tells two suspects apart when it comes out differently for each. *22 points.*
 
 # %% tags=["rig"]
 given_table("One of these is in the unit", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.search.suspects])
@@ -210,7 +210,7 @@ for pair in labels(s.pairs):
     least = min((minutes[id] for id in telling), default=0)
     apart[pair] = {id for id in telling if minutes[id] == least} or {"none"}
     told[pair] = {id: "It tells them apart, but another does so in fewer minutes." if id in telling
-                  else "At least one of the five shows something else with one than with the other." if id == "none"
+                  else "At least one of the five comes out differently for each." if id == "none"
                   else "It shows the same with both: its minutes buy nothing."
                   for id in [*minutes, "none"] if id not in apart[pair]}
 ref("search-apart", apart, outcome="weigh-check", weight=5, lesson=at_lesson, shows="tells-apart",
@@ -314,7 +314,7 @@ for pair in labels(given.alike.pairs):
     one, other = pair.split("+")
     telling = {c for c in table.checks if table.outcome((one,), c) != table.outcome((other,), c)}
     tell[pair] = "today" if telling & today else "another" if telling else "no"
-    told[pair] = {"today": "One of today's checks shows something else with one than with the other.",
+    told[pair] = {"today": "One of today's checks comes out differently for each.",
                   "another": "Today's checks show the same with both, but one of the others does not.",
                   "no": "The two show the same in every check there is."}[tell[pair]]
 ref("alike-tell", tell, outcome="know-limits", weight=5, lesson=at_lesson, shows="alike",

@@ -233,6 +233,7 @@ export function renderForm({ model, el }) {
     if (data === model.get("task_id")) screen.send({ type: "look" });
   });
   document.addEventListener("visibilitychange", look);
+  window.addEventListener("focus", look);
   el.addEventListener("focusin", (event) => {
     if (!(event.relatedTarget instanceof Node && el.contains(event.relatedTarget))) look();
   });
@@ -258,5 +259,6 @@ export function renderForm({ model, el }) {
     others?.close();
     screen.close();
     document.removeEventListener("visibilitychange", look);
+    window.removeEventListener("focus", look);
   };
 }

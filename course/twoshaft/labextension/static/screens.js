@@ -12,7 +12,7 @@ select");for(let n of e)n.disabled=!0}function ze(t){for(let e=t.parentElement;e
 e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
 documentElement}function te(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function st(t,e,n=t){return Y(t,e,{"aria-label":n})}
 function bt(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function Bt(t){return t.map(e=>s("li",{},e))}var Ct=(t,e)=>s(
-"div",{class:"ts-beside"},s("div",{},...It(t)),s("div",{},...It(e)));var Le=new Map;function kt(t,e){if(Le.has(t))throw new Error(`the answer kind ${t} is registered twice`);Le.set(t,e)}function Pt(t){
+"div",{class:"ts-beside"},s("div",{},...It(t)),s("div",{},...It(e)));var Le=new Map;function vt(t,e){if(Le.has(t))throw new Error(`the answer kind ${t} is registered twice`);Le.set(t,e)}function Pt(t){
 let e=Le.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Wt(t){let e=ot(
 t.kind);return{prompt:`${e}-prompt`,control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function _t(t,e,n){
 let{prompt:r}=Pt(t),o={class:"ts-prompt",id:e.prompt};if(r==="legend")return s("fieldset",{class:"ts-field","aria-descri\
@@ -21,8 +21,8 @@ bedby":n},s("legend",o,t.prompt));let a=r==="label"?s("label",{...o,for:e.contro
 value:c,...u});return{key:c,input:l,row:s("label",{class:"ts-option"},l,s("span",{},i))}});for(let{input:c}of a)c.addEventListener(
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
 row:c})=>c)),show(c){let i=c.value==null?[]:[c.value].flat();for(let{key:u,input:l}of a)l.checked=i.includes(u)},setDisabled(c){
-for(let{input:i}of a)i.disabled=c},refused(){}}}kt("choice",{prompt:"legend",make:(t,e,n)=>ee(t,e,"radio",r=>n(r[0]))});kt("choices",{prompt:"legend",make:(t,e,n)=>ee(t,e,"checkbox",n)});function se(t){return t.filter(([,e])=>e).map(([e,n])=>`${e}=${n}`)}function ne(t){let e=Array.isArray(t)?t.filter(n=>typeof n==
-"string"):[];return new Map(e.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}kt("each",{prompt:"legend",make(t,e,n){let r=t.lines,o=t.options,a=r.map(([c,i],u)=>{let l=`${e.control}-${u}`,d=s("labe\
+for(let{input:i}of a)i.disabled=c},refused(){}}}vt("choice",{prompt:"legend",make:(t,e,n)=>ee(t,e,"radio",r=>n(r[0]))});vt("choices",{prompt:"legend",make:(t,e,n)=>ee(t,e,"checkbox",n)});function se(t){return t.filter(([,e])=>e).map(([e,n])=>`${e}=${n}`)}function ne(t){let e=Array.isArray(t)?t.filter(n=>typeof n==
+"string"):[];return new Map(e.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}vt("each",{prompt:"legend",make(t,e,n){let r=t.lines,o=t.options,a=r.map(([c,i],u)=>{let l=`${e.control}-${u}`,d=s("labe\
 l",{class:"ts-each-line",for:l},i),p=yt({id:l,"aria-describedby":e.status},[["","choose"],...o]);return{key:c,box:p,row:s(
 "li",{},d,p)}});for(let{box:c}of a)c.addEventListener("change",()=>{n(se(a.map(({key:i,box:u})=>[i,u.value])))});return{
 element:s("ol",{class:"ts-each"},...a.map(({row:c})=>c)),show(c){let i=ne(c.value);for(let{key:u,box:l}of a)l.value=i.get(
@@ -45,26 +45,26 @@ X])=>`${(W-o).toFixed(1)} ${(i-X).toFixed(1)}`,p=(W,X)=>`M${W.map(d).join("L")}$
 "pattern",{id:`${f}-${W}`,width:h,height:h,patternUnits:"userSpaceOnUse"},R("path",{d:X,class:"tsp-hatch","stroke-width":g/
 4})),x=R("defs",{},L("oil",`M0 ${h}L${h} 0`),L("dirt",`M0 ${h}L${h} 0M0 0L${h} ${h}`)),M=t.cavities.map(([,W])=>p(W,!0)).
 join(""),B=t.islands.map(W=>p(W,!0)).join(""),b=p(t.outline,!0)+M,$=R("g"),D=R("g"),C=R("g"),A=R("g"),m=R("path",{class:"\
-tsp-live",d:""}),S=R("path",{class:"tsp-chosen",d:""}),v=R("path",{class:"tsp-land",d:b,"fill-rule":"evenodd"}),O=R("pat\
-h",{class:"tsp-edge",d:b+B,"stroke-width":g/2.5}),N=([W,X],k,H="middle")=>{let K={x:W-o,y:i-X,"font-size":2.5*g,"text-an\
-chor":H};return R("text",{class:"tsp-text",...K},k)},F=[(o+a)/2,(c+i)/2],Z=(W,X)=>{let k=te(W,F)||1;return[W[0]+X*(F[0]-
-W[0])/k,W[1]+X*(F[1]-W[1])/k]};for(let{x:W,y:X,d:k,leads:H,name:K}of t.holes){let q={cx:W-o,cy:i-X,"stroke-width":g/4},nt=H===
-"blind"?"tsp-hole tsp-blind":"tsp-hole";C.append(R("circle",{...q,r:k/2,class:nt})),H==="to the outside"&&C.append(R("ci\
-rcle",{...q,r:k/3,class:"tsp-hole"}));let[U,dt]=Z([W,X],-(k/2+4.4*g));C.append(N([U,dt-.8*g],K.replace("bolt ","")))}for(let W of t.
-guides){let[X,k]=[W.x-o,i-W.y],H=`M${X-g} ${k}h${h}M${X} ${k-g}v${h}`;C.append(R("path",{class:"tsp-guide",d:H,"stroke-w\
-idth":g/2}));let K={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};C.append(R("circle",{cx:X,cy:k,r:W.reach,class:"t\
+tsp-live",d:""}),S=R("path",{class:"tsp-chosen",d:""}),k=R("path",{class:"tsp-land",d:b,"fill-rule":"evenodd"}),O=R("pat\
+h",{class:"tsp-edge",d:b+B,"stroke-width":g/2.5}),N=([W,X],v,H="middle")=>{let K={x:W-o,y:i-X,"font-size":2.5*g,"text-an\
+chor":H};return R("text",{class:"tsp-text",...K},v)},F=[(o+a)/2,(c+i)/2],Z=(W,X)=>{let v=te(W,F)||1;return[W[0]+X*(F[0]-
+W[0])/v,W[1]+X*(F[1]-W[1])/v]};for(let{x:W,y:X,d:v,leads:H,name:K}of t.holes){let q={cx:W-o,cy:i-X,"stroke-width":g/4},nt=H===
+"blind"?"tsp-hole tsp-blind":"tsp-hole";C.append(R("circle",{...q,r:v/2,class:nt})),H==="to the outside"&&C.append(R("ci\
+rcle",{...q,r:v/3,class:"tsp-hole"}));let[U,dt]=Z([W,X],-(v/2+4.4*g));C.append(N([U,dt-.8*g],K.replace("bolt ","")))}for(let W of t.
+guides){let[X,v]=[W.x-o,i-W.y],H=`M${X-g} ${v}h${h}M${X} ${v-g}v${h}`;C.append(R("path",{class:"tsp-guide",d:H,"stroke-w\
+idth":g/2}));let K={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};C.append(R("circle",{cx:X,cy:v,r:W.reach,class:"t\
 sp-reach",...K}));let q=Z([W.x,W.y],W.reach+h),nt=(q[0]-W.x)/(W.reach+h);C.append(N(q,W.name,nt>.5?"start":nt<-.5?"end":
-"middle"))}for(let{word:W,points:X,width:k}of t.spots){let[H]=W.split(" "),[K,q]=[X[0],X[X.length-1]],nt=te(K,q)||1,[U,dt]=[
--(q[1]-K[1])/nt*k/2,(q[0]-K[0])/nt*k/2],T=[[K[0]+U,K[1]+dt],[q[0]+U,q[1]+dt],[q[0]-U,q[1]-dt],[K[0]-U,K[1]-dt]],G=`url(#${f}\
+"middle"))}for(let{word:W,points:X,width:v}of t.spots){let[H]=W.split(" "),[K,q]=[X[0],X[X.length-1]],nt=te(K,q)||1,[U,dt]=[
+-(q[1]-K[1])/nt*v/2,(q[0]-K[0])/nt*v/2],T=[[K[0]+U,K[1]+dt],[q[0]+U,q[1]+dt],[q[0]-U,q[1]-dt],[K[0]-U,K[1]-dt]],G=`url(#${f}\
 -${H})`;$.append(R("path",{d:p(T,!0),fill:G,class:"tsp-spot","stroke-width":g/4}));let rt=N(Z([(K[0]+q[0])/2,(K[1]+q[1])/
 2],9*g),H);rt.classList.add("tsp-spot-word"),C.append(rt)}let y=[100,50,20,10].find(W=>W<u/4)??10,E=`M${g} ${l-g}v${-g}v${g/
 2}h${y}v${-g/2}v${g}`,w={x:y+h,y:l-g,"font-size":2.5*g};A.append(R("path",{class:"tsp-edge",d:E,"stroke-width":g/4}),R("\
 text",{class:"tsp-text",...w},`${y} mm`));let P=`0 0 ${u.toFixed(1)} ${l.toFixed(1)}`,_=R("svg",{viewBox:P,class:"tsp-fa\
-ce",role:"img","aria-label":e},x,v,$,D,O,C,S,m,A),z=`max-width: ${(25*u/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
-ts-pad-face",style:z},_),svg:_,over:A,live:m,chosen:S,land:v,path:p,unit:g,box:{left:o,right:a,low:c,high:i,width:u,height:l},
-place({clientX:W,clientY:X}){let k=_.getBoundingClientRect(),H=Math.min(k.width/u,k.height/l);return[o+(W-k.left-(k.width-
-H*u)/2)/H,i-(X-k.top-(k.height-H*l)/2)/H]},strokes(W){D.replaceChildren(...W.map(pt))}};function pt(W){let X=Ce(W),k=Ee(
-t,X),H=Me(t,X.hand,Math.max(X.size,g/2)),K=k.length>1?p(k,X.side==="round"):k.length?`${p(k)}h0.01`:"",q=R("path",{d:K,class:`\
+ce",role:"img","aria-label":e},x,k,$,D,O,C,S,m,A),z=`max-width: ${(25*u/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
+ts-pad-face",style:z},_),svg:_,over:A,live:m,chosen:S,land:k,path:p,unit:g,box:{left:o,right:a,low:c,high:i,width:u,height:l},
+place({clientX:W,clientY:X}){let v=_.getBoundingClientRect(),H=Math.min(v.width/u,v.height/l);return[o+(W-v.left-(v.width-
+H*u)/2)/H,i-(X-v.top-(v.height-H*l)/2)/H]},strokes(W){D.replaceChildren(...W.map(pt))}};function pt(W){let X=Ce(W),v=Ee(
+t,X),H=Me(t,X.hand,Math.max(X.size,g/2)),K=v.length>1?p(v,X.side==="round"):v.length?`${p(v)}h0.01`:"",q=R("path",{d:K,class:`\
 tsp-stroke tsp-${X.hand}`,"stroke-width":H});if(X.hand!=="film")return q;let nt=Math.min(8,Math.max(.6,40*X.size)),U={"s\
 troke-width":g/3,"stroke-dasharray":`${nt} ${nt}`};return R("g",{},q,R("path",{d:K,class:"tsp-grain",...U}))}}function ie({
 face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=Bn(t,e),c=s("p",{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"\
@@ -87,10 +87,10 @@ mm",h.textContent=E?"Wipe here":"Lay it here",L.textContent=E?"Wipe every stretc
 {side:g.value,place:f.value});a.chosen.setAttribute("d",w.length?a.path(w,E):""),a.chosen.setAttribute("stroke-width",String(
 a.unit/2))}l.addEventListener("change",m),d.addEventListener("input",()=>{B[l.value]=d.value}),f.addEventListener("chang\
 e",S),g.addEventListener("change",S),d.addEventListener("keydown",E=>{E.key==="Enter"&&(E.preventDefault(),h.click())});
-let v=null;a.svg.addEventListener("pointerdown",E=>{if($||E.button>0)return;v=[a.place(E)],a.svg.setPointerCapture(E.pointerId);
+let k=null;a.svg.addEventListener("pointerdown",E=>{if($||E.button>0)return;k=[a.place(E)],a.svg.setPointerCapture(E.pointerId);
 let w=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Me(t,l.value,w)))}),a.svg.
-addEventListener("pointermove",E=>{if(!v)return;let w=a.place(E);te(w,v[v.length-1])<In||(v.push(w),a.live.setAttribute(
-"d",a.path(v)))});let O=E=>{if(!v)return;let w=v;if(v=null,a.live.setAttribute("d",""),E.type==="pointercancel")return;if(Ye(
+addEventListener("pointermove",E=>{if(!k)return;let w=a.place(E);te(w,k[k.length-1])<In||(k.push(w),a.live.setAttribute(
+"d",a.path(k)))});let O=E=>{if(!k)return;let w=k;if(k=null,a.live.setAttribute("d",""),E.type==="pointercancel")return;if(Ye(
 w)<Tn){f.value=Xe(t,w[0]),S();return}let P=D();if(P===null)return;let _=Ve(w,t.points).map(z=>z.join(","));A([`${l.value}${P}\
  at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",O),a.svg.addEventListener("pointercancel",O);let N=s("ol",{class:"\
 ts-passes","aria-label":"Passes, in the order they were done"}),F=s("p",{class:"ts-hint"},"Nothing is laid yet."),Z=s("d\
@@ -100,7 +100,7 @@ list:N,empty:F,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,Z,s("div",
 b=E.length,a.strokes(E),F.hidden=b>0;let P=y().findIndex(_=>_.matches(":focus"));N.replaceChildren(...E.map((_,z)=>s("li",
 {},s("span",{},`${Ae(t,_)}${w[z]?`, ${w[z]}`:""} `),Y("take out",()=>r(z,!1),{class:"ts-button ts-remove",disabled:$,"ar\
 ia-label":`Take out pass ${z+1}`})))),P>=0&&(y()[Math.min(P,b-1)]??h).focus()},setDisabled(E){$=E;for(let w of[l,f,h,L,x,
-M,...y()])w.disabled=E;d.disabled=E||l.value==="wipe",S()}}}kt("film",{prompt:"words",make(t,e,n){let r=[],o=c=>{r=c,a.show(r),n(r)},a=ie({face:t.face,label:`${t.prompt}: ${t.face.
+M,...y()])w.disabled=E;d.disabled=E||l.value==="wipe",S()}}}vt("film",{prompt:"words",make(t,e,n){let r=[],o=c=>{r=c,a.show(r),n(r)},a=ie({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:c=>o([...r,...c]),onRemove:c=>o(r.filter((i,u)=>u!==c)),onClear:()=>o([])});
 return{element:a.element,show(c){r=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
 refused(){}}}});function Je(t,{send:e,typing:n,said:r=a=>String(a??""),wrong:o=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
@@ -112,7 +112,7 @@ c=null},show(l){a.setAttribute("aria-invalid",String(o(l))),!(document.activeEle
 value=c)}}}function Ze(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
 trim()} ${e}`.trim()}function Qe(t,e,n,r){let o=yt({"aria-label":"Choose the unit","aria-describedby":r},[["","unit"],...e.map(a=>[a,a])]);return o.
 addEventListener("change",()=>{o.value&&(t.value=Ze(t.value,o.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener(
-"input",()=>{o.value=""}),o}kt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:u,show:l}=Je(e,{send:n,typing:r}),
+"input",()=>{o.value=""}),o}vt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:u,show:l}=Je(e,{send:n,typing:r}),
 d=s("span",{class:"ts-hint",id:e.hint},t.hint),p=o.length?Qe(a,o,c,e.prompt):null;return{element:s("div",{class:"ts-line\
 -of"},a,p,d),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:u,flush:c,pending:i}}});function es(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
 o=>!r.includes(o))]}var Ft=(t,e)=>t.join(`
@@ -161,24 +161,24 @@ Move the chosen step before"}),$=s("span",{class:"ts-chosen"}),D=Y("Move",z,{"ar
 step"},f,g,h,L,x,a?M:null),m=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",B,D),s("span",{class:"\
 ts-pair"},"or before ",b,C)),S="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
-ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),v=s(
+ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),k=s(
 "details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},S),m),O=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),A,$,p,v,d);function N(I){d.
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),A,$,p,k,d);function N(I){d.
 textContent=I}function F(I=""){N(`${o.unitName()}${I}, ${o.where()}`)}function Z(I){let j=l.get(I.id);if(j)return j;let tt=s(
 "li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=I.id,l.set(I.id,tt),tt}function y(I=!1){let j=o.
-settle(),tt=new Set(j.map(at=>at.id));for(let[at,St]of l)tt.has(at)||(St.remove(),l.delete(at));let lt=o.unit(),vt=new Set(
+settle(),tt=new Set(j.map(at=>at.id));for(let[at,St]of l)tt.has(at)||(St.remove(),l.delete(at));let lt=o.unit(),kt=new Set(
 lt),ut=p.firstElementChild;for(let at of j){let St=Z(at);St===ut?ut=ut.nextElementSibling:p.insertBefore(St,ut),E(St,at,
-vt)}B.value=String(o.order.indexOf(lt[0])+1);let $t=[...o.order.entries()].filter(([,at])=>!vt.has(at));b.replaceChildren(
+kt)}B.value=String(o.order.indexOf(lt[0])+1);let $t=[...o.order.entries()].filter(([,at])=>!kt.has(at));b.replaceChildren(
 ...$t.map(([at,St])=>s("option",{value:St},`${at+1}  ${o.label(St)}`))),$.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
 f.disabled=u||o.isFirst,g.disabled=u||o.isLast,h.disabled=u||o.past.length===0,L.disabled=u||o.future.length===0;for(let at of[
 x,M,B,b,D,C])at.disabled=u;if(p.setAttribute("aria-disabled",String(u)),p.classList.toggle("ts-long",o.order.length>Dn),
 I){let at=l.get(o.current);at?.focus({preventScroll:!0}),at?.scrollIntoView({block:"nearest"})}}function E(I,j,tt){let lt=j.
-id===o.current,vt=j.run?!1:o.block.has(j.key),ut=o.held!==null&&(j.run?lt:tt.has(j.key)),$t=o.order.indexOf(j.run?j.run.
+id===o.current,kt=j.run?!1:o.block.has(j.key),ut=o.held!==null&&(j.run?lt:tt.has(j.key)),$t=o.order.indexOf(j.run?j.run.
 keys[0]:j.key),at=j.run?j.run.keys.map(Ot=>i[Ot]?.length??0):i[j.key],St=j.run?o.closed.has(String(j.run.stage)):!1,He=JSON.
-stringify([$t,j.level,lt,vt,ut,at,j.run&&[j.run.keys.length,St]]);if(I.dataset.looks===He)return;I.dataset.looks=He,I.tabIndex=
-lt?0:-1,I.setAttribute("aria-selected",String(vt)),I.classList.toggle("ts-current",lt),I.classList.toggle("ts-inblock",vt),
+stringify([$t,j.level,lt,kt,ut,at,j.run&&[j.run.keys.length,St]]);if(I.dataset.looks===He)return;I.dataset.looks=He,I.tabIndex=
+lt?0:-1,I.setAttribute("aria-selected",String(kt)),I.classList.toggle("ts-current",lt),I.classList.toggle("ts-inblock",kt),
 I.classList.toggle("ts-held",ut),I.classList.toggle("ts-level2",j.level===2),a&&I.setAttribute("aria-level",String(j.level));
-let We=ut?" picked up":vt?" in block":"",_e=We?s("span",{class:"ts-state"},We):"",Fe=Ot=>s("span",{class:"ts-number","ar\
+let We=ut?" picked up":kt?" in block":"",_e=We?s("span",{class:"ts-state"},We):"",Fe=Ot=>s("span",{class:"ts-number","ar\
 ia-hidden":"true"},Ot);if(j.run){let{keys:Ot,stage:Cn}=j.run;I.setAttribute("aria-expanded",String(!St));let Ue=St?Ot.filter(
 En=>i[En]?.length).length:0;I.replaceChildren(Fe(`${$t+1}–${$t+Ot.length}`),s("span",{class:"ts-fold","aria-hidden":"t\
 rue"},St?"▸":"▾"),s("span",{class:"ts-what"},s("b",{},Cn),` ${Ot.length} steps`,Ue?` – ${Ue} with a remark`:"",_e));
@@ -190,20 +190,20 @@ where()}`);return}y(!0),j?N(j):F(),o.held===null&&w()}function _(I){u||P(o.shift
 parseInt(B.value,10),j=o.order.length;I>=1&&I<=j?P(o.atPosition(I)):(N(`Type a position from 1 to ${j}`),$.textContent=`\
 Type a position from 1 to ${j}.`)}function V(){!u&&b.value&&P(o.beside(b.value,"before"))}function pt(I){y(),N(`${I}. ${o.
 unitName()}, ${o.where()}`),w()}function W(){o.pickUp(),y(!0),F(" picked up")}function X(){o.putDown()&&w(),y(!0),F(" pu\
-t down")}function k(){o.putDown()&&w(),y()}function H(){o.putBack(),y(!0),F(" put back")}function K(I){c=I,x.setAttribute(
+t down")}function v(){o.putDown()&&w(),y()}function H(){o.putBack(),y(!0),F(" put back")}function K(I){c=I,x.setAttribute(
 "aria-pressed",String(I)),I||(o.block=new Set),y(),N(I?"Choose the steps of a block":"Block let go")}function q(I){o.toggleBlock(
 I);let j=o.block.has(I)?"in the block":"out of the block";N(`${o.label(I)} ${j}, ${o.block.size} in it`)}function nt(I,j){
 let tt=o.fold(I,j);tt&&(y(!0),N(`${tt} ${j?"closed":"open"}`))}p.addEventListener("keydown",I=>{if(xt(I))return;let j=o.
-rows(),tt=j.findIndex(St=>St.id===o.current),lt=St=>{o.current=j[Math.max(0,Math.min(j.length-1,St))].id,y(!0)},vt=j[tt],
+rows(),tt=j.findIndex(St=>St.id===o.current),lt=St=>{o.current=j[Math.max(0,Math.min(j.length-1,St))].id,y(!0)},kt=j[tt],
 {key:ut}=I,$t=ut==="ArrowUp"?-1:ut==="ArrowDown"?1:null,at=o.held!==null;if($t&&(I.shiftKey||at))_($t);else if($t)lt(tt+
-$t);else if(at&&ut==="Escape")H();else if(ut===" ")u||(at?X:W)();else if(at&&ut==="Enter")X();else if(ut==="Enter"&&!vt.
-run)u||(q(vt.key),y(!0));else if(ut==="Home"&&!at)lt(0);else if(ut==="End"&&!at)lt(j.length-1);else if(a&&ut==="ArrowLef\
-t")nt(vt,!0);else if(a&&ut==="ArrowRight")nt(vt,!1);else if(ut.length===1&&!at)T(ut);else return;I.preventDefault()});let U="",
+$t);else if(at&&ut==="Escape")H();else if(ut===" ")u||(at?X:W)();else if(at&&ut==="Enter")X();else if(ut==="Enter"&&!kt.
+run)u||(q(kt.key),y(!0));else if(ut==="Home"&&!at)lt(0);else if(ut==="End"&&!at)lt(j.length-1);else if(a&&ut==="ArrowLef\
+t")nt(kt,!0);else if(a&&ut==="ArrowRight")nt(kt,!1);else if(ut.length===1&&!at)T(ut);else return;I.preventDefault()});let U="",
 dt;function T(I){U+=I.toLowerCase(),clearTimeout(dt),dt=window.setTimeout(()=>{U=""},Pn);let j=o.sought(U);j&&(o.current=
-j.id,y(!0))}p.addEventListener("focusout",({relatedTarget:I})=>{o.held!==null&&I instanceof Node&&!p.contains(I)&&k()});
+j.id,y(!0))}p.addEventListener("focusout",({relatedTarget:I})=>{o.held!==null&&I instanceof Node&&!p.contains(I)&&v()});
 let G=null;p.addEventListener("pointerdown",I=>{let j=o.row(wt(I,".ts-step")?.dataset.row??"");if(!j||I.button!==0)return;
 if(j.run&&wt(I,".ts-fold")){nt(j,!o.closed.has(String(j.run.stage))),I.preventDefault();return}let tt=wt(I,".ts-grip, .t\
-s-number"),lt=I.ctrlKey||I.metaKey;o.held!==null&&k(),!j.run&&!u&&(I.shiftKey?o.blockTo(j.key):(lt||c)&&!tt&&q(j.key)),o.
+s-number"),lt=I.ctrlKey||I.metaKey;o.held!==null&&v(),!j.run&&!u&&(I.shiftKey?o.blockTo(j.key):(lt||c)&&!tt&&q(j.key)),o.
 current=j.id,y(!0),I.preventDefault(),!(u||I.shiftKey||lt)&&(I.pointerType!=="mouse"&&!tt||(G={x:I.clientX,y:I.clientY,id:I.
 pointerId,carried:null},p.setPointerCapture(I.pointerId)))}),p.addEventListener("pointermove",I=>{if(!G||I.pointerId!==G.
 id)return;let{clientX:j,clientY:tt}=I;if(!G.carried){if(Math.hypot(j-G.x,tt-G.y)<Rn)return;G.carried=rt()}Object.assign(
@@ -214,15 +214,15 @@ timer:requestAnimationFrame(mt),x:0,y:0,drop:null}}function ft(I){I.ghost.style.
 8}px)`;let tt=o.rows().map($t=>{let at=Z($t).getBoundingClientRect();return{row:$t,box:at,offset:I.y-(at.top+at.height/2)}}).
 reduce(($t,at)=>Math.abs(at.offset)<Math.abs($t.offset)?at:$t),lt=tt.offset>0;I.drop=o.dropAt(tt.row,lt);let ut=(lt?tt.box.
 bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;I.line.style.top=`${ut}px`}function mt(){let I=G?.carried;
-if(I){for(let j of[p,ze(p)]){let lt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),vt=I.
-y<lt.top+ss?-1:I.y>lt.bottom-ss?1:0;if(!vt)continue;let ut=j.scrollTop;if(j.scrollTop+=vt*jn,j.scrollTop!==ut){ft(I);break}}
+if(I){for(let j of[p,ze(p)]){let lt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),kt=I.
+y<lt.top+ss?-1:I.y>lt.bottom-ss?1:0;if(!kt)continue;let ut=j.scrollTop;if(j.scrollTop+=kt*jn,j.scrollTop!==ut){ft(I);break}}
 I.timer=requestAnimationFrame(mt)}}function et(I){let j=G?.carried;if(G=null,!j)return;cancelAnimationFrame(j.timer),j.ghost.
 remove(),j.line.remove(),p.classList.remove("ts-dragging");for(let lt of l.values())lt.classList.remove("ts-lifted");let{
 drop:tt}=j;if(!I||!tt||o.unit().includes(tt.target)){y(!0),N(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
 tt.target,tt.side))}return p.addEventListener("pointerup",()=>et(!0)),p.addEventListener("pointercancel",()=>et(!1)),O.addEventListener(
 "keydown",I=>{!G?.carried||I.key!=="Escape"||(et(!1),I.stopPropagation())}),y(),{element:O,tools:A,order:()=>[...o.order],
 change:(I,j)=>{u||P(I,j)},setOrder(I,j=!1){o.held!==null||G?.carried||Ft(I,o.order)||(o.set(I,j),y())},setNotes(I){i=I??
-{},y()},setDisabled(I){u=I,y()}}}kt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
+{},y()},setDisabled(I){u=I,y()}}}vt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
 steps.map(([a])=>a),o=le({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
 es(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function os(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[c,i]of t.entries()){let[u,l]=e[i]??[null,null];u!==null&&r[1]!==
 0&&o.push(n(r[0],0)),r=[u??r[0],l??(u===null?r[1]:0)];let d=n(...r);o.push(d);let p=a.get(d.join(" "))??{at:d,numbers:[]};
@@ -244,7 +244,7 @@ us"}),h=e.map(([O,N])=>Y(N,()=>$(O))),L=Y("Take back the last move",()=>{i.lengt
 i.length&&b([],"No moves left")}),M=s("span",{class:"ts-hint"}),B=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
 moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-words"},f,p,
 s("div",{class:"ts-tools"},L,x,M)),d&&s("div",{class:"ts-path-picture"},d.element)),d&&s("p",{class:"ts-hint"},"The line\
- shows where each move should go. The test shows whether the lever gets there."),g);function b(O,N){l||(i=O,v(),g.textContent=
+ shows where each move should go. The test shows whether the lever gets there."),g);function b(O,N){l||(i=O,k(),g.textContent=
 N,o([...i]))}function $(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:N,place:F}=rs(i,
 u,O);u=F,b(N,`Move ${F+1}: ${c(O)}`)}function D(O){let N=c(i[O]);u=Math.min(u,i.length-2),b(as(i,O),`Taken back: ${N}`)}
 function C(O,N){let F=is(i,O,N);F&&(u=O+N,b(F,`${c(F[u])}, move ${u+1} of ${i.length}`),m(u))}function A(O){return p.children[O]?.
@@ -254,9 +254,9 @@ ts-path-off","aria-label":`Take back move ${N+1}`,onclick:()=>D(N)},"×"),y=s("l
 -current",N===u),F.addEventListener("focus",()=>{u=N;for(let E of p.children)E.classList.toggle("ts-current",E===y)}),F.
 addEventListener("keydown",E=>{if(xt(E))return;let w=E.key==="ArrowUp"?-1:E.key==="ArrowDown"?1:null;if(w&&E.shiftKey)C(
 N,w);else if(w)m(N+w);else if(E.key==="Delete"||E.key==="Backspace")D(N),m(Math.min(N,i.length-1))||h[0].focus();else return;
-E.preventDefault()}),Z.disabled=l,y}function v(){p.replaceChildren(...i.map(S)),f.hidden=i.length>0,M.textContent=`${i.length}\
- of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;L.disabled=x.disabled=l||i.length===0,d?.show(i)}return v(),
-{element:B,setMoves(O){Ft(O,i)||(i=[...O],u=-1,v())},setDisabled(O){l=O,v()}}}kt("path",{prompt:"words",make(t,e,n){let r=ls({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+E.preventDefault()}),Z.disabled=l,y}function k(){p.replaceChildren(...i.map(S)),f.hidden=i.length>0,M.textContent=`${i.length}\
+ of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;L.disabled=x.disabled=l||i.length===0,d?.show(i)}return k(),
+{element:B,setMoves(O){Ft(O,i)||(i=[...O],u=-1,k())},setDisabled(O){l=O,k()}}}vt("path",{prompt:"words",make(t,e,n){let r=ls({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ds(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function us(t,e,n){let r=t.
 find(({key:u})=>u===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let u=[...t].sort((d,p)=>d.x-p.x||d.y-p.y),l=u.findIndex(({key:d})=>d===e)+o;return u[(l+
@@ -281,12 +281,12 @@ addEventListener("keydown",l=>{let d=wt(l,"[data-mark]")?.dataset.mark;if(d){if(
 l.key);if(f===void 0)return;a.get(d)?.setAttribute("tabindex","-1"),a.get(f)?.setAttribute("tabindex","0"),a.get(f)?.focus()}
 l.preventDefault()}}),{element:r,drawing:o,choose(l){let d=new Set(l);for(let[p,f]of a)f.classList.toggle("tss-chosen",d.
 has(p)),f.setAttribute("aria-pressed",String(d.has(p)));for(let p of Q(o,"[data-spot]"))p.classList.toggle("tss-on",d.has(
-String(p.dataset.spot)))}}}kt("picture",{prompt:"legend",make(t,e,n){let r=t.options,o=Kt(t,e,n,i=>{let u=new Set(i.values());for(let{letter:l,card:d}of a)
+String(p.dataset.spot)))}}}vt("picture",{prompt:"legend",make(t,e,n){let r=t.options,o=Kt(t,e,n,i=>{let u=new Set(i.values());for(let{letter:l,card:d}of a)
 d.classList.toggle("ts-on",u.has(l))}),a=r.map(([i,u])=>{let l=s("div",{class:"ts-picture-card",onclick:()=>o.press(i)});
 return l.innerHTML=t.svgs[i],l.querySelector("svg")?.setAttribute("aria-label",u),l.prepend(s("span",{class:"ts-picture-\
 letter"},i)),{letter:i,card:l}}),c=s("div",{class:"ts-pictures"},...a.map(({card:i})=>i));return{element:s("div",{class:"\
-ts-pictured"},o.element,c),show:o.show,setDisabled:o.setDisabled,refused(){}}}});kt("point",{prompt:"legend",make(t,e,n){let r=Kt(t,e,n,i=>c.choose(i.values())),a=t.options.map(([i,u])=>[i,u.slice(i.length+
-2)]),c=pe(t.svg,a,r.press);return{element:s("div",{},r.element,c.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});kt("put",{prompt:"legend",make(t,e,n){let r=t.lines,o=new Map(r.map(([d])=>[d,"1"])),a=Kt(t,e,n,d=>{for(let[p,f]of d)f&&
+ts-pictured"},o.element,c),show:o.show,setDisabled:o.setDisabled,refused(){}}}});vt("point",{prompt:"legend",make(t,e,n){let r=Kt(t,e,n,i=>c.choose(i.values())),a=t.options.map(([i,u])=>[i,u.slice(i.length+
+2)]),c=pe(t.svg,a,r.press);return{element:s("div",{},r.element,c.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});vt("put",{prompt:"legend",make(t,e,n){let r=t.lines,o=new Map(r.map(([d])=>[d,"1"])),a=Kt(t,e,n,d=>{for(let[p,f]of d)f&&
 o.set(p,f.split("-")[1]);c.choose([...d.values()].map(p=>p.split("-")[0])),u(d)}),c=pe(t.svg,t.places,d=>{a.press(`${d}-${o.
 get(a.active())}`)}),i=R("g",{class:"tss-placed"});c.drawing.append(i);function u(d){i.replaceChildren();for(let[p,f]of d){
 let[g,h]=f.split("-"),L=t.at[g];if(!L)continue;let x=R("g",{transform:`translate(${L[0]} ${L[1]})`});x.innerHTML=t.pieces[p][Number(
@@ -719,15 +719,15 @@ chosen"],...e.map(([y,E])=>[y,E])]),{width:g,height:h}=i.viewBox.baseVal,L=o?`mi
 x=new WeakMap,M=-1,B=0,b={},$=y=>{let E=b[y];return E==="absent"?" Not there yet.":E==="bench"?" On the bench.":E==="lit"?
 " In hand.":""},D=y=>`${e[y][1]}. ${e[y][2]}${$(e[y][0])}`;function C(y){for(let w of Q(i,".tsu-chosen"))w.classList.remove(
 "tsu-chosen");M=y;let E=y<0?"":e[y][0];f.value=E,p.textContent=y<0?N:D(y);for(let w of l.get(E)??[])w.classList.add("tsu\
--chosen");y>=0&&m(E),a(E)}function A(y){let E=(l.get(y)??[]).map(V=>{let{x:pt,y:W,width:X,height:k}=V.getBBox(),[H,K]=x.
-get(V)??[0,0];return{x:pt+H,y:W+K,width:X,height:k}}),w=Math.min(...E.map(V=>V.x)),P=Math.max(...E.map(V=>V.x+V.width)),
+-chosen");y>=0&&m(E),a(E)}function A(y){let E=(l.get(y)??[]).map(V=>{let{x:pt,y:W,width:X,height:v}=V.getBBox(),[H,K]=x.
+get(V)??[0,0];return{x:pt+H,y:W+K,width:X,height:v}}),w=Math.min(...E.map(V=>V.x)),P=Math.max(...E.map(V=>V.x+V.width)),
 _=Math.min(...E.map(V=>V.y)),z=Math.max(...E.map(V=>V.y+V.height));return{x:(w+P)/2,y:(_+z)/2}}function m(y){let E=A(y),
 w=i.getBoundingClientRect().width/i.viewBox.baseVal.width,[P,_]=[E.x*w,E.y*w],{scrollLeft:z,scrollTop:V,clientWidth:pt,clientHeight:W}=c;
 (P<z+40||P>z+pt-40)&&(c.scrollLeft=P-pt/2),(_<V+40||_>V+W-40)&&(c.scrollTop=_-W/2)}function S(y){B=Math.max(0,Math.min(bs.
-length-1,B+y)),i.style.width=`calc(${bs[B]} * ${L})`,i.style.height="auto",M>=0&&m(e[M][0])}function v(y){let E=A(e[M][0]),
-[w]=e.map(([P],_)=>({k:_,at:A(P)})).filter(({k:P,at:_})=>P!==M&&(_.y-E.y)*y>4).sort((P,_)=>ks(P.at,E)-ks(_.at,E));w&&C(w.
+length-1,B+y)),i.style.width=`calc(${bs[B]} * ${L})`,i.style.height="auto",M>=0&&m(e[M][0])}function k(y){let E=A(e[M][0]),
+[w]=e.map(([P],_)=>({k:_,at:A(P)})).filter(({k:P,at:_})=>P!==M&&(_.y-E.y)*y>4).sort((P,_)=>vs(P.at,E)-vs(_.at,E));w&&C(w.
 k)}c.addEventListener("keydown",y=>{if(xt(y))return;let E=e.length-1;if(y.key==="ArrowRight")C(M>=E?0:M+1);else if(y.key===
-"ArrowLeft")C(M<=0?E:M-1);else if(y.key==="ArrowUp"||y.key==="ArrowDown")M<0?C(0):v(y.key==="ArrowUp"?-1:1);else if(y.key===
+"ArrowLeft")C(M<=0?E:M-1);else if(y.key==="ArrowUp"||y.key==="ArrowDown")M<0?C(0):k(y.key==="ArrowUp"?-1:1);else if(y.key===
 "Home")C(0);else if(y.key==="End")C(E);else if(y.key==="+"||y.key==="=")S(1);else if(y.key==="-")S(-1);else if(y.key==="\
 Escape")C(-1);else return;y.preventDefault()}),c.addEventListener("click",y=>{let E=wt(y,"[data-part]")?.dataset.part;C(
 E===void 0?-1:d.get(E)??-1)}),c.addEventListener("pointerover",y=>{let E=wt(y,"[data-part]")?.dataset.part;if(E===void 0||
@@ -738,8 +738,8 @@ oose it here to read its name.";p.textContent=N;let F=s("div",{class:"ts-tools"}
 "−",()=>S(-1),"Smaller"),st("+",()=>S(1),"Larger"),O),Z=s("details",{class:"ts-unit-words"},s("summary",{},"What is wh\
 ere, in words"),s("p",{},n));return S(0),{nodes:[F,p,c,Z],choose:f,drawing:i,shift(y,[E,w]){x.set(y,[E,w]),y.setAttribute(
 "transform",`translate(${E.toFixed(1)} ${w.toFixed(1)})`)},show(y){b=y.looks;for(let[E,w]of l)for(let P of w)for(let _ of Vn)
-P.classList.toggle(`tsu-${_}`,b[E]===_);u.innerHTML=y.marks,M>=0&&(p.textContent=D(M))}}}function ks(t,e){return Math.abs(
-t.y-e.y)+2*Math.abs(t.x-e.x)}function vs(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function ys({model:t,el:e}){let n=s(
+P.classList.toggle(`tsu-${_}`,b[E]===_);u.innerHTML=y.marks,M>=0&&(p.textContent=D(M))}}}function vs(t,e){return Math.abs(
+t.y-e.y)+2*Math.abs(t.x-e.x)}function ks(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function ys({model:t,el:e}){let n=s(
 "p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=fe(t),c=Ut(t.get("pi\
 cture")),i=s("p",{class:"ts-hint",role:"status"}),u=s("dl",{class:"ts-facts"}),l=s("div",{class:"ts-ready"}),d=s("select",
 {class:"ts-box ts-before","aria-label":"A step that is not ready"}),p=s("input",{type:"text",inputmode:"numeric",size:"3",
@@ -758,8 +758,8 @@ his order: ${m.next}`:"This is the end of the order.",i.textContent=m.build.word
 build),u.replaceChildren(...At(m.facts));let S=l.contains(document.activeElement);l.replaceChildren(...m.ready.map(([N,F])=>st(
 F,()=>C.send({type:"take",step:N})))),m.ready.length||l.append(s("p",{class:"ts-hint"},"No step is ready.")),S&&(l.querySelector(
 "button")??x).focus(),d.replaceChildren(...bt(m.waiting)),d.disabled=b.disabled=!m.waiting.length,p.value=String(m.position),
-f.textContent=` of ${m.count} `;let v=m.position===0,O=m.position===m.count;for(let N of[L,M])vs(N,v);for(let N of[x,B])
-vs(N,O)}return C.follow("change:view",A),A(),()=>{a.close(),C.close()}}function qt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ot("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
+f.textContent=` of ${m.count} `;let k=m.position===0,O=m.position===m.count;for(let N of[L,M])ks(N,k);for(let N of[x,B])
+ks(N,O)}return C.follow("change:view",A),A(),()=>{a.close(),C.close()}}function qt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ot("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var it=(t,e,n,r,o)=>R("line",{x1:t,y1:e,x2:n,y2:r,class:o}),ct=(t,e,n,r="middle")=>R("text",{x:t,y:e,"text-anchor":r,class:"\
 tsg-text"},n);function zt(){let t=R("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(R("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(it(100+
@@ -794,12 +794,12 @@ L]=n.readingsOnly?[72,48]:[96,120],x=h/(n.readingsOnly?r.radius:n.radii[1]),M=R(
 width:2*h+L,height:2*h+30,class:"tsg-drum",role:"img"}),B=h+4;p.setAttribute("transform",`translate(${B} ${B})`),M.append(
 p,f,it(4,B,2*h+4,B,"tsg-centre"),it(B,4,B,2*h+4,"tsg-centre"),R("circle",{cx:B,cy:B,r:10,class:"tsg-face"}),g);let b=Y("\
 Turn the shaft ten times",()=>d({turns:r.turns+10})),$=[s("div",{class:"ts-tools"},b)];if(!n.readingsOnly){let m=n.kinds,
-S=m.map(([v,O])=>s("label",{class:"ts-option"},s("input",{type:"checkbox",checked:r.kinds.includes(v),onchange:N=>d({kinds:m.
-map(([F])=>F).filter(F=>F===v?N.target.checked:r.kinds.includes(F))})}),`with ${O}`));$[0].append(Y("Fit the rings anew",
+S=m.map(([k,O])=>s("label",{class:"ts-option"},s("input",{type:"checkbox",checked:r.kinds.includes(k),onchange:N=>d({kinds:m.
+map(([F])=>F).filter(F=>F===k?N.target.checked:r.kinds.includes(F))})}),`with ${O}`));$[0].append(Y("Fit the rings anew",
 ()=>d({turns:0}))),S.length&&$.push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the b\
-earings"),...S)),$.push(gt("Setting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:v=>d({setting:v}),words:v=>v<
-0?`${(-v).toFixed(3)} mm of end play`:`${v.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.
-radii[1],step:1,value:r.radius,onInput:v=>d({radius:v}),words:v=>`${v} mm`}).row)}let D=J({model:t,el:e},{kind:"rig"});D.
+earings"),...S)),$.push(gt("Setting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:k=>d({setting:k}),words:k=>k<
+0?`${(-k).toFixed(3)} mm of end play`:`${k.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.
+radii[1],step:1,value:r.radius,onInput:k=>d({radius:k}),words:k=>`${k} mm`}).row)}let D=J({model:t,el:e},{kind:"rig"});D.
 show(D.asks("How hard does the shaft turn?",{first:b,begin:"turn the shaft",who:n.readingsOnly?"Take your reading here; \
 write it in the form.":void 0}),D.alert,s("div",{class:"tsg-beside"},M,s("div",{class:"tsg-side"},a,c)),...$,i,u);function C(){
 let m=t.get("shown");l.waiting||(r=m.state);let S=x*m.state.radius;Tt(p,{r:S}),Tt(f,{x1:B,y1:B-S,x2:2*h+L,y2:B-S}),Tt(g,
@@ -864,9 +864,9 @@ ure"),d,p=[],f=[],g=0,h=!1,L,x=st("In three dimensions",()=>{h=!h,x.setAttribute
 "aria-pressed","false");function M(m){u.set(Math.round(m*we)),b(m)}function B(m){let{placed:S}=Ne(Yt(g,l.movers.length));
 M(Es(S+m,l.movers.length))}function b(m){if(g=m,!d)return;let S=Yt(g,l.movers.length);for(let{group:F,mover:Z,view:y}of p)
 d.shift(F,Cs(l.movers,S,Z,y));$(S);for(let F of f)F.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
-placed:v,next:O}=Ne(S),N=`${v} of ${S.length} in place.`;for(let[F,Z]of[...a.children].entries())Z.classList.toggle("ts-\
+placed:k,next:O}=Ne(S),N=`${k} of ${S.length} in place.`;for(let[F,Z]of[...a.children].entries())Z.classList.toggle("ts-\
 current",F===O);r.textContent=O===null?"All in place.":`${N} Next in: ${l.movers[O].words}.`}function $(m){let{movers:S}=t.
-get("space");L?.move(v=>As(S,m,v))}function D(){if(L?.close(),L=void 0,!!d&&(o.replaceChildren(...h?[]:d.nodes),!!h)){if(t.
+get("space");L?.move(k=>As(S,m,k))}function D(){if(L?.close(),L=void 0,!!d&&(o.replaceChildren(...h?[]:d.nodes),!!h)){if(t.
 get("space").stage!==t.get("stage")){Ts(t),A.send({type:"space"});return}L=Is(t,t.get("space"),l.parts),$(Yt(0,l.movers.
 length)),o.replaceChildren(...L.nodes,...L.drawn?[]:d.nodes),L.ready(()=>$(Yt(g,l.movers.length)))}}function C(){if(l=t.
 get("picture"),n.textContent=t.get("finding"),i.box.value=t.get("stage"),d=void 0,o.replaceChildren(),!l.svg)return;d=Ut(
@@ -886,9 +886,9 @@ onchange:()=>b.send({type:"set",film:Number(x.value)})},...n.films.map(m=>s("opt
 M=s("input",{type:"checkbox",onchange:()=>b.send({type:"set",scattered:M.checked})});a.addEventListener("click",m=>{let S=wt(
 m,"[data-bolt]");S&&(B(S),g(Number(S.dataset.bolt)))});let B=m=>{for(let S of i)S.setAttribute("tabindex",S===m?"0":"-1");
 m.focus({preventScroll:!0})};a.addEventListener("keydown",m=>{let S=wt(m,"[data-bolt]");if(!S||m.ctrlKey||m.metaKey||m.altKey)
-return;let v=Number(S.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[m.key];if(O)B(i[(v+O+i.length)%
+return;let k=Number(S.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[m.key];if(O)B(i[(k+O+i.length)%
 i.length]);else if(m.key==="Home")B(i[0]);else if(m.key==="End")B(i[i.length-1]);else if(m.key==="Enter"||m.key===" ")m.
-repeat||g(v);else return;m.preventDefault()});let b=J({model:t,el:e},{kind:"rig"}),$=Y("Start all by hand",()=>b.send({type:"\
+repeat||g(k);else return;m.preventDefault()});let b=J({model:t,el:e},{kind:"rig"}),$=Y("Start all by hand",()=>b.send({type:"\
 start"})),D=s("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},$,...n.rounds.map(([m,S])=>Y(`One round ${S}`,()=>b.
 send({type:"round",pattern:m,torque:p()}))),h,Y("Start again",()=>b.send({type:"again"}))),C=s("div",{class:"ts-tools",role:"\
 group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:u},"Wrench set to"),l,d));n.films.length&&C.append(
@@ -897,8 +897,8 @@ show(b.asks("Does every bolt keep its clamp?",{first:$,begin:"start all bolts by
 ved here; your answers stand in the form.":void 0}),b.alert,r,C,D,o,s("div",{class:"tsj-bench"},a,c),s("details",{class:"\
 ts-keys"},s("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull it. Arrows g\
 o from bolt to bolt, Enter pulls."));function A(){let m=t.get("view");r.textContent=m.finding,o.textContent=m.happened,c.
-innerHTML=m.bars;for(let[S,v]of i.entries()){let O=m.tight[S]?`${m.clamps[S]} kN`:m.started[S]?"started by hand":"not st\
-arted";v.setAttribute("aria-label",`Bolt ${S+1} of ${n.count}, ${O}`),v.classList.toggle("tsj-tight",m.tight[S]),v.classList.
+innerHTML=m.bars;for(let[S,k]of i.entries()){let O=m.tight[S]?`${m.clamps[S]} kN`:m.started[S]?"started by hand":"not st\
+arted";k.setAttribute("aria-label",`Bolt ${S+1} of ${n.count}, ${O}`),k.classList.toggle("tsj-tight",m.tight[S]),k.classList.
 toggle("tsj-started",m.started[S])}h.disabled=!m.pulls,L.disabled=!m.standing,x.value=String(m.film),M.checked=m.scattered}
 return b.follow("change:view",A),f(),A(),b.close}var Ds="tsk-number";function Nt(t,e,...n){return s("td",{class:e?Ds:null,"data-label":t||null,role:"cell"},...n)}function be(t,e,n){
 let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?Ds:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
@@ -927,7 +927,7 @@ o=s("div",{class:"ts-scroll ts-fit"}),a=Rs(t.get("plan"),{move:S=>M({type:"move"
 c=s("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=s("select",{class:"ts-box ts-how","aria-label":"\
 How it is put together"},...bt(t.get("builds"))),u=st("Start again",()=>M({type:"reset"})),l=s("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([S,v])=>st(v,()=>M({type:"move",code:S})))),
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([S,k])=>st(k,()=>M({type:"move",code:S})))),
 d=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=s("p",{class:"ts-hint"},"Nothing tried yet.\
  Each move is written down here."),f=s("p",{class:"ts-proof",role:"status"}),g=st("What does a full hand test find?",()=>{
 g.disabled=!0,f.textContent="testing",M({type:"prove"})}),h=J({model:t,el:e},{kind:"rig"});c.append(s("div",{},s("p",{class:"\
@@ -936,63 +936,63 @@ place in the gate"}),h.alert,s("div",{class:"ts-tools"},s("span",{class:"ts-pair
 {class:"ts-hint ts-gate-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down tu\
 rn. Or in words:"),s("div",{class:"ts-gate-work"},l,s("div",{},s("p",{class:"ts-prompt"},"Tried by hand"),p,d)));let L=0,
 x="";function M(S){L+=1,h.send({...S,turn:L})}function B(){let S=t.get("view");if(x!==t.get("figure")){x=t.get("figure"),
-o.innerHTML=x;let v=Ht(o,"svg");v.removeAttribute("role"),v.setAttribute("aria-hidden","true")}for(let v of Q(o,"[data-b\
-ody]")){let[O,N]=S.moved[String(v.dataset.rides??v.dataset.body)]??[0,0];v.setAttribute("transform",`translate(${O.toFixed(
-2)} ${N.toFixed(2)})`)}for(let v of Q(o,"[data-gear]"))v.classList.toggle("tsg-in",S.gears.includes(v.dataset.gear));for(let v of Q(
-o,"[data-lifts]"))v.classList.toggle("tsg-up",S.lifted);a.show(S.hand,S.gears),c.dataset.turn=String(S.turn),n.textContent=
+o.innerHTML=x;let k=Ht(o,"svg");k.removeAttribute("role"),k.setAttribute("aria-hidden","true")}for(let k of Q(o,"[data-b\
+ody]")){let[O,N]=S.moved[String(k.dataset.rides??k.dataset.body)]??[0,0];k.setAttribute("transform",`translate(${O.toFixed(
+2)} ${N.toFixed(2)})`)}for(let k of Q(o,"[data-gear]"))k.classList.toggle("tsg-in",S.gears.includes(k.dataset.gear));for(let k of Q(
+o,"[data-lifts]"))k.classList.toggle("tsg-up",S.lifted);a.show(S.hand,S.gears),c.dataset.turn=String(S.turn),n.textContent=
 `${S.gears.length>1?"■ ":S.gears.length?"● ":"○ "}${S.title}.`,r.textContent=S.happened,r.classList.toggle("ts-sto\
 pped",/topped by/.test(S.happened)),(d.childElementCount!==S.log.length||d.lastElementChild?.textContent!==S.log.at(-1))&&
-(d.replaceChildren(...S.log.map(v=>s("li",{class:/topped by/.test(v)?"ts-stopped":""},v))),d.scrollTop=d.scrollHeight),p.
+(d.replaceChildren(...S.log.map(k=>s("li",{class:/topped by/.test(k)?"ts-stopped":""},k))),d.scrollTop=d.scrollHeight),p.
 hidden=S.log.length>0,i.value=S.build,f.textContent=S.proof,g.disabled=!1,D=!1,m()}c.addEventListener("keydown",S=>{if(xt(
-S))return;let v={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[S.key];v&&(S.preventDefault(),M({type:"\
-nudge",travel:v[0],turned:v[1]}))}),i.addEventListener("change",()=>M({type:"build",build:i.value}));let b=null,$=null,D=!1;
-function C(S,v){let O=v.getBoundingClientRect(),N=v.viewBox.baseVal.width/O.width;return[(S.clientX-O.left)*N,(S.clientY-
-O.top)*N]}c.addEventListener("pointerdown",S=>{let v=wt(S,".tsg-panel, .tsl-knob");if(!v||S.button!==0)return;let O=v.ownerSVGElement,
-N=t.get("view").hand,[F,Z]=C(S,O),y=Number(v.dataset.scale),E=y?[y,y]:a.scale;b={svg:O,x:F-N[0]*E[0],y:Z+N[1]*E[1],scale:E},
+S))return;let k={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[S.key];k&&(S.preventDefault(),M({type:"\
+nudge",travel:k[0],turned:k[1]}))}),i.addEventListener("change",()=>M({type:"build",build:i.value}));let b=null,$=null,D=!1;
+function C(S,k){let O=k.getBoundingClientRect(),N=k.viewBox.baseVal.width/O.width;return[(S.clientX-O.left)*N,(S.clientY-
+O.top)*N]}c.addEventListener("pointerdown",S=>{let k=wt(S,".tsg-panel, .tsl-knob");if(!k||S.button!==0)return;let O=k.ownerSVGElement,
+N=t.get("view").hand,[F,Z]=C(S,O),y=Number(k.dataset.scale),E=y?[y,y]:a.scale;b={svg:O,x:F-N[0]*E[0],y:Z+N[1]*E[1],scale:E},
 c.setPointerCapture(S.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts-pulling"),S.preventDefault()}),c.addEventListener(
-"pointermove",S=>{if(!b)return;let[v,O]=C(S,b.svg),{scale:N}=b;$={travel_mm:(v-b.x)/N[0],turn_mm:(b.y-O)/N[1]},m()});let A=()=>{
+"pointermove",S=>{if(!b)return;let[k,O]=C(S,b.svg),{scale:N}=b;$={travel_mm:(k-b.x)/N[0],turn_mm:(b.y-O)/N[1]},m()});let A=()=>{
 b=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",A),c.addEventListener("pointercancel",A);function m(){
 if(D||!$)return;D=!0;let S=$;$=null,M({type:"pull",...S})}return h.follow("msg:custom",S=>{S.type==="trouble"&&(D=!1)}),
 h.follow("change:view",B),B(),h.close}function Hs({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
 "p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,
-l=n.gears.map(([v,O])=>s("button",{type:"button",class:"ts-button","data-gear":v,"aria-pressed":"false",onclick:()=>A({type:"\
-gear",gear:v})},O)),d=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:v=>A({type:"hold",shaft:v.target.
-value})},...bt(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:v=>{i=v.target.value,S()}},
-...bt(r.dials.map(v=>[v.shaft,v.name]))),f=v=>A({type:"turn",shaft:i,turns:v}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
+l=n.gears.map(([k,O])=>s("button",{type:"button",class:"ts-button","data-gear":k,"aria-pressed":"false",onclick:()=>A({type:"\
+gear",gear:k})},O)),d=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:k=>A({type:"hold",shaft:k.target.
+value})},...bt(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:k=>{i=k.target.value,S()}},
+...bt(r.dials.map(k=>[k.shaft,k.name]))),f=k=>A({type:"turn",shaft:i,turns:k}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
 ls",role:"group","aria-label":"Turn the shaft"},st("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),st(`↺ ${g}`,()=>f(
 -n.step),`${g} turn anticlockwise`),st("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),st("a touch ↻",()=>f(n.fine),
 "A touch clockwise"),st(`${g} ↻`,()=>f(n.step),`${g} turn clockwise`),st("1 turn ↻",()=>f(1),"One turn clockwise"),st(
-"Marks to zero",()=>A({type:"reset"}))),L=new Map;for(let v of r.dials){let O=R("g",{},R("circle",{class:"tsw-end",r:34}),
+"Marks to zero",()=>A({type:"reset"}))),L=new Map;for(let k of r.dials){let O=R("g",{},R("circle",{class:"tsw-end",r:34}),
 R("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),R("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),N=[];for(let P=0;P<
 n.marks;P+=1)N.push(R("line",{class:"tsw-tick",y1:-40,y2:P?-47:-52,transform:`rotate(${P*360/n.marks})`})),P&&N.push(R("\
 text",{class:"tsw-number",x:57*Math.sin(P*2*Math.PI/n.marks),y:-57*Math.cos(P*2*Math.PI/n.marks)+4},String(P)));let F=R(
-"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":v.shaft,"aria-hidden":"true"},R("circle",{class:"tsw-plat\
+"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":k.shaft,"aria-hidden":"true"},R("circle",{class:"tsw-plat\
 e",r:40}),...N,R("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),O),Z=s("div",{class:"tsw-count",tabindex:"0",role:"\
-application","aria-roledescription":"shaft","data-shaft":v.shaft},s("div",{class:"tsw-name"}),F,s("div",{class:"tsw-stro\
-kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));L.set(v.shaft,{box:Z,svg:F,shaftEnd:O}),Z.addEventListener("f\
-ocus",()=>{i!==v.shaft&&(i=v.shaft,S())}),Z.addEventListener("keydown",P=>{if(xt(P))return;let _={ArrowRight:1,ArrowDown:1,
-ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[P.key];_&&(P.preventDefault(),i=v.shaft,f(_*(P.key.startsWith("Page")?1:P.
+application","aria-roledescription":"shaft","data-shaft":k.shaft},s("div",{class:"tsw-name"}),F,s("div",{class:"tsw-stro\
+kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));L.set(k.shaft,{box:Z,svg:F,shaftEnd:O}),Z.addEventListener("f\
+ocus",()=>{i!==k.shaft&&(i=k.shaft,S())}),Z.addEventListener("keydown",P=>{if(xt(P))return;let _={ArrowRight:1,ArrowDown:1,
+ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[P.key];_&&(P.preventDefault(),i=k.shaft,f(_*(P.key.startsWith("Page")?1:P.
 shiftKey?n.fine:n.step)))});let y=null,E=P=>{let _=F.getBoundingClientRect();return Math.atan2(P.clientX-_.left-_.width/
 2,_.top+_.height/2-P.clientY)/(2*Math.PI)};F.addEventListener("pointerdown",P=>{P.button===0&&(y=E(P),F.setPointerCapture(
 P.pointerId),Z.focus({preventScroll:!0}),P.preventDefault())}),F.addEventListener("pointermove",P=>{if(y===null)return;let _=E(
 P),z=_-y;z-=Math.round(z),y=_,x+=z,B()});let w=()=>{y=null};F.addEventListener("pointerup",w),F.addEventListener("pointe\
-rcancel",w)}let x=0,M=!1;function B(){if(M||Math.abs(x)<.002)return;M=!0;let v=x;x=0,f(v)}let b=J({model:t,el:e},{kind:"\
+rcancel",w)}let x=0,M=!1;function B(){if(M||Math.abs(x)<.002)return;M=!0;let k=x;x=0,f(k)}let b=J({model:t,el:e},{kind:"\
 rig"}),$=[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Hold still: ",d),s("span",{class:"ts-pair"},"Turn by ha\
-nd: ",p)),s("div",{class:"tsw-counts"},...[...L.values()].map(v=>v.box)),h,a];b.show(b.asks("How many turns does it take\
+nd: ",p)),s("div",{class:"tsw-counts"},...[...L.values()].map(k=>k.box)),h,a];b.show(b.asks("How many turns does it take\
 ?",{first:h,begin:n.closed?"turn a shaft":"engage a gear, then turn a shaft",who:n.closed?"Nothing is saved here; your a\
 nswers stand in the form.":void 0}),b.alert,o,!n.closed&&s("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
 ged"},s("span",{},"Engage: "),...l),...n.closed?$:[Ct([c],$)],s("p",{class:"ts-hint tsw-say"},`All three are seen from t\
 he clutch side. Drag a dial round, or go to it and use the arrow keys (${g} turn), Shift with an arrow key (a touch) or \
-Page Up and Page Down (one turn). Each stroke is a whole turn.`));let D=0,C=null;function A(v){D+=1,b.send({...v,turn:D})}
-let m=v=>{let O=[];for(let N=v;N>0;N-=5)O.push(N>=5?"||||/":"|".repeat(N));return O.join(" ")};function S(){let v=t.get(
-"view");C!==t.get("figure")&&(C=String(t.get("figure")),c.innerHTML=C);for(let O of Q(c,"[data-wheel]")){let[N,F]=v.wheels[String(
+Page Up and Page Down (one turn). Each stroke is a whole turn.`));let D=0,C=null;function A(k){D+=1,b.send({...k,turn:D})}
+let m=k=>{let O=[];for(let N=k;N>0;N-=5)O.push(N>=5?"||||/":"|".repeat(N));return O.join(" ")};function S(){let k=t.get(
+"view");C!==t.get("figure")&&(C=String(t.get("figure")),c.innerHTML=C);for(let O of Q(c,"[data-wheel]")){let[N,F]=k.wheels[String(
 O.dataset.wheel)]??[0,!0];O.setAttribute("transform",`translate(0 ${(N*Number(O.dataset.reach)).toFixed(1)})`),O.classList.
-toggle("tsw-behind",!F)}for(let O of l)O.setAttribute("aria-pressed",String(v.engaged.includes(O.dataset.gear)));d.value=
-v.held,p.value=i;for(let O of v.dials){let{box:N,shaftEnd:F}=L.get(O.shaft),Z=O.way>0?"↻":O.way<0?"↺":"";F.setAttribute(
+toggle("tsw-behind",!F)}for(let O of l)O.setAttribute("aria-pressed",String(k.engaged.includes(O.dataset.gear)));d.value=
+k.held,p.value=i;for(let O of k.dials){let{box:N,shaftEnd:F}=L.get(O.shaft),Z=O.way>0?"↻":O.way<0?"↺":"";F.setAttribute(
 "transform",`rotate(${O.angle})`);let[y,,E,w]=N.children;y.textContent=`${O.name}${O.held?", held":O.shaft===i?", your h\
 and":""}`,E.textContent=O.strokes||Z?`${Z} ${m(O.strokes)}`:"no stroke",w.textContent=O.figure,N.classList.toggle("tsw-h\
 and",O.shaft===i),N.classList.toggle("tsw-held",O.held),N.setAttribute("aria-label",`${O.name}${O.held?", held":""}. ${O.
-words}`)}o.textContent=v.finding,a.textContent=v.happened,e.dataset.turn=String(v.turn),M=!1,B()}return b.follow("change\
+words}`)}o.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=String(k.turn),M=!1,B()}return b.follow("change\
 :view",S),S(),b.close}function Ws({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
 tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,c),u=[],
 l=[],d=null,p=t.get("plan").lookingOnly,f=(C,A)=>s("button",{type:"button",class:"ts-button","data-verdict":C,"aria-pres\
@@ -1003,22 +1003,22 @@ el:e},{kind:"rig"});x.show(x.asks(p?"What is to be seen at each place?":"Where c
 "choose a place":"choose a place and judge it",who:p?"Nothing is saved here; your answers stand in the form.":void 0}),x.
 alert,n,s("p",{class:"ts-keys"},p?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":
 "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the butt\
-ons."),Ct([r],[i,!p&&L]));function M(C,A){let m=C!==d;d=C;for(let[S,v]of l.entries()){let O=u[S][0]===C;v.setAttribute("\
-tabindex",O?"0":"-1"),v.setAttribute("aria-pressed",String(O)),v.classList.toggle("tsh-chosen",O),O&&A&&(v.focus({preventScroll:!0}),
-B(v))}m&&x.send({type:"choose",place:C})}function B(C){let A=Ht(C,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();
+ons."),Ct([r],[i,!p&&L]));function M(C,A){let m=C!==d;d=C;for(let[S,k]of l.entries()){let O=u[S][0]===C;k.setAttribute("\
+tabindex",O?"0":"-1"),k.setAttribute("aria-pressed",String(O)),k.classList.toggle("tsh-chosen",O),O&&A&&(k.focus({preventScroll:!0}),
+B(k))}m&&x.send({type:"choose",place:C})}function B(C){let A=Ht(C,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();
 (A.left<m.left||A.right>m.right)&&(r.scrollLeft+=A.left-m.left-(m.width-A.width)/2),(A.bottom<0||A.bottom>innerHeight||A.
 top<0)&&C.scrollIntoView({block:"nearest"})}function b(){let C=t.get("plan");u=C.places,r.innerHTML=C.drawing,Ht(r,"svg").
 setAttribute("role","group"),l=u.map(([A])=>Ht(r,`[data-place="${A}"]`)),l.forEach((A,m)=>{A.setAttribute("role","button"),
 A.setAttribute("aria-label",`${m+1} ${u[m][1]}`),A.addEventListener("click",()=>M(u[m][0],!0))}),d=String(t.get("view").
-chosen),M(d,!1)}r.addEventListener("keydown",C=>{if(xt(C))return;let A=u.findIndex(([v])=>v===d),m=Math.min(6,u.length),
+chosen),M(d,!1)}r.addEventListener("keydown",C=>{if(xt(C))return;let A=u.findIndex(([k])=>k===d),m=Math.min(6,u.length),
 S=A;if(C.key==="ArrowRight")S=A+1;else if(C.key==="ArrowLeft")S=A-1;else if(C.key==="ArrowDown")S=A+m;else if(C.key==="A\
 rrowUp")S=A-m;else if(C.key==="Home")S=0;else if(C.key==="End")S=u.length-1;else if(C.key!=="Enter"&&C.key!==" ")return;
 C.preventDefault(),S>=0&&S<u.length&&M(u[S][0],!0)});function $(){let C=t.get("view");n.textContent=C.finding;let A=u.findIndex(
-([v])=>v===C.chosen);o.textContent=`${A+1}  ${u[A][1]}`,a.textContent=C.seen;let{verdict:m,...S}=C.told;if(c.replaceChildren(),
-m){let v=C.judged[C.chosen],O=v==="stop"==(m==="Stop here."),N=v==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
+([k])=>k===C.chosen);o.textContent=`${A+1}  ${u[A][1]}`,a.textContent=C.seen;let{verdict:m,...S}=C.told;if(c.replaceChildren(),
+m){let k=C.judged[C.chosen],O=k==="stop"==(m==="Stop here."),N=k==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
 tsh-verdict"},O?`✓ Yes: ${m}`:`✗ You said “${N}”. The course says: ${m}`),s("dl",{class:"ts-facts"},...Object.entries(
-S).flatMap(([F,Z])=>[s("dt",{},F),s("dd",{},Z)])))}for(let v of g)v.setAttribute("aria-pressed",String(C.judged[C.chosen]===
-v.dataset.verdict));for(let[v,O]of l.entries()){let N=C.judged[u[v][0]];O.setAttribute("aria-label",`${v+1} ${u[v][1]}${N?
+S).flatMap(([F,Z])=>[s("dt",{},F),s("dd",{},Z)])))}for(let k of g)k.setAttribute("aria-pressed",String(C.judged[C.chosen]===
+k.dataset.verdict));for(let[k,O]of l.entries()){let N=C.judged[u[k][0]];O.setAttribute("aria-label",`${k+1} ${u[k][1]}${N?
 `, judged: ${N==="stop"?"stop here":"fine as it is"}`:""}`);let F=O.querySelector(".tsh-tag");if(!N){F?.remove();continue}
 F||(F=R("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),O.append(F)),F.textContent=N==="stop"?"■ \
 stop":"○ well"}e.dataset.turn=C.chosen}let D=()=>{b(),$()};return x.follow("change:plan",D),x.follow("change:view",$),
@@ -1032,13 +1032,13 @@ ig"});d.show(d.asks("Is this lift safe by hand?",{first:c.values().next().value?
 s("div",{class:"tsl-sliders",role:"group","aria-label":"The lift"},...u,s("div",{class:"tsl-row"},s("span",{},"Grip"),l)),
 a,o,s("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
 function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.sum,a.innerHTML=f.drawing;for(let[g,{slider:h,say:L}]of c)
-document.activeElement!==h&&(h.value=f.sizes[g]),L();l.value=f.sizes.grip}return d.follow("change:view",p),p(),d.close}var ke={x:90,y:120,perMm:20,radius:82,bevel:30};function so(t){let e=R("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
-r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=ke;e.append(R("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
+document.activeElement!==h&&(h.value=f.sizes[g]),L();l.value=f.sizes.grip}return d.follow("change:view",p),p(),d.close}var ve={x:90,y:120,perMm:20,radius:82,bevel:30};function so(t){let e=R("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=ve;e.append(R("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
 per"}),it(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*o;if(p%2){e.append(it(
 f,r,f,r+18,"tsi-fine"));continue}let g=p/2;e.append(it(f,r,f,r-(g%5?18:27),g%5?"tsi-fine":"tsi-bold")),g%5===0&&e.append(
 ct(f,r-33,String(g)))}let c=R("g",{});e.append(c,ct(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
-. Thimble: 50 lines a turn.","start"));let i=R("path",{d:`M0 ${r-a+14}L${ke.bevel} ${r-a}L${ke.bevel} ${r+a}L0 ${r+a-14}\
-Z`,class:"tsi-body"}),u=R("rect",{x:ke.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),l=R("rect",{x:0,y:r-a,width:760,
+. Thimble: 50 lines a turn.","start"));let i=R("path",{d:`M0 ${r-a+14}L${ve.bevel} ${r-a}L${ve.bevel} ${r+a}L0 ${r+a-14}\
+Z`,class:"tsi-body"}),u=R("rect",{x:ve.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),l=R("rect",{x:0,y:r-a,width:760,
 height:2*a,fill:"var(--ts-paper)"}),d=R("g",{});return c.append(l,i,u,d),{node:e,set(p){c.setAttribute("transform",`tran\
 slate(${n+p.mm*o} 0)`),d.replaceChildren();for(let f=0;f<t.lines;f+=1){let g=f-p.line;g-=t.lines*Math.round(g/t.lines);let h=g/
 t.lines*2*Math.PI;if(Math.abs(h)>1.15)continue;let L=r-(a-8)*Math.sin(h),x=f%5===0;d.append(it(0,L,x?26:16,L,x?"tsi-bold":
@@ -1096,9 +1096,9 @@ ed by ${l}°`,onInput:l=>n({angle:l})}),i=ht("Plunger",e.pressed,r.pressed,l=>n(
 l=>n({tilt:l}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:s("div",{class:"\
 tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Lt(i.row,
 u.row),c.row],set(l,d){o.set(l.mm,l.words),a.set(l.state.angle,Number(l.state.tilt),`Shaft end on, turned by ${l.state.angle}\
-°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(d.angle)}}})}var Ys=(t,e)=>(t+e)%7<2,Xs=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ye=()=>!1,ve=t=>(e,n)=>n%t===0,ro={"":ye,dots:(t,e)=>t%6<2&&e%
+°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(d.angle)}}})}var Ys=(t,e)=>(t+e)%7<2,Xs=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ye=()=>!1,ke=t=>(e,n)=>n%t===0,ro={"":ye,dots:(t,e)=>t%6<2&&e%
 6<2,rising:Ys,cross:Xs,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
-10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ye,"lines-2":ve(14),"lines-3":ve(8),"lines-4":ve(5),"lines-5":ve(
+10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ye,"lines-2":ke(14),"lines-3":ke(8),"lines-4":ke(5),"lines-5":ke(
 3)};function ao(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var Gs=([t,e,n],r)=>(r<<24|n<<16|e<<
 8|t)>>>0;function Vs(t,[e,n],r,o,a){let c=n*4,i=new Uint32Array(c*e*4),u=new Map(r.map(([p,,f,g])=>{let h=f?Gs(ao(f),200):
 0;return[p,{ground:h,hatch:ro[g]??ye}]})),l={ground:0,hatch:ye},d=Gs(o,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let g=0;g<
@@ -1124,10 +1124,10 @@ y.slice(0,3).map(Number):[0,0,0]}let C="",A="";function m(){let y=t.get("view"),
 rid"),P=w instanceof DataView?new Uint8Array(w.buffer,w.byteOffset,w.byteLength):new Uint8Array(w);Zs(u,P,y.shape,E,D(),
 !y.closed);let[_,z]=y.shape,[V,pt]=[y.corner[0]-y.pitch/2,y.corner[1]-y.pitch/2],W=(K,q)=>`${(100*K/q).toFixed(3)}%`;u.style.
 left=W(V-B.left,B.width),u.style.width=W(z*y.pitch,B.width),u.style.top=W(B.high-pt-_*y.pitch,B.height),u.style.height=W(
-_*y.pitch,B.height);let X=new Set(P.map(K=>y.closed?K:K&15)),k=E.filter(([K])=>X.has(K)),H=`${k.map(([,K])=>K)} ${D()}`;
-H!==C&&(C=H,i.replaceChildren(...k.map(K=>lo(K,D()))))}let S=R("g");f.drawing.over.append(S);let v=([y,E])=>[y-B.left,B.
-high-E];function O([y,E]){let w=E.map(P=>{let[_,z]=v(P);return`M${_.toFixed(1)} ${z.toFixed(1)}h0.01`});return R("path",
-{d:w.join(""),class:"tsp-lump","stroke-width":2*y})}function N(y){let[E,w]=v(y[y.length-1]),P=`M${E-1.3*b} ${w-b}h${2.6*
+_*y.pitch,B.height);let X=new Set(P.map(K=>y.closed?K:K&15)),v=E.filter(([K])=>X.has(K)),H=`${v.map(([,K])=>K)} ${D()}`;
+H!==C&&(C=H,i.replaceChildren(...v.map(K=>lo(K,D()))))}let S=R("g");f.drawing.over.append(S);let k=([y,E])=>[y-B.left,B.
+high-E];function O([y,E]){let w=E.map(P=>{let[_,z]=k(P);return`M${_.toFixed(1)} ${z.toFixed(1)}h0.01`});return R("path",
+{d:w.join(""),class:"tsp-lump","stroke-width":2*y})}function N(y){let[E,w]=k(y[y.length-1]),P=`M${E-1.3*b} ${w-b}h${2.6*
 b}l${-1.3*b} ${2.2*b}Z`;return[R("path",{d:f.drawing.path(y),class:"tsp-way","stroke-width":b}),R("path",{d:P,class:"tsp\
 -out"})]}function F(){let y=t.get("view");if(d!==null&&y.turn!==d)return;d=null;let E=JSON.stringify([y.entries,y.notes]);
 if(E!==A&&f.show(y.entries,y.notes),A=E,f.drawing.strokes([]),m(),S.replaceChildren(...y.lumps.map(O),...y.leaks.flatMap(
@@ -1171,17 +1171,17 @@ p,{min:f,max:g,step:h,value:r[d],words:M=>`${M.toFixed(x)} ${L}`,onInput:M=>n({[
 2?u:u.length?[Lt(...u)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the first list":"move\
  the first slider",picture:o,controls:[...l,...i.map(({row:d})=>d)],set(d){d.drawing!==a&&(a=d.drawing,o.innerHTML=a)}}})}function nn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
 a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,u=null,l=(A,m)=>{u={...u,[A]:m},i===null&&d()};function d(){
-i=ot("choice"),$.send({type:"choose",chosen:u,turn:i}),u=null}let p=s("div",{class:"tsj-settings"}),f=(A,m,S)=>{let v=ot(
-"set");return m.id=v,p.append(s("label",{for:v},A),s("span",{class:"tsj-slide"},m,S)),m},g=(A,m,S)=>f(m,s("select",{class:"\
-ts-box",onchange:v=>l(A,v.target.value)},...bt(S.map(v=>typeof v=="string"?[v,v]:v)))),h=(A,m,S)=>f(m,s("input",{type:"r\
-ange",oninput:v=>l(A,Number(v.target.value))}),S),L={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
+i=ot("choice"),$.send({type:"choose",chosen:u,turn:i}),u=null}let p=s("div",{class:"tsj-settings"}),f=(A,m,S)=>{let k=ot(
+"set");return m.id=k,p.append(s("label",{for:k},A),s("span",{class:"tsj-slide"},m,S)),m},g=(A,m,S)=>f(m,s("select",{class:"\
+ts-box",onchange:k=>l(A,k.target.value)},...bt(S.map(k=>typeof k=="string"?[k,k]:k)))),h=(A,m,S)=>f(m,s("input",{type:"r\
+ange",oninput:k=>l(A,Number(k.target.value))}),S),L={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
 ead",n.threads),strength:g("strength","Strength class",n.classes),state:g("state","State of the thread",n.states),tool:g(
 "tool","Tool",n.tools)},x=s("output",{class:"tsj-figure"}),M=h("torque_nm","Torque",x),B=s("output",{class:"tsj-figure"}),
 b=h("engagement_mm","Thread that meets",B),$=J({model:t,el:e},{kind:"rig"});$.show($.asks("What gives way first?",{first:M,
-begin:"set the torque"}),$.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let D=(A,m,S,v,O,N)=>{Tt(A,{min:m,max:S,step:v}),
+begin:"set the torque"}),$.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let D=(A,m,S,k,O,N)=>{Tt(A,{min:m,max:S,step:k}),
 i===null&&(A.value=String(O)),A.setAttribute("aria-valuetext",N)};function C(){let A=t.get("view");if(i!==null&&A.turn!==
 i)return;i=null,u!==null&&d();let{chosen:m}=A;r.textContent=A.finding,o.innerHTML=A.band,a.innerHTML=A.section,c.replaceChildren(
-...At(A.facts));for(let[S,v]of Object.entries(L))v.value=m[S];D(M,1,A.topTorque,.5,m.torque_nm,A.torqueText),x.textContent=
+...At(A.facts));for(let[S,k]of Object.entries(L))k.value=m[S];D(M,1,A.topTorque,.5,m.torque_nm,A.torqueText),x.textContent=
 A.torqueText,D(b,A.lowEngagement,A.topEngagement,.5,m.engagement_mm,A.engagementText),B.textContent=A.engagementText}return $.
 follow("change:view",C),C(),$.close}function on({model:t,el:e}){let n=fe(t),r=Ut(t.get("picture"),{onChoose:a=>n.show("part",[a])}),o=J({model:t,el:e},{kind:"\
 rig"});return o.show(o.asks("Where does each part lie?",{first:r.choose,begin:"choose a part",who:""}),o.alert,s("p",{class:"\
@@ -1208,23 +1208,23 @@ rig"});$.show($.asks("Which step comes next, and what does it need?",{first:c,be
 alert,r,B,o,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"ts-tools"},a,c),i),s("div",{},l,s(
 "div",{class:"ts-tools"},s("span",{class:"ts-pair"},h,L),x))),p,g,f,b,s("details",{},s("summary",{},"How far each stage \
 is"),d),u);let D=0,C=null;function A(T,G=null){D+=1,C=G&&{turn:D,focus:G},e.setAttribute("aria-busy","true"),$.send({...T,
-turn:D})}let m="",S=null,v="next",O=T=>!t.get("view").done.includes(T),N=()=>Q(i,"[data-step]"),F=T=>N().find(G=>G.dataset.
-step===T)?.focus(),Z=()=>({stages:n.stages,stage:a.value,step:S,isOpen:O});function y(T,G){v=T,A(T==="list"?{type:"take",
+turn:D})}let m="",S=null,k="next",O=T=>!t.get("view").done.includes(T),N=()=>Q(i,"[data-step]"),F=T=>N().find(G=>G.dataset.
+step===T)?.focus(),Z=()=>({stages:n.stages,stage:a.value,step:S,isOpen:O});function y(T,G){k=T,A(T==="list"?{type:"take",
 step:G}:{type:"next"},"hand")}function E(T){a.value=Pe(n.stages,T)??a.value,S=T,V(),F(T)}function w(T){if(xt(T))return;let G=rn(
-T.key,{...Z(),labels:n.labels});G&&(T.preventDefault(),E(G))}function P(){let T=an(Z());T?v==="next"?c.focus():E(T):x.focus()}
-function _(){let T=t.get("view").done.length>=Object.keys(n.labels).length;v==="next"&&!T?y("next"):P()}function z(T){let{
+T.key,{...Z(),labels:n.labels});G&&(T.preventDefault(),E(G))}function P(){let T=an(Z());T?k==="next"?c.focus():E(T):x.focus()}
+function _(){let T=t.get("view").done.length>=Object.keys(n.labels).length;k==="next"&&!T?y("next"):P()}function z(T){let{
 done:G,ready:rt}=t.get("view");return G.includes(T)?{sign:"✓",word:"done"}:rt.includes(T)?{sign:"▸",word:"ready"}:{sign:"\
 ○",word:n.marked?"open":"waits"}}function V(){let T=Xt(n.stages,a.value);(S===null||!T.includes(S))&&(S=T.find(O)??T[0]);
 let G=t.get("hand").step,rt=JSON.stringify([a.value,T.map(z),G]);if(rt===m){for(let mt of N())mt.tabIndex=mt.dataset.step===
 S?0:-1;return}m=rt;let ft=N().find(mt=>mt===document.activeElement)?.dataset.step;i.replaceChildren(...T.map(mt=>pt(mt,G))),
 ft&&F(ft)}function pt(T,G){let{sign:rt,word:ft}=z(T);return s("button",{type:"button",class:`ts-button ts-buildstep ts-b\
 uildstep-${ft}`,"data-step":T,tabindex:T===S?"0":"-1","aria-current":T===G?"step":!1,"aria-label":`${n.labels[T]}: ${ft}`,
-onclick:()=>{S=T,y("list",T)}},Mt(rt),n.labels[T])}let W="",X=new Map;function k(T){let G=Wt(T),rt=s("p",{class:"ts-read",
+onclick:()=>{S=T,y("list",T)}},Mt(rt),n.labels[T])}let W="",X=new Map;function v(T){let G=Wt(T),rt=s("p",{class:"ts-read",
 id:G.read,role:"status"}),ft=0,mt=j=>{A({type:"set",name:T.name,value:j}),ft=D},et=Pt(T).make(T,G,mt,()=>{}),I=_t(T,G,null);
 return I.append(et.element,rt),I.dataset.field=T.name,{element:I,flush:()=>et.flush?.(),show(j={},tt){if(tt<ft)return;et.
 show(j);let lt=j.read?`read as ${j.read}`:"";rt.textContent=j.error?`▲ Look again: ${j.error}`:lt}}}let H=T=>s("dl",{class:"\
 ts-facts"},...At(T));function K(){let T=t.get("hand"),G=JSON.stringify(T);if(G===W)return;if(W=G,l.dataset.stands=String(
-!!T.stands),X=new Map((T.fields??[]).map(et=>[et.name,k(et)])),!T.step){l.replaceChildren(s("p",{class:"ts-hint"},"No st\
+!!T.stands),X=new Map((T.fields??[]).map(et=>[et.name,v(et)])),!T.step){l.replaceChildren(s("p",{class:"ts-hint"},"No st\
 ep in hand. Choose one from the list, or press the button above it."));return}let rt=st(`Do it: ${T.label}`,q);rt.classList.
 add("ts-do");let ft=T.stands?[st("Go on",_),st("Take it out again",()=>A({type:"out",step:T.step},"hand"))]:[rt];l.replaceChildren(
 s("p",{class:"ts-prompt ts-hand-name",tabindex:"-1"},T.label),...T.plain.map(et=>s("p",{class:"ts-hint"},et)),...T.cautions.
@@ -1262,66 +1262,66 @@ av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),u=t.get("cohort"),
 autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:l.value})});l.value=t.get("by"),n.show(s("div",{class:"\
 ts-desk-top"},s("b",{},It([u.name,u.college]).join(", ")),s("span",{class:"ts-pair"},s("label",{for:l.id},"At the desk (\
 your name, for the trail)"),l)),u.invented?s("p",{class:"ts-hint"},u.invented):null,i,c,n.alert,r,o);let d=new Map,p=new Map,
-f=new Map,g=new Map,h=!1,L="",x="",M=!1,B=()=>h||Object.keys(t.get("busy")).length>0,b=(k,H={})=>{B()||n.isLost()||(k!==
-"look"&&(r.textContent="",n.alert.textContent="",C()),t.send({type:k,...H}))},$=()=>Q(e,"[data-key]");function D(){let k=$().
-find(H=>H.dataset.key===L);return k&&o.contains(k)?k.closest("form, section"):null}function C(){let k=D();k?k.append(c,a):
+f=new Map,g=new Map,h=!1,L="",x="",M=!1,B=()=>h||Object.keys(t.get("busy")).length>0,b=(v,H={})=>{B()||n.isLost()||(v!==
+"look"&&(r.textContent="",n.alert.textContent="",C()),t.send({type:v,...H}))},$=()=>Q(e,"[data-key]");function D(){let v=$().
+find(H=>H.dataset.key===L);return v&&o.contains(v)?v.closest("form, section"):null}function C(){let v=D();v?v.append(c,a):
 (i.after(c),a.remove());let[H,K]=[r.textContent,n.alert.textContent];a.replaceChildren(...It([H&&s("p",{class:"ts-told"},
-H),K&&s("p",{class:"ts-trouble"},K)]));for(let q of[r,n.alert])q.classList.toggle("ts-hidden",!!k);return k}function A(){
-let k=C(),H=[n.alert,r].find(q=>q.textContent);(k?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function m(k,H,K=""){
+H),K&&s("p",{class:"ts-trouble"},K)]));for(let q of[r,n.alert])q.classList.toggle("ts-hidden",!!v);return v}function A(){
+let v=C(),H=[n.alert,r].find(q=>q.textContent);(v?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function m(v,H,K=""){
 if(B()||n.isLost())return;L=H,M=!0,h=!0;try{for(let[nt,U]of g){let[dt]=U.files??[];dt&&await un(t,nt,dt)}}finally{h=!1}let q=[
-...p].map(([nt,U])=>[nt,[...U]]);b("do",{act:k,of:K,typed:Object.fromEntries(d),ticked:Object.fromEntries(q)})}function S(k){
-let{name:H,of:K}=k,q=ot("field"),nt=k.hint?s("span",{class:"ts-hint",id:`${q}-hint`},k.hint):null,U={id:q,"data-key":`fi\
-eld:${H}`,"aria-describedby":nt?.id},dt=s("label",{for:q},k.label);if(!d.has(H)&&K!=="file"&&d.set(H,K==="tick"?k.value===
-"yes":k.value),K==="file"){let rt=g.get(H)??s("input",{type:"file",class:"ts-file"});for(let[ft,mt]of Object.entries(U))
+...p].map(([nt,U])=>[nt,[...U]]);b("do",{act:v,of:K,typed:Object.fromEntries(d),ticked:Object.fromEntries(q)})}function S(v){
+let{name:H,of:K}=v,q=ot("field"),nt=v.hint?s("span",{class:"ts-hint",id:`${q}-hint`},v.hint):null,U={id:q,"data-key":`fi\
+eld:${H}`,"aria-describedby":nt?.id},dt=s("label",{for:q},v.label);if(!d.has(H)&&K!=="file"&&d.set(H,K==="tick"?v.value===
+"yes":v.value),K==="file"){let rt=g.get(H)??s("input",{type:"file",class:"ts-file"});for(let[ft,mt]of Object.entries(U))
 mt&&rt.setAttribute(ft,mt);return g.set(H,rt),s("div",{class:"ts-desk-field"},dt,rt,nt)}if(K==="tick"){let G=s("input",{
 type:"checkbox",...U});G.checked=d.get(H)===!0,G.addEventListener("change",()=>d.set(H,G.checked));let rt=s("label",{class:"\
-ts-option",for:q},G,k.label);return s("div",{class:"ts-desk-field"},rt,nt)}let T=K==="choice"?yt(U,k.options):K==="long"?
+ts-option",for:q},G,v.label);return s("div",{class:"ts-desk-field"},rt,nt)}let T=K==="choice"?yt(U,v.options):K==="long"?
 s("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...U}):s("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
-0",...U});return T.value=String(d.get(H)??""),K==="choice"&&!k.options.some(([G])=>G===d.get(H))&&(T.value=k.options[0]?.[0]??
-"",d.set(H,T.value)),T.addEventListener("input",()=>d.set(H,T.value)),s("div",{class:"ts-desk-field"},dt,T,nt)}function v(k){
-let H=ot("form"),K=s("div",{class:"ts-doing"}),q=()=>{K.replaceChildren(...k.acts.map(U=>Y(U.label,()=>U.sure?nt(U):m(U.
+0",...U});return T.value=String(d.get(H)??""),K==="choice"&&!v.options.some(([G])=>G===d.get(H))&&(T.value=v.options[0]?.[0]??
+"",d.set(H,T.value)),T.addEventListener("input",()=>d.set(H,T.value)),s("div",{class:"ts-desk-field"},dt,T,nt)}function k(v){
+let H=ot("form"),K=s("div",{class:"ts-doing"}),q=()=>{K.replaceChildren(...v.acts.map(U=>Y(U.label,()=>U.sure?nt(U):m(U.
 id,`act:${U.id}`),{class:U.first?"ts-button ts-first":"ts-button","data-key":`act:${U.id}`})))},nt=U=>{let dt=ot("sure"),
 T=s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":dt},s("p",{id:dt},U.sure),s("div",{class:"ts-d\
 oing"},Y(`Yes: ${U.label}`,()=>m(U.id,`act:${U.id}`),{"data-key":`act:${U.id}`}),Y("No, leave it",()=>{q(),Q(K,`[data-ke\
 y="act:${U.id}"]`)[0]?.focus()})));K.replaceChildren(T),T.focus()};return q(),s("form",{class:"ts-desk-form","aria-label\
-ledby":k.title?H:null,onsubmit:U=>U.preventDefault()},k.title?s("h3",{id:H},k.title):null,k.hint?s("p",{class:"ts-hint"},
-k.hint):null,k.fields.length?s("div",{class:"ts-desk-fields"},...k.fields.map(S)):null,k.acts.length?K:null)}function O(k,H){
-if(typeof k=="string")return k;let K=k.act?Y(k.text,()=>m(k.act,H,k.of),{class:"ts-cell","aria-label":k.label||null,"dat\
-a-key":H}):k.text;return s("span",{},k.shape?Mt(k.shape):null,K)}function N(k){let H=ot("table"),K=s("h3",{id:H},k.title);
-if(!k.rows.length)return s("section",{},K,s("p",{},k.empty));let q=p.get(k.id)??new Set,nt=new Set(k.rows.map(({key:et})=>et));
-for(let et of q)nt.has(et)||q.delete(et);p.set(k.id,q);let U=s("tr",{}),dt=s("tbody",{}),T=k.pick?s("input",{type:"check\
-box","aria-label":"all","data-key":`all:${k.id}`}):null,G=()=>{T&&(T.checked=q.size===k.rows.length,T.indeterminate=q.size>
-0&&!T.checked)},rt=()=>{let et=f.get(k.id),I=et?dn(k.rows,et.column,et.down):k.rows;dt.replaceChildren(...I.map(mt)),U.replaceChildren(
-...T?[s("th",{class:"ts-tick"},T)]:[],...k.columns.map(ft)),G()},ft=(et,I)=>{let j=f.get(k.id),tt=j?.column===I,lt=tt?j.
-down?"descending":"ascending":null,vt=()=>{f.set(k.id,{column:I,down:tt&&!j.down}),rt(),Q(U,`[data-key="${ut}"]`)[0]?.focus()};
-if(!et)return s("td");let ut=`sort:${k.id}:${I}`;return s("th",{scope:"col","aria-sort":lt,class:k.numbers.includes(I)?"\
-ts-figure":null},Y(et,vt,{class:"ts-sort","data-key":ut}),tt?Mt(j.down?"▼":"▲"):null)},mt=et=>{let I=k.pick?s("input",
-{type:"checkbox","aria-label":et.cells.slice(0,3).map(xe).join(" "),"data-key":`row:${k.id}:${et.key}`}):null;return I&&
+ledby":v.title?H:null,onsubmit:U=>U.preventDefault()},v.title?s("h3",{id:H},v.title):null,v.hint?s("p",{class:"ts-hint"},
+v.hint):null,v.fields.length?s("div",{class:"ts-desk-fields"},...v.fields.map(S)):null,v.acts.length?K:null)}function O(v,H){
+if(typeof v=="string")return v;let K=v.act?Y(v.text,()=>m(v.act,H,v.of),{class:"ts-cell","aria-label":v.label||null,"dat\
+a-key":H}):v.text;return s("span",{},v.shape?Mt(v.shape):null,K)}function N(v){let H=ot("table"),K=s("h3",{id:H},v.title);
+if(!v.rows.length)return s("section",{},K,s("p",{},v.empty));let q=p.get(v.id)??new Set,nt=new Set(v.rows.map(({key:et})=>et));
+for(let et of q)nt.has(et)||q.delete(et);p.set(v.id,q);let U=s("tr",{}),dt=s("tbody",{}),T=v.pick?s("input",{type:"check\
+box","aria-label":"all","data-key":`all:${v.id}`}):null,G=()=>{T&&(T.checked=q.size===v.rows.length,T.indeterminate=q.size>
+0&&!T.checked)},rt=()=>{let et=f.get(v.id),I=et?dn(v.rows,et.column,et.down):v.rows;dt.replaceChildren(...I.map(mt)),U.replaceChildren(
+...T?[s("th",{class:"ts-tick"},T)]:[],...v.columns.map(ft)),G()},ft=(et,I)=>{let j=f.get(v.id),tt=j?.column===I,lt=tt?j.
+down?"descending":"ascending":null,kt=()=>{f.set(v.id,{column:I,down:tt&&!j.down}),rt(),Q(U,`[data-key="${ut}"]`)[0]?.focus()};
+if(!et)return s("td");let ut=`sort:${v.id}:${I}`;return s("th",{scope:"col","aria-sort":lt,class:v.numbers.includes(I)?"\
+ts-figure":null},Y(et,kt,{class:"ts-sort","data-key":ut}),tt?Mt(j.down?"▼":"▲"):null)},mt=et=>{let I=v.pick?s("input",
+{type:"checkbox","aria-label":et.cells.slice(0,3).map(xe).join(" "),"data-key":`row:${v.id}:${et.key}`}):null;return I&&
 (I.checked=q.has(et.key),I.addEventListener("change",()=>{I.checked?q.add(et.key):q.delete(et.key),G()})),s("tr",{},I?s(
-"td",{class:"ts-tick"},I):null,...et.cells.map((j,tt)=>{let lt=!tt&&!!xe(j);return s(lt?"th":"td",{scope:lt?"row":null,class:k.
-numbers.includes(tt)?"ts-figure":null},O(j,`cell:${k.id}:${et.key}:${tt}`))}))};return T?.addEventListener("change",()=>{
-if(q.clear(),T.checked)for(let{key:et}of k.rows)q.add(et);for(let et of Q(dt,"td.ts-tick input"))et.checked=T.checked}),
-rt(),s("section",{},s("div",{class:"ts-desk-caption"},K,Y("Save as CSV",()=>t.send({type:"export",table:k.id}),{"aria-la\
-bel":`Save as CSV: ${k.title}`,"data-key":`export:${k.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
-aria-labelledby":H},s("table",{class:"ts-table","aria-labelledby":H},s("thead",{},U),dt)))}function F(k){if(k.kind==="ta\
-ble")return N(k);if(k.kind==="form")return v(k);if(k.kind==="link"){let H=k.how==="edit"?"lab/tree":k.how,q={class:"ts-l\
-ink",href:H?Vt(H,k.path):k.path,target:"_blank"};return s("p",{},s("a",{...q,"data-key":`link:${k.path}`},k.text))}return k.
-how==="head"?s("h3",{},k.text):s("p",{class:k.how==="hint"?"ts-hint":null},k.text)}function Z(k){n.isLost()||(x=B()?k:"",
-!x&&(L="",b("page",{name:k})))}function y(){let k=t.get("page");i.replaceChildren(...t.get("pages").map(([H,K])=>Y(K,()=>Z(
-H),{class:"ts-button","aria-current":H===k?"page":null,"data-key":`page:${H}`})))}let E=t.get("cleared"),w=t.get("page");
-function P(){let k=$().find(U=>U===document.activeElement)?.dataset.key,H=o.contains(document.activeElement),K=Q(o,".ts-\
+"td",{class:"ts-tick"},I):null,...et.cells.map((j,tt)=>{let lt=!tt&&!!xe(j);return s(lt?"th":"td",{scope:lt?"row":null,class:v.
+numbers.includes(tt)?"ts-figure":null},O(j,`cell:${v.id}:${et.key}:${tt}`))}))};return T?.addEventListener("change",()=>{
+if(q.clear(),T.checked)for(let{key:et}of v.rows)q.add(et);for(let et of Q(dt,"td.ts-tick input"))et.checked=T.checked}),
+rt(),s("section",{},s("div",{class:"ts-desk-caption"},K,Y("Save as CSV",()=>t.send({type:"export",table:v.id}),{"aria-la\
+bel":`Save as CSV: ${v.title}`,"data-key":`export:${v.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
+aria-labelledby":H},s("table",{class:"ts-table","aria-labelledby":H},s("thead",{},U),dt)))}function F(v){if(v.kind==="ta\
+ble")return N(v);if(v.kind==="form")return k(v);if(v.kind==="link"){let H=v.how==="edit"?"lab/tree":v.how,q={class:"ts-l\
+ink",href:H?Vt(H,v.path):v.path,target:"_blank"};return s("p",{},s("a",{...q,"data-key":`link:${v.path}`},v.text))}return v.
+how==="head"?s("h3",{},v.text):s("p",{class:v.how==="hint"?"ts-hint":null},v.text)}function Z(v){n.isLost()||(x=B()?v:"",
+!x&&(L="",b("page",{name:v})))}function y(){let v=t.get("page");i.replaceChildren(...t.get("pages").map(([H,K])=>Y(K,()=>Z(
+H),{class:"ts-button","aria-current":H===v?"page":null,"data-key":`page:${H}`})))}let E=t.get("cleared"),w=t.get("page");
+function P(){let v=$().find(U=>U===document.activeElement)?.dataset.key,H=o.contains(document.activeElement),K=Q(o,".ts-\
 desk-scroll").map(U=>U.scrollTop);(t.get("page")!==w||t.get("cleared")!==E)&&(d=new Map,p=new Map,g=new Map,{page:w,cleared:E}=
 {page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),y();let q=new Map(
 t.get("pages")),nt=s("h2",{tabindex:-1},q.get(w));if(o.replaceChildren(nt,...t.get("parts").map(F)),Q(o,".ts-desk-scroll").
-forEach((U,dt)=>{U.scrollTop=K[dt]??0}),C(),k||H){let U=$().find(dt=>dt.dataset.key===k);(U??nt).focus({preventScroll:!!U})}
-M&&!Object.keys(t.get("busy")).length&&(M=!1,A())}let _;function z(){let k=t.get("busy");if(o.setAttribute("aria-busy",String(
-B())),clearTimeout(_),!Object.keys(k).length){c.replaceChildren(),x&&setTimeout(()=>x&&Z(x),0);return}let{doing:H,done:K,
-of:q}=k,nt=q?`${H}: ${K} of ${q}`:`${H} …`,U=()=>{c.replaceChildren(s("progress",q?{max:q,value:K,"aria-label":H}:{"ar\
+forEach((U,dt)=>{U.scrollTop=K[dt]??0}),C(),v||H){let U=$().find(dt=>dt.dataset.key===v);(U??nt).focus({preventScroll:!!U})}
+M&&!Object.keys(t.get("busy")).length&&(M=!1,A())}let _;function z(){let v=t.get("busy");if(o.setAttribute("aria-busy",String(
+B())),clearTimeout(_),!Object.keys(v).length){c.replaceChildren(),x&&setTimeout(()=>x&&Z(x),0);return}let{doing:H,done:K,
+of:q}=v,nt=q?`${H}: ${K} of ${q}`:`${H} …`,U=()=>{c.replaceChildren(s("progress",q?{max:q,value:K,"aria-label":H}:{"ar\
 ia-label":H}),s("span",{role:"status"},nt))};c.childElementCount?U():_=window.setTimeout(U,fo)}n.follow("change:turn",()=>setTimeout(
-P,0)),n.follow("change:busy",z),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",k=>{if(k.type==="t\
-rouble"&&A(),k.type!=="save")return;let H=URL.createObjectURL(new Blob([`\uFEFF${k.text}`],{type:"text/csv"}));s("a",{href:H,
-download:k.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),P(),z();let V=!0,pt=new IntersectionObserver(([k])=>{
-V=k.isIntersecting});pt.observe(e);let W=0,X=setInterval(()=>{let k=t.get("every");W+=1,k&&W>=k&&V&&!document.hidden&&(W=
+P,0)),n.follow("change:busy",z),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",v=>{if(v.type==="t\
+rouble"&&A(),v.type!=="save")return;let H=URL.createObjectURL(new Blob([`\uFEFF${v.text}`],{type:"text/csv"}));s("a",{href:H,
+download:v.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),P(),z();let V=!0,pt=new IntersectionObserver(([v])=>{
+V=v.isIntersecting});pt.observe(e);let W=0,X=setInterval(()=>{let v=t.get("every");W+=1,v&&W>=v&&V&&!document.hidden&&(W=
 0,b("look"))},1e3);return()=>{clearInterval(X),clearTimeout(_),pt.disconnect(),n.close()}}function Re(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
 n.toDateString()?o:`${a} ${o}`}var ho="twoshaft-unsent:";function fn(t,e){let n=ho+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
@@ -1356,13 +1356,13 @@ wanted&&!h.used?"▲ ":h.used?"● ":"○ ",M=h.used?"in use":h.wanted?`not used
 "not used; the drawn figures stand",B=h.stale?` The tables and choices of this task are still the ones from before. ${h.
 used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${x}${M}${B}`,
 h.wanted&&!h.used&&(o.open=!0)}return{element:o,show:g,hear(h){h.type!=="bench-saved"||h.name!=="in-use"||!d||(d=!1,r().
-stale&&n())},lost(){for(let h of[u,l,...p.map(L=>L.input)])h.disabled=!0}}}var wo=5e3,bo=2e3,ko={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},je="kept in this browser until it can be\
- saved";function vo(t,e,n,r){let o=Pt(t),a=Wt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
+stale&&n())},lost(){for(let h of[u,l,...p.map(L=>L.input)])h.disabled=!0}}}var wo=5e3,bo=2e3,vo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},je="kept in this browser until it can be\
+ saved";function ko(t,e,n,r){let o=Pt(t),a=Wt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
 role:"status"}),u=0,l=null,d={},p=()=>{clearTimeout(l??void 0),l=null},f=b=>{n.put(t.name,b,d.revision??0),g(b)},g=b=>{u+=
 1,x("wait",r()?je:"saving"),p(),l=window.setTimeout(()=>x("wait",je),wo),e({type:"save",name:t.name,value:b,turn:u})},h=o.
 make(t,a,f,(b,$)=>{b?(n.put(t.name,$,d.revision??0),x("wait","not saved yet: press Enter or leave the box")):l===null&&(n.
 drop(t.name),M(d))}),L=_t(t,a,a.status);o.status==="above"?L.append(i,h.element,c):L.append(h.element,c,i);function x(b,$){
-i.className=`ts-status ts-status-${b}`,i.dataset.text!==$&&(i.dataset.text=$,i.replaceChildren(Mt(ko[b]),` ${$}`))}function M(b,$=!1){
+i.className=`ts-status ts-status-${b}`,i.dataset.text!==$&&(i.dataset.text=$,i.replaceChildren(Mt(vo[b]),` ${$}`))}function M(b,$=!1){
 if(d=b??{},h.show(d),c.replaceChildren(d.read?`read as ${d.read}`:""),!$)if(d.error){let{error:D,saved:C="",note:A}=d;x(
 "unread",`Look again: ${D} Kept as typed, ${Re(C)}${A?`; ${A}`:""}.`)}else d.saved&&!d.blank?x("saved",`saved ${Re(d.saved)}${d.
 note?`; ${d.note}`:""}`):x("none",o.blank??"not answered yet")}let B=()=>i.classList.contains("ts-status-bad");return{name:t.
@@ -1370,31 +1370,32 @@ name,element:L,show(b){l===null&&M(b,B())},saved(b){b.turn===u&&(h.pending?.()||
 b.turn===u&&(p(),h.refused(),x("bad",`not saved: ${b.reason}`))},off(){clearTimeout(l??void 0),(l!==null||h.pending?.())&&
 x("wait",je)},catchUp(){let b=n.get(t.name);b&&(hn(b,d)?(h.show({...d,value:b.value,error:""}),g(b.value)):n.drop(t.name))},
 flush:()=>h.flush?.(),summary:()=>({answered:!!d.saved&&!d.blank&&!d.error&&!d.short,unread:!!d.error,trouble:B(),waiting:l!==
-null})}}function kn({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=fn(window.localStorage,r),a=!1,c=()=>a||p.isLost(),
-i=n.map($=>vo($,g,o,c)),u=new Map(i.map($=>[$.name,$])),l=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"});Jt(t.get("\
+null})}}function vn({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=fn(window.localStorage,r),a=!1,c=()=>a||p.isLost(),
+i=n.map($=>ko($,g,o,c)),u=new Map(i.map($=>[$.name,$])),l=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"});Jt(t.get("\
 look"));let p=J({model:t,el:e},{kind:"form",lost(){for(let $ of i)$.off();f.lost(),h()},line($){a=$;for(let D of i)$?D.off():
 D.catchUp();h()}}),f=bn(t,p.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(s("div",
 {class:"ts-top"},l,d),p.alert,f.element,...i.map($=>$.element)),e.dataset.task=t.get("task_id");function g($){p.send($),
 h()}function h(){let $=i.map(N=>N.summary()),D=$.filter(N=>N.answered).length,C=$.filter(N=>N.trouble).length,A=$.some(N=>N.
 waiting),m=$.filter(N=>N.unread).length,S=C?`${C} not saved`:A?c()?"the rest kept in this browser":"saving":D&&!m?"all s\
-aved":"",v=[`${D} of ${i.length} answered`,m?`${m} cannot be read`:"",S];d.textContent=v.filter(Boolean).join(", ");let O={
+aved":"",k=[`${D} of ${i.length} answered`,m?`${m} cannot be read`:"",S];d.textContent=k.filter(Boolean).join(", ");let O={
 task:t.get("task_id"),answered:D,asked:i.length,unread:m};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
 detail:O}))}function L(){l.textContent=t.get("header");let $=t.get("states");for(let D of i)D.show($[D.name]);h()}let x=0,
 M=()=>{if(document.visibilityState==="hidden")for(let $ of i)$.flush();document.visibilityState!=="visible"||Date.now()-
 x<bo||(x=Date.now(),p.send({type:"look"}))},B=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;B?.addEventListener("me\
-ssage",({data:$})=>{$===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",M),e.addEventListener(
-"focusin",$=>{$.relatedTarget instanceof Node&&e.contains($.relatedTarget)||M()}),p.follow("change:states change:header",
-L),p.follow("msg:custom",$=>{$.type==="saved"&&(u.get($.name)?.saved($),B?.postMessage(t.get("task_id"))),$.type==="refu\
-sed"&&u.get($.name)?.refused($),h()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),L();for(let $ of i)$.
-catchUp();h(),f.show(),p.alert.textContent=t.get("notice");let b=mn(e,`${r}/${t.get("task_id")}`);return()=>{b(),B?.close(),
-p.close(),document.removeEventListener("visibilitychange",M)}}function $e(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
+ssage",({data:$})=>{$===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",M),window.
+addEventListener("focus",M),e.addEventListener("focusin",$=>{$.relatedTarget instanceof Node&&e.contains($.relatedTarget)||
+M()}),p.follow("change:states change:header",L),p.follow("msg:custom",$=>{$.type==="saved"&&(u.get($.name)?.saved($),B?.
+postMessage(t.get("task_id"))),$.type==="refused"&&u.get($.name)?.refused($),h()}),p.follow("msg:custom",f.hear),p.follow(
+"change:bench",f.show),L();for(let $ of i)$.catchUp();h(),f.show(),p.alert.textContent=t.get("notice");let b=mn(e,`${r}/${t.
+get("task_id")}`);return()=>{b(),B?.close(),p.close(),document.removeEventListener("visibilitychange",M),window.removeEventListener(
+"focus",M)}}function $e(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
 t.setItem(r,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(r),e.setItem(o,String(a))},get(){try{
 let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(e.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
 return null}}}}var yo={right:"●",other:"◆",unread:"▲"};function xo(t){let e=Wt(t),n=s("p",{class:"ts-told",id:e.status,role:"stat\
 us"}),r=null,o=Pt(t).make(t,e,i=>{r=i,o.show({value:r}),c(void 0)},(i,u)=>{i&&(r=u)}),a=_t(t,e,e.status);a.append(o.element,
 n);function c(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[Mt(yo[i.how]),s("b",{},i.said),` ${i.why}`]:
 [];n.replaceChildren(...u)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,u){i!==void 0&&(r=i,o.show(
-{value:r,saved:"given"})),c(u)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function vn({model:t,el:e}){
+{value:r,saved:"given"})),c(u)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function kn({model:t,el:e}){
 let n=J({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let r=s("p",{class:"ts-title",role:"heading","aria-\
 level":"3"}),o=s("p",{class:"ts-lead"}),a=s("dl",{class:"ts-facts"}),c=s("div",{class:"ts-asked"}),i=Y(t.get("give"),()=>{
 let L=Object.fromEntries(d.map(x=>[x.name,x.value()]));n.send({type:"give",values:L})});i.classList.add("ts-first");let u=Y(
@@ -1427,12 +1428,12 @@ get("people").map(([V,pt])=>s("option",{value:V,selected:V===n},pt)));_.addEvent
 -key":"word"});return s("form",{class:"ts-sign-in",onsubmit:V=>{V.preventDefault(),l("sign-in",{name:_.value,word:z.value})}},
 s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:w},"Your name"),_),s("div",{class:"ts-pair"},s("la\
 bel",{for:P},"Sign-in word from your slip"),z),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
-"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function g(w,P){let _=k=>`${k}:${w.name}`,z=s("div",{class:"ts-doing"});
-for(let k of w.feedback.slice(0,1))z.append(s("a",{href:Vt("files",k),target:"_blank",class:"ts-link","data-key":_("feed\
-back")},"Read feedback"));for(let k of w.notebooks){let H=w.notebooks.length===1?"Open":`Open ${k.split("/").pop()}`;z.append(
-Se(k,H,_(`open ${k}`)))}w.can_get&&z.append(p(w.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:w.name}),!w.
+"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function g(w,P){let _=v=>`${v}:${w.name}`,z=s("div",{class:"ts-doing"});
+for(let v of w.feedback.slice(0,1))z.append(s("a",{href:Vt("files",v),target:"_blank",class:"ts-link","data-key":_("feed\
+back")},"Read feedback"));for(let v of w.notebooks){let H=w.notebooks.length===1?"Open":`Open ${v.split("/").pop()}`;z.append(
+Se(v,H,_(`open ${v}`)))}w.can_get&&z.append(p(w.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:w.name}),!w.
 notebooks.length)),w.can_hand_in&&z.append(p(w.receipt?"Hand in again":"Hand in",_("hand in"),()=>l("hand-in",{name:w.name})));
-for(let k of z.children)k.setAttribute("aria-label",`${k.textContent}: ${w.title}`);let V=t.get("asking")===w.name,pt=w.
+for(let v of z.children)v.setAttribute("aria-label",`${v.textContent}: ${w.title}`);let V=t.get("asking")===w.name,pt=w.
 receipt||w.unread>0,W=s("tr",{},s("th",{scope:"row"},w.title),s("td",{},w.due||"no date",w.overdue?s("span",{class:"ts-s\
 mall-line"},"date passed"):null),s("td",w.receipt?{tabindex:-1,"data-key":_("receipt")}:{},s("span",{class:"ts-shape","a\
 ria-hidden":"true"},$o[w.state]||""),s("b",{},So[w.state]||w.state),s("span",{class:"ts-small-line"},w.detail),P?s("span",
@@ -1447,8 +1448,8 @@ ot be read earns nothing.":null),z?$n(w.gaps):null,s("p",{},"By handing in you s
 let x=new Set,M={met:"✓",enough:"◐","not yet":"○"};function B(w,P){let _=w.entries.map(W=>P.find(X=>X.name===W)).filter(
 W=>W!==void 0),z=w.lesson?Se(w.lesson,`Lesson ${w.title}`,`lesson:${w.lesson}`):s("span",{class:"ts-small-line"},"no les\
 son here"),V=s("details",{open:x.has(w.module)},s("summary",{"data-key":`outcomes:${w.module}`},`Outcomes: ${w.count||"n\
-one"}`),s("ul",{},...w.outcomes.map(([W,X,k,H])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},M[W]||""),s(
-"b",{},`${W}${k&&W==="enough"?`, ${k}`:""}: `),X,k&&W==="not yet"?`. Still missing: ${k}`:"",H?` (${H})`:""))));V.addEventListener(
+one"}`),s("ul",{},...w.outcomes.map(([W,X,v,H])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},M[W]||""),s(
+"b",{},`${W}${v&&W==="enough"?`, ${v}`:""}: `),X,v&&W==="not yet"?`. Still missing: ${v}`:"",H?` (${H})`:""))));V.addEventListener(
 "toggle",()=>{V.open?x.add(w.module):x.delete(w.module)});let pt=_.flatMap(W=>g(W,w.marks[W.name]));return s("tbody",{},
 s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},w.title,s("span",{class:"ts-assigned"},_.length?"assigned":
 "not assigned"))),...pt,s("tr",{},s("td",{colspan:4},z,s("p",{class:"ts-next"},s("b",{},"Next: "),w.next),V)))}function b(){
@@ -1460,16 +1461,16 @@ ned yet."),_,p("Look again","look",()=>l("look")))}function $(){let w=!!t.get("m
 z=t.get("lessons").filter(([V])=>!w||!P.includes(V));return z.length?s("section",{},s("h2",{},w?"To look things up":"Les\
 sons"),s("ul",{class:"ts-lessons"},...z.map(([V,pt])=>s("li",{},Se(V,pt,`lesson:${V}`))))):null}let D=!1,C=t.get("me").id?
 null:r.get(),A=C!==null;function m(){let w=t.get("me");w.id?Jt(t.get("look")):wn(),w.id?r.keep(w):(D||C&&!A)&&r.drop(),D=
-!!w.id,Lo(w.id?t.get("entries"):[])}let S=0,v="",O=()=>Q(i,"[data-key]"),N=()=>i.querySelector("input[data-key=word]");function F(){
+!!w.id,Lo(w.id?t.get("entries"):[])}let S=0,k="",O=()=>Q(i,"[data-key]"),N=()=>i.querySelector("input[data-key=word]");function F(){
 let P=O().find(U=>U===document.activeElement)?.dataset.key;i.removeAttribute("aria-busy");let _=!!t.get("me").id;u.textContent=
 t.get("said"),c.alert.textContent=t.get("trouble");let z=N()?.value,V=A?s("p",{},"One moment."):f();i.replaceChildren(...It(
-[_?b():V,$()]));let pt=N();pt&&z&&(pt.value=z);let W=v;if(v=t.get("asking"),v&&v!==W&&O().find(U=>U.dataset.key==="quest\
-ion")?.focus(),!P||v&&v!==W)return;let X=O().find(U=>U.dataset.key===P),k=P.split(":")[1],H=O().filter(U=>k&&U.dataset.key?.
-endsWith(`:${k}`)),K=H.find(U=>U.dataset.key?.startsWith("receipt")),q=H.find(U=>U!==K),nt=P.startsWith("hand in anyway")?
+[_?b():V,$()]));let pt=N();pt&&z&&(pt.value=z);let W=k;if(k=t.get("asking"),k&&k!==W&&O().find(U=>U.dataset.key==="quest\
+ion")?.focus(),!P||k&&k!==W)return;let X=O().find(U=>U.dataset.key===P),v=P.split(":")[1],H=O().filter(U=>v&&U.dataset.key?.
+endsWith(`:${v}`)),K=H.find(U=>U.dataset.key?.startsWith("receipt")),q=H.find(U=>U!==K),nt=P.startsWith("hand in anyway")?
 K??q:q;(X??nt??Q(i,"a, button, select")[0])?.focus()}let Z=()=>{clearTimeout(S),S=setTimeout(()=>{let w=A;A=!1,w||(Zt=null),
 m(),F(),w&&d()},0)};t.on("change",Z),m(),F(),C?t.send({type:"resume",name:C.id,ticket:C.ticket}):d();let y=()=>{!document.
 hidden&&t.get("me").id&&l("look",{quietly:!0})},E=new IntersectionObserver(([w])=>{w.isIntersecting&&y()});return E.observe(
 e),document.addEventListener("visibilitychange",y),()=>{clearTimeout(S),t.off("change",Z),E.disconnect(),document.removeEventListener(
-"visibilitychange",y),c.close()}}var Co={bench:ws,build:ys,cord:Ss,depth:Ls,desk:pn,exploded:Ns,face:Bs,fault_board:Ps,form:kn,gate:js,gears:Hs,hazards:Ws,
-lifting:_s,micrometer:Fs,own_checks:Ks,press:Us,question:vn,rules:qs,runout:zs,sealant:Qs,seat:tn,shims:en,sketch:sn,start:Sn,
+"visibilitychange",y),c.close()}}var Co={bench:ws,build:ys,cord:Ss,depth:Ls,desk:pn,exploded:Ns,face:Bs,fault_board:Ps,form:vn,gate:js,gears:Hs,hazards:Ws,
+lifting:_s,micrometer:Fs,own_checks:Ks,press:Us,question:kn,rules:qs,runout:zs,sealant:Qs,seat:tn,shims:en,sketch:sn,start:Sn,
 thread:nn,unit_section:on,whole_build:cn,wrench:ln};export{Co as screens};

@@ -1,5 +1,7 @@
 """A face at the bench: passes, the clock, bolt holes, surplus, and what closing finds."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -83,6 +85,13 @@ def test_too_thin_leaks_where_the_gap_is_wide_and_too_fat_endangers(work):
     assert not fat.leaks and fat.endangered and fat.flooded and not fat.good
     for near, place in fat.endangered:
         assert place == nearest_stretch(work.face, near.guide.x_mm, near.guide.y_mm)
+
+
+def test_a_blind_hole_takes_its_limit_and_no_more(work):
+    bead = work.everywhere(Hand.BEAD, 3.0)
+    id, most = max(work.close(bead).flooded, key=lambda one: one[1])
+    assert replace(work, blind_mm3=most).close(bead).flooded == ()
+    assert replace(work, blind_mm3=np.nextafter(most, 0)).close(bead).flooded == ((id, most),)
 
 
 def test_a_bare_stretch_is_named(work):

@@ -59,7 +59,7 @@ export function pathList({ label, moves, plan, most, onChange }) {
   const empty = make(
     "p",
     { class: "ts-hint" },
-    "No moves yet. The lever stands in neutral, in the middle gate.",
+    "No moves yet. The lever stands in neutral, in the middle gate plane.",
   );
   const live = make("p", { class: "ts-hidden", role: "status" });
   const adds = moves.map(([code, text]) => button(text, () => add(code)));

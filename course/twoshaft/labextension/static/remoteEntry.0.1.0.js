@@ -247,8 +247,8 @@ jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-note
 "twoshaftReleased")||"[]"),a=r?Le(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
 collapseRight?.(),at(),Ht(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,g)=>{
 !r&&g.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),ve(u,g,a,e,s),Te(u,g,{...n,contents:s.serviceManager.contents}))}})}}}
-function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=6631ebb8f49a3dd9`);globalThis.twoshaftScreens.
-set("6631ebb8f49a3dd9",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("6631ebb8f49a3dd9"),console.warn(`${A}: the scr\
+function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=363869f05041de75`);globalThis.twoshaftScreens.
+set("363869f05041de75",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("363869f05041de75"),console.warn(`${A}: the scr\
 eens could not be loaded`,n)})}function Ae(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

@@ -239,24 +239,24 @@ show(a){let{points:c,stops:i}=os(a,t.aims,n),[[u,l]]=c;r.setAttribute("points",c
 R("circle",{cx:u,cy:l,r:4,class:"tsp-start"}),...i.map(({at:[d,p],numbers:f})=>R("g",{},R("circle",{cx:d,cy:p,r:3.5,class:"\
 tsp-stop"}),R("text",{x:d+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function ls({label:t,moves:e,plan:n,most:r,onChange:o}){
 let a=new Map(e),c=O=>a.get(O)??O,i=[],u=-1,l=!1,d=n?Hn(n):null,p=s("ol",{class:"ts-pathlist","aria-label":t}),f=s("p",{
-class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),g=s("p",{class:"ts-hidden",role:"stat\
-us"}),h=e.map(([O,N])=>Y(N,()=>$(O))),L=Y("Take back the last move",()=>{i.length&&D(i.length-1)}),x=Y("Take back all",()=>{
-i.length&&b([],"No moves left")}),M=s("span",{class:"ts-hint"}),B=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
-moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-words"},f,p,
-s("div",{class:"ts-tools"},L,x,M)),d&&s("div",{class:"ts-path-picture"},d.element)),d&&s("p",{class:"ts-hint"},"The line\
- shows where each move should go. The test shows whether the lever gets there."),g);function b(O,N){l||(i=O,k(),g.textContent=
-N,o([...i]))}function $(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:N,place:F}=rs(i,
-u,O);u=F,b(N,`Move ${F+1}: ${c(O)}`)}function D(O){let N=c(i[O]);u=Math.min(u,i.length-2),b(as(i,O),`Taken back: ${N}`)}
-function C(O,N){let F=is(i,O,N);F&&(u=O+N,b(F,`${c(F[u])}, move ${u+1} of ${i.length}`),m(u))}function A(O){return p.children[O]?.
-querySelector(".ts-path-move")}function m(O){let N=A(O);return N instanceof HTMLElement&&N.focus(),!!N}function S(O,N){let F=s(
-"span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${N+1}: ${c(O)}`},c(O)),Z=s("button",{type:"button",class:"\
-ts-path-off","aria-label":`Take back move ${N+1}`,onclick:()=>D(N)},"×"),y=s("li",{},F,Z);return y.classList.toggle("ts\
--current",N===u),F.addEventListener("focus",()=>{u=N;for(let E of p.children)E.classList.toggle("ts-current",E===y)}),F.
-addEventListener("keydown",E=>{if(xt(E))return;let w=E.key==="ArrowUp"?-1:E.key==="ArrowDown"?1:null;if(w&&E.shiftKey)C(
-N,w);else if(w)m(N+w);else if(E.key==="Delete"||E.key==="Backspace")D(N),m(Math.min(N,i.length-1))||h[0].focus();else return;
-E.preventDefault()}),Z.disabled=l,y}function k(){p.replaceChildren(...i.map(S)),f.hidden=i.length>0,M.textContent=`${i.length}\
- of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;L.disabled=x.disabled=l||i.length===0,d?.show(i)}return k(),
-{element:B,setMoves(O){Ft(O,i)||(i=[...O],u=-1,k())},setDisabled(O){l=O,k()}}}vt("path",{prompt:"words",make(t,e,n){let r=ls({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate plane."),g=s("p",{class:"ts-hidden",role:"\
+status"}),h=e.map(([O,N])=>Y(N,()=>$(O))),L=Y("Take back the last move",()=>{i.length&&D(i.length-1)}),x=Y("Take back al\
+l",()=>{i.length&&b([],"No moves left")}),M=s("span",{class:"ts-hint"}),B=s("div",{class:"ts-path"},s("div",{class:"ts-t\
+ools ts-moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-word\
+s"},f,p,s("div",{class:"ts-tools"},L,x,M)),d&&s("div",{class:"ts-path-picture"},d.element)),d&&s("p",{class:"ts-hint"},"\
+The line shows where each move should go. The test shows whether the lever gets there."),g);function b(O,N){l||(i=O,k(),
+g.textContent=N,o([...i]))}function $(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:N,
+place:F}=rs(i,u,O);u=F,b(N,`Move ${F+1}: ${c(O)}`)}function D(O){let N=c(i[O]);u=Math.min(u,i.length-2),b(as(i,O),`Taken\
+ back: ${N}`)}function C(O,N){let F=is(i,O,N);F&&(u=O+N,b(F,`${c(F[u])}, move ${u+1} of ${i.length}`),m(u))}function A(O){
+return p.children[O]?.querySelector(".ts-path-move")}function m(O){let N=A(O);return N instanceof HTMLElement&&N.focus(),
+!!N}function S(O,N){let F=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${N+1}: ${c(O)}`},c(O)),Z=s("bu\
+tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${N+1}`,onclick:()=>D(N)},"×"),y=s("li",{},F,Z);return y.
+classList.toggle("ts-current",N===u),F.addEventListener("focus",()=>{u=N;for(let E of p.children)E.classList.toggle("ts-\
+current",E===y)}),F.addEventListener("keydown",E=>{if(xt(E))return;let w=E.key==="ArrowUp"?-1:E.key==="ArrowDown"?1:null;
+if(w&&E.shiftKey)C(N,w);else if(w)m(N+w);else if(E.key==="Delete"||E.key==="Backspace")D(N),m(Math.min(N,i.length-1))||h[0].
+focus();else return;E.preventDefault()}),Z.disabled=l,y}function k(){p.replaceChildren(...i.map(S)),f.hidden=i.length>0,
+M.textContent=`${i.length} of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;L.disabled=x.disabled=l||i.length===
+0,d?.show(i)}return k(),{element:B,setMoves(O){Ft(O,i)||(i=[...O],u=-1,k())},setDisabled(O){l=O,k()}}}vt("path",{prompt:"words",make(t,e,n){let r=ls({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ds(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function us(t,e,n){let r=t.
 find(({key:u})=>u===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let u=[...t].sort((d,p)=>d.x-p.x||d.y-p.y),l=u.findIndex(({key:d})=>d===e)+o;return u[(l+

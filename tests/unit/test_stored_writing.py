@@ -32,7 +32,7 @@ MAY = {
     "grader/twoshaft_grader/cohort/restore.py: open": "fills a folder aside that gets its name when whole",
     "grader/twoshaft_grader/cohort/zips.py: ZipFile": "reads a zip of hand-ins or a back-up",
     "grader/twoshaft_grader/records/oneroster.py: ZipFile": "packs into memory",
-    "grader/twoshaft_grader/records/unit_spreadsheet.py: ZipFile": "reads how large a workbook is",
+    "grader/twoshaft_grader/records/spreadsheet_tables.py: ZipFile": "reads how large a workbook is",
     "grader/twoshaft_grader/code_tasks/inside.py: fdopen": "reads cells and answers, in pipes",
     "grader/twoshaft_grader/code_tasks/inside.py: open": "the null device",
     "grader/twoshaft_grader/code_tasks/sandbox.py: copyfile": "a temporary folder of the sandbox",

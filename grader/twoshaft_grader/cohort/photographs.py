@@ -6,16 +6,18 @@ from __future__ import annotations
 
 import hashlib
 from pathlib import Path
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.photographs import Photographs, photographs_in
 from twoshaft.stored.photographs import ALBUM, FOLDER, Album, Photograph
 from twoshaft.stored.writing import write_inside
-from twoshaft.units.unit import Unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.trail import act
+
+if TYPE_CHECKING:
+    from twoshaft.units.unit import Unit
 
 MOST, LONGEST_ALT = 200, 300
 """Photographs of a unit, and letters that say what one shows: our choice."""

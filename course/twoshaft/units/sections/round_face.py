@@ -65,7 +65,7 @@ class RoundFace(Section):
         ...     {"outside mm": 100, "inside mm": 70, "bolt circle mm": 85, "bolts": 6,
         ...      "hole mm": 6.6, "clamp n": 7000, "head mm": 10})
         >>> [hole["x mm"] for hole in face.told()["holes"]][:3]
-        [42.5, 21.2, -21.2]
+        [42.5, 21.25, -21.25]
         """
         count, middle = self.bolts, self.bolt_circle_mm / 2
         inside = {"id": "inside", "name": "Oil room behind the face", "kind": "oil"}
@@ -102,6 +102,6 @@ def circle(radius_mm: float, corners: int) -> list[Point]:
 def _at(radius_mm: float, turn: float) -> Point:
     angle = 2 * math.pi * turn
     return (
-        round(radius_mm * math.cos(angle), 1) + 0.0,
-        round(radius_mm * math.sin(angle), 1) + 0.0,
+        round(radius_mm * math.cos(angle), 2) + 0.0,
+        round(radius_mm * math.sin(angle), 2) + 0.0,
     )

@@ -31,7 +31,10 @@ HERE = """async () => {
     else if (box.left < room.left - 1 || box.right > room.right + 1) cut = "sideways";
     else if (high === box.height) {
       const over = document.elementFromPoint((box.left + box.right) / 2, (box.top + box.bottom) / 2);
-      if (!over || !(node.contains(over) || over.contains(node) || over.closest("label")))
+      // A letter and its line in a drawing have other lines of it in their middle.
+      const drawn = node.ownerSVGElement;
+      if (!over || !(node.contains(over) || over.contains(node) || over.closest("label")
+          || (drawn && drawn.contains(over))))
         cut = `covered by ${over?.getAttribute("class")}`;
     }
   }

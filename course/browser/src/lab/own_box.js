@@ -57,13 +57,35 @@ export function ownBox(nodes, scroller, changed) {
   /** @param {FocusEvent} event */
   function focus(event) {
     const { target, relatedTarget: from } = event;
-    if (!(target instanceof Element) || target === more || nodes.some((one) => one === target)) {
-      return;
-    }
+    if (!(target instanceof Element) || target === more) return;
+    // A press on a cell must not move it away from under the finger.
+    if (nodes.some((one) => one === target) && !target.matches(":focus-visible")) return;
     // The browser has scrolled the page for what only this box can bring into sight.
     const within = from instanceof Node && nodes.some((node) => node.contains(from));
     if (within) scroller.scrollTop = scrolled;
     reveal(target);
+    // Scrolling the page moves the box where it is laid out anew: looked at again when it was.
+    const again = () => {
+      if (document.activeElement !== target || !more.isConnected) return;
+      reveal(target);
+      bringIn(target);
+    };
+    requestAnimationFrame(() => {
+      again();
+      requestAnimationFrame(again);
+    });
+  }
+  /**
+   * Scrolls the page where the box itself hangs over an edge of the window.
+   *
+   * @param {Element} node
+   */
+  function bringIn(node) {
+    const { top, bottom } = node.getBoundingClientRect();
+    const room = scroller.getBoundingClientRect();
+    if (top < room.top) scroller.scrollTop -= room.top - top;
+    else if (bottom > room.bottom)
+      scroller.scrollTop += Math.min(bottom - room.bottom, top - room.top);
   }
   const { signal } = ends;
   for (const node of nodes) {
@@ -88,7 +110,7 @@ export function ownBox(nodes, scroller, changed) {
       seen = Math.min(seen, most);
     },
     /**
-     * Cuts a cell off at the lower edge of the box; the button stands there.
+     * Cuts a cell off at both edges of the box; the button stands at the lower one.
      *
      * @param {HTMLElement} node
      * @param {number} above where the cell begins in the box
@@ -97,10 +119,11 @@ export function ownBox(nodes, scroller, changed) {
     cut(node, above, height) {
       const under = above + height - high;
       if (node !== last) {
-        node.style.clipPath = `inset(0 0 ${Math.max(0, under)}px)`;
+        node.style.clipPath = `inset(${Math.max(0, -above)}px 0 ${Math.max(0, under)}px)`;
         return;
       }
-      node.style.clipPath = `inset(${-most - high}px 0 ${under}px)`; // the button stands outside it
+      const over = above < 0 ? -above : -most - high; // the button may stand above the cell
+      node.style.clipPath = `inset(${over}px 0 ${under}px)`;
       const back = seen >= most;
       more.textContent = back ? "▲ Back to the beginning" : "▼ More of what is given";
       more.style.top = `${high - BUTTON_PX - above}px`;

@@ -7,9 +7,9 @@
 #
 # Every answer is saved as you give it; you can stop and come back.
 #
-# Tasks 1, 2 and 5 are **must-pass**. In tasks 3, 10, 11 and 12 one question decides: each says so.
+# Tasks 1, 2 and 5 are **must-pass**. In tasks 3, 10, 11 and 12 one question decides: the task says which.
 #
-# The gate of your unit may be turned round against the one in the lesson: look at the picture in task 1.
+# The gate of your unit may lie the other way round than in the lesson: look at the picture in task 1.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -34,7 +34,7 @@ where = "07-shift-and-lockout"
 # %% [markdown] tags=["task"]
 # ## 1. Prove the lockout by hand
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts.
+# Write down the hand test that proves the lockout: which moves you try, and what they must show so that the stop counts.
 #
 # Ten moves at most; the fewest will do.
 #
@@ -86,7 +86,7 @@ says = {letter.lower(): shift.lockout_reading(sound.shift, shift.read_record(rec
         for letter, record in zip("ABCD", given.lockout.records)}
 told = {
     "proven": "Lines that read well tempt you to sign. The lockout is proven only if the straight push stops and the "
-              f"later gear goes in {' '.join(opened)}. With less, it is first tried on the road.",
+              f"later gear goes in {' '.join(opened)}. If less was done, its first real test is on the road.",
     "fails": "Look at the push that comes straight after the earlier gear: the later gear is not in at its end. "
              "If you report it like this, somebody opens the unit and looks for the wrong fault.",
     "half": "It is tempting not to read to the end. The last lines do show how the later gear behaves; "
@@ -107,7 +107,9 @@ ref("lockout-reading", says, outcome="prove-lockout", shows="both-halves", must_
 #
 # You measured a detent spring and looked up the rest.
 #
-# Work out the spring's force with the ball home, the force along the rail that leaves the notch, and the force at the crest, where the spring is pressed together by the depth of the notch on top. Then decide by the maker's limits, which are for leaving the notch, about this spring and about those of three other rails, each pulled three times. **Every spring must be right for the outcome.** *14 points.*
+# Work out the spring's force with the ball home, the force along the rail to leave the notch, and the force at the crest. At the crest the spring is pressed together further, by the depth of the notch.
+#
+# Then decide about this spring, and about those of three other rails, each pulled three times. The maker's limits are for leaving the notch. **Every spring must be right for the outcome.** *14 points.*
 
 # %% tags=["rig"]
 d = given.detent
@@ -122,7 +124,7 @@ sheet.form(
     "detent",
     sheet.number("detent-spring", "Which force does the spring have with the ball home?", "N"),
     sheet.number("detent-leave", "Which force along the rail leaves the notch?", "N"),
-    sheet.number("detent-crest", "Which force along the rail at the crest?", "N"),
+    sheet.number("detent-crest", "Which force along the rail is needed at the crest?", "N"),
     sheet.each("detent-verdict", "What do you do with each spring?", options=given.detent.verdicts,
                lines=[("own", "the spring of the table"),
                       *((f"rail-{n}", other.text) for n, other in enumerate(given.detent.others, 1))]),
@@ -151,7 +153,7 @@ leave = ref("detent-leave", force.to_start, outcome="detent-force", shows="sprin
 # %% tags=["reference"]
 ref("detent-crest", force.at_crest, outcome="detent-force", shows="spring-to-lever", tolerance=0.015, weight=3,
     lesson=at_lesson, slips=[
-    Slip(force.to_start, 0.25, "At the crest the spring is pressed together by the notch's depth on top.")])
+    Slip(force.to_start, 0.25, "At the crest the spring is pressed together further, by the depth of the notch.")])
 low, high = (Q(limit, "N") for limit in d.limits_n)
 spring_is = {"own": "weak" if leave < low else "strong" if leave > high else "fit"}
 for n, other in enumerate(d.others, 1):
@@ -188,8 +190,8 @@ given_table("The selector", ["measured", "value"],
 # %% tags=["form"]
 sheet.form(
     "lever",
-    sheet.number("lever-torque", "Which torque on the selector shaft?", "N·m"),
-    sheet.number("lever-hand", "Which force of the hand at the end of the lever?", "N"),
+    sheet.number("lever-torque", "How large is the torque on the selector shaft?", "N·m"),
+    sheet.number("lever-hand", "Which force does the hand need at the end of the lever?", "N"),
     sheet.number("lever-angle", "By how many degrees does the shaft turn from neutral to gear?", "°"),
 )
 
@@ -236,7 +238,7 @@ sheet.form(
     sheet.each("interlock-why", "What does the vehicle do?", lines=lock.does.lines, options=lock.does.answers),
     sheet.each("interlock-free", "What keeps each rail where it is?", options=lock.says,
                lines=[(f"{letter.lower()}-{rail}", f"Case {letter}, {name}") for letter in "AB" for rail, name in lock.rails]),
-    sheet.number("interlock-play", "How much play has the measured pin?", "mm"),
+    sheet.number("interlock-play", "How much play does the measured pin have?", "mm"),
     sheet.number("interlock-way", "How far can the rail that it locks still move?", "mm"),
     sheet.each("interlock-pin", "What do you do about each pin?", options=lock.verdicts,
                lines=[("own", "the pin of the table"),
@@ -250,8 +252,8 @@ DOES = {"both": "lock", "drags": "lock", "worn": "lock", "touches": "drives", "s
 why = {
     "lock": "One gear seems to win, or the clutch to slip. The output shaft would have to turn at two speeds: "
             "behind the clutch both shafts lock, and the wheels with them.",
-    "drives": "A second sleeve that moves looks dangerous, and none at all like no drive. One gear is fully in, and no other meets "
-              "its teeth: it drives in that one.",
+    "drives": "A second sleeve that moves looks dangerous. But one gear is fully in, and no other sleeve meets the teeth of its gear: "
+              "the vehicle drives in that one gear.",
     "rolls": "A lever near a gear feels as if the gear were in. No sleeve is home in a gear, so nothing ties the shafts together.",
 }
 ref("interlock-why", {one.id: DOES[one.id] for one in lock.does.lines}, outcome="interlock-holds", shows="two-gears",
@@ -268,9 +270,9 @@ for letter, case in zip("ab", lock.cases):
         keeps[f"{letter}-{rail}"] = "own" if rail == own else "held" if rail in held else "free"
 ref("interlock-free", keeps, outcome="interlock-holds", shows="rails", must_pass=True, weight=3, lesson=at_lesson,
     slips=line_reasons([(line, "") for line in keeps], lock.says, keeps, {}, anywhere={
-        "own": "A rail that can move looks as if it had. Look at the gear in the table: another rail carries it.",
+        "own": "A rail that can move looks as if it had moved. Look at the gear in the table: another rail carries it.",
         "held": "An interlock with pins in it seems to hold. Follow the pins from the rail that has moved: none of them reaches this "
-                "one, or it is that rail itself. Here a second gear can go in.",
+                "rail, or this is the rail that moved. Where no pin reaches, a second gear can go in.",
         "free": "With one pin gone it is tempting to call every rail free. This one has the gear in, or a pin that is still there "
                 "holds it: you would look for the fault at the wrong rail.",
     }))
@@ -297,8 +299,8 @@ ref("interlock-pin", pin_does, outcome="interlock-holds", shows="pin-wear", weig
     slips=line_reasons([(line, "") for line in pin_does], lock.verdicts, pin_does, {}, anywhere={
         "keep": "A pin that is a little short still looks sound. The free movement is more than the limit allows: "
                 "the rail can bring its sleeve to a second gear while the first one drives.",
-        "renew": "Any movement of a locked rail feels like wear. Hold it against the limit, and against the travel to the gear: "
-                 "within the limit the pin locks; where the gear goes in, there is none to renew.",
+        "renew": "Any movement of a locked rail feels like wear. Compare it with the limit, and with the travel to the gear: "
+                 "within the limit the pin locks; where the gear goes in, there is no pin to renew.",
         "missing": "A rail that moves at all makes you fear that the pin is not there. It stops before its gear is in, so a pin is "
                    "there: you would open the unit to look for what is in its place.",
     }))
@@ -422,7 +424,7 @@ ref("explain-all", fits, outcome="misbuild-symptoms", shows="left-possible",
 # %% [markdown] tags=["task"]
 # ## 10. What the hand does not find
 #
-# The finger is too narrow to push two rails at once, so no hand test shows that a pin between them was left out. Four units are on their way.
+# The finger is too narrow to push two rails at once, so no hand test shows that a pin between them was left out. Four units are on the bench.
 #
 # What comes next for each? **Every unit must be right for the outcome.** *6 points.*
 
@@ -436,13 +438,13 @@ sheet.form(
 SURE = {"beside": "count", "last-pin": "count", "plug": "count", "no-line": "open", "one-left": "open", "remembers": "open",
         "unproven": "test", "changed": "test", "half-tried": "test", "done": "go", "again": "go", "seen": "go"}
 why = {
-    "count": "It seems to have time, but now the bore can be seen, and later nothing shows whether a pin is in: "
-             "without it two gears can go in on the road.",
+    "count": "There seems to be time. But now you can see the bore, and later nothing shows whether a pin is in: "
+             "without that pin two gears can go in on the road.",
     "open": "A hand test that passed tempts you to go on. It passes without the pin too: only a look shows it, and a lost hour "
             "costs less than locked wheels.",
     "test": "The pins are in and signed for, and all seems done. But the lockout is not proven by that, or only one half of it: "
             "it is first tried on the road.",
-    "go": "One check more feels careful. Pins are seen and signed for, and the whole test came after: it finds the same again.",
+    "go": "One check more feels careful. Pins are seen and signed for, and the whole test came after: a further check finds the same again.",
 }
 
 # %% tags=["reference"]
@@ -499,10 +501,10 @@ ref("pin-verdict", pin_lies, outcome="build-selector", shows="pin-ends", weight=
     slips=line_reasons([(line, "") for line in pin_lies], pin.verdicts, pin_lies, {}, anywhere={
         "home": "A pin that does not stand out looks home. One of its ends lies less deep than it must: "
                 "it can work loose, and the peg then misses the plate.",
-        "further": "One more blow seems to do no harm. The struck end lies deep enough, or the other end has no depth to give: "
+        "further": "One more blow seems to do no harm. The struck end lies deep enough, or the other end has no depth to spare: "
                    "driven further, the pin comes nearer to the surface there.",
         "back": "The far end is out of sight, and you fear that it stands out. It lies deep enough, or the struck end has no depth "
-                "to give: driven back, the pin comes nearer to the surface there.",
+                "to spare: driven back, the pin comes nearer to the surface there.",
         "shorter": "One end near the surface makes the pin look too long. Both depths together are enough for both ends: "
                    "a shorter pin leaves the hub less to sit on.",
     }))
@@ -524,10 +526,10 @@ sheet.form(
 SAFE = {"plug": "go", "clear": "go", "slack": "go", "hook": "eyes", "looks": "eyes", "bore": "eyes",
         "fork": "hands", "feels": "hands", "ball": "hands", "impact": "slow", "air": "slow", "hammer": "slow"}
 why = {
-    "go": "Springs and balls make one wary, but eyes, face and hands are where they belong, and the spring is let go slowly.",
-    "eyes": "It comes slowly, so a look seems safe. A ball sticks, then it comes at once, and it goes where the faces are.",
-    "hands": "The lever moves slowly, and one wants to feel it. A fork comes with the whole leverage behind it, and takes a finger along.",
-    "slow": "It is quick, and goggles are on. It leaves the spring no time to go slack: plug and ball fly, through a rag too.",
+    "go": "Springs and balls make you careful. But eyes, face and hands are where they belong, and the spring is let go slowly.",
+    "eyes": "The plug or the ball comes slowly, so a look seems safe. A ball sticks, then it comes at once, and hits a face that is near.",
+    "hands": "The lever moves slowly, and you want to feel what it does. The fork moves with the whole force of the lever, and crushes a finger.",
+    "slow": "This way is quick, and goggles are on. But the spring has no time to go slack: plug and ball fly, through a rag too.",
 }
 
 # %% tags=["reference"]

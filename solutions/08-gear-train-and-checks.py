@@ -93,7 +93,7 @@ ref("path-way", turned, weight=3, outcome="gear-ratios", lesson=where, shows="di
 first, second = (Q(row.driven / row.driving, "") for row in path.back)
 ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), ""), tolerance=near,
     weight=0.8, outcome="gear-ratios", shows="along-the-path", lesson=where, slips=[
-        Slip(first, 0.2, "This is the first mesh alone; the idler drives on."),
+        Slip(first, 0.2, "This is the first mesh alone; the idler drives another gear."),
         Slip(second, 0.2, "This is the second mesh alone; the input drives the idler first.")])
 
 # %% tags=["mark"] task="path" points=7
@@ -101,7 +101,7 @@ ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), "")
 # %% [markdown] tags=["task"]
 # ## 2. Turns to count
 #
-# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly.
+# You are going to count turns in another gear. First the right wheel is held: how far must the input shaft turn? Then both wheels are free, and turn unevenly.
 #
 # *6 points.*
 
@@ -178,7 +178,7 @@ seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2.2, outc
                *([Slip(Q(float(2 * abs(counted.exact)), "turn"), 0.3,
                        "This is for two turns of the ring gear; with one wheel held, it makes only half of the other's turns.")]
                  if train.differential else []),
-               Slip(Q(float(abs(counted.exact) / 2), "turn"), 0.3, "This is for one turn of the wheel; asked are two.")])
+               Slip(Q(float(abs(counted.exact) / 2), "turn"), 0.3, "This is for one turn of the wheel; the question is about two.")])
 way = ref("which-way", ways[counted.same_way], weight=0.5, outcome="name-gear", shows="gear-named", lesson=where, slips=[
     Slip("either", 0, "Teeth in mesh leave no choice. Turn one way only and watch both marks."),
     Slip(ways[not counted.same_way], 0, "Watch both marks from the same side while you turn one way only.")])
@@ -199,9 +199,11 @@ ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", le
 # %% [markdown] tags=["task"]
 # ## 4. What the count cannot tell
 #
-# Somebody counts with a coarse eye.
+# Somebody reads only coarse parts of a turn.
 #
-# A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. So a gear fits a reading when its count lies within one least count of it, and turns the same way. *8 points.*
+# A reading may be off by half a least count either way. So two gears are safely told apart only if their counts differ by two least counts, or if they turn opposite ways.
+#
+# A gear fits a reading if it turns the same way, and its count lies within one least count of the reading. *8 points.*
 
 # %% tags=["rig"]
 apart = given.apart
@@ -230,7 +232,7 @@ for one in apart.readings:
             and abs(float(turns) - one.input_turns) < one.step_turns]
     says[one.id] = fits[0] if len(fits) == 1 else "more" if fits else "again"
     told[one.id] = ("This reading fits one gear alone: work out what each would count." if len(fits) == 1 else
-                    "More than one gear lies within one least count of it: more turns part them." if fits else
+                    "More than one gear lies within one least count of it: more turns tell them apart." if fits else
                     "No gear lies within one least count of it: the count or the direction is off.")
 
 # %% tags=["reference"]
@@ -288,7 +290,7 @@ if bevel:
         tolerance={"absolute": Q(0.01, "turn")}, slips=[
             Slip(Q(0, "turn"), 0, "Only the ring gear is held; the wheels turn against each other."),
             Slip(-right, 0.4, "The size is right. With the ring gear held, what one wheel gains the other loses."),
-            Slip(2 * right, 0.2, "Doubled it would be with one wheel held; here the ring gear is held.")])
+            Slip(2 * right, 0.2, "It would be double with one wheel held; here the ring gear is held.")])
 
 # %% tags=["reference"]
 two = lock.cards.gears
@@ -309,7 +311,7 @@ FIRST = {"held": "pull", "tried": "pull", "second": "pull", "just-in": "try", "s
          "wheel": "clear", "flange": "clear", "guide": "clear", "alone": "engage", "turns": "engage", "out": "engage"}
 why = {"pull": "The lock was tried by hand and all hands are clear: nothing is left to be done first.",
        "try": "Nobody has tried this lock. A sleeve that is not fully in lets go under the bar, with hands in the train.",
-       "clear": "With the lock in, the wheels still turn against each other, and take in what lies at them.",
+       "clear": "With the lock in, the wheels still turn against each other, and pull in what lies near them.",
        "engage": "The input shaft is not held: under the bar it turns, and the bar with it."}
 ref("lock-first", {one.id: FIRST[one.id] for one in lock.first.lines}, weight=3, outcome="safe-turning",
     must_pass=True, lesson=where, shows="try-the-lock",
@@ -321,7 +323,7 @@ ref("lock-first", {one.id: FIRST[one.id] for one in lock.first.lines}, weight=3,
 # %% [markdown] tags=["task"]
 # ## 6. Play of a side gear
 #
-# The dial indicator stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *4 points.*
+# The dial indicator stands on a side gear. You push the gear inwards and read, then pull it outwards and read. A washer is in already. *4 points.*
 
 # %% tags=["rig"]
 play = given.play
@@ -337,7 +339,7 @@ sheet.form(
     "play",
     sheet.number("play-read", "How much play is there?", "mm"),
     sheet.choice("play-verdict", "What does that mean?", options=play.verdicts),
-    sheet.choice("play-washer", "Which washer brings the play surely within its limits, uncertainty and all?",
+    sheet.choice("play-washer", "Which washer brings the play surely within its limits, with the uncertainty taken into account?",
                  options=play.washers),
     sheet.each("play-when", "Other differentials: what do you do about this play?",
                lines=play.when.lines, options=play.when.answers),
@@ -357,7 +359,7 @@ read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.1,
 mm = read.m_as("mm")
 verdict = "too-much" if mm > high else "too-little" if mm < low else "right"
 ref("play-verdict", verdict, weight=0.7, outcome="side-gear-play", shows="within-limits", lesson=where, slips=reasons(play.verdicts, verdict, {
-    "right": "It can be felt to move freely, and that draws the eye. Hold it against both limits: left so, the gear knocks or binds.",
+    "right": "You feel that the gear moves freely, so it seems right. Compare the play with both limits: left so, the gear knocks or binds.",
     "too-much": "The play does not lie above the upper limit; a thicker washer would take away what is needed.",
     "much-thinner": "A thinner washer leaves more play, not less.",
     "too-little": "The play does not lie below the lower limit; a thinner washer would leave too much.",
@@ -381,7 +383,7 @@ WHEN = {"pin-loose": "now", "pushed": "now", "no-bearing": "now", "no-shaft": "f
         "no-washer": "further", "pin-home": "back", "bearings": "back", "closed": "back"}
 why = {"now": "All that makes the play is in, and pin and bearings do not close it off yet.",
        "further": "A part that makes the play is still missing, so the dial shows something else.",
-       "back": "Closed in, a wrong play goes on the road; a pin that was driven home and comes out again is renewed."}
+       "back": "If a wrong play is closed in, it goes on the road. So take it apart; a pin that was driven home is renewed."}
 ref("play-when", {one.id: WHEN[one.id] for one in play.when.lines}, weight=1.5, outcome="side-gear-play",
     lesson=where, shows="before-closing",
     slips=line_reasons(bank.lists["when"], play.when.answers, WHEN,
@@ -438,7 +440,7 @@ for n, other in enumerate(gap.others, 1):
 why = {"renew": "The narrowest place is below the least gap: the cone is worn, and soon the ring no longer brakes.",
        "use-again": "All three places lie near each other, between least and new: a new ring would gain nothing.",
        "keys": "One side is wide and the other narrow: the ring is tilted, as on a key that rests on its land.",
-       "hub": "All round the gap is wider than that of a new ring: dirt, a burr or a ring of another gear keeps it off its cone."}
+       "hub": "All round the gap is wider than that of a new ring. So dirt or a burr keeps it off its cone, or it is the ring of another gear."}
 ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesson=where, shows="narrowest",
     slips=line_reasons([(id, "") for id in decided], gap.decide, decided,
                        {id: why[do] for id, do in decided.items()}))
@@ -448,7 +450,7 @@ ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesso
 # %% [markdown] tags=["task"]
 # ## 8. What a ring can do
 #
-# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts on their way in.
+# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts that are about to go in.
 #
 # **It must be right to pass, in every line.** *9 points.*
 
@@ -480,7 +482,7 @@ for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about.fric
     flat = (force * mu * size / 2).to("N*m")
     ref(field, torque, weight=1.5, outcome="judge-ring", shows="cone-torque", tolerance={"relative": 0.01}, lesson=where, slips=[
         Slip(2 * torque, 0.4, "The friction works at half the diameter, the radius of the cone."),
-        Slip(flat, 0.3, "This is a flat ring; a slim cone presses much harder, so divide by the sine of its half angle."),
+        Slip(flat, 0.3, "This is for a flat ring; a slim cone presses much harder, so divide by the sine of its half angle."),
         Slip(2 * flat, 0.1, "Two things are missing: the radius in place of the diameter, and the sine of the half angle.")])
 
 # %% tags=["reference"]
@@ -489,7 +491,7 @@ times = [geartrain.synchronising_time(*job, torque) for torque in torques]
 ratio = (times[1] / times[0]).to("").m
 ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", shows="cone-torque", tolerance={"relative": 0.015}, lesson=where, slips=[
     Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter; turn it over."),
-    Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; asked is how many times as long.")])
+    Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; the question is how many times as long.")])
 
 # %% tags=["reference"]
 FITTED = {"own-cone": "fit", "keys-slots": "fit", "sleeve-free": "fit", "keys-lands": "turn", "hub-boss": "turn",
@@ -550,7 +552,7 @@ counted, (driving, driven) = speed.counted_turns, speed.drive
 teeth = round(driven * wanted.m_as("turn") / counted)
 if abs(teeth - driven) > 3:  # no such pinion: the count stands for itself
     teeth = round(speed.wheel_turns * driving / counted)
-why = {str(2 * driven - teeth): "As many teeth off, but the other way: more teeth turn a pinion slower.",
+why = {str(2 * driven - teeth): "The number of teeth is off by as much, but the other way: more teeth turn a pinion slower.",
        str(driven): "The count is further off than the least count explains."}
 ref("speed-pinion", {str(teeth)}, weight=0.8, outcome="speed-drive", shows="how-far-off", lesson=where, slips=[
     Slip(id, 0, why.get(id, "This pinion would have made another number of turns: work out the count for its teeth."))
@@ -577,9 +579,11 @@ ref("speed-shown", shown, outcome="speed-drive", shows="how-far-off", lesson=whe
 # %% [markdown] tags=["task"]
 # ## 10. The last checks in order
 #
-# Put the last checks, and the steps beside them, in an order that works: each check early enough to correct what it finds, and late enough to mean something.
+# Put the last checks, and the steps beside them, in an order that works.
 #
-# Then say why one of your pairs stands as it does. *8 points.*
+# Each check must come early enough to correct what it finds, and late enough to mean something.
+#
+# Then say why one step of a pair comes before the other. *8 points.*
 
 # %% tags=["form"]
 last = given.final
@@ -618,8 +622,8 @@ sheet.form(
 # %% tags=["reference"]
 SAFE = {"by-tool": "go", "eye": "go", "drains": "go", "wipes": "hands", "sleeve": "hands", "gloves": "hands",
         "drill": "power", "impact": "power", "air": "power", "shaft": "lift", "rope": "lift", "alone": "lift"}
-LIFTED = "Shafts and covers are no handles, and one back is no hoist: the unit slips, and falls on feet."
-POWER = "A power tool or air stops for no hand: it winds up the train, throws chips and spins bearings dry."
+LIFTED = "Shafts, covers and ropes are not made to lift by, and one person is too weak: the unit slips, and falls on feet."
+POWER = "A power tool or air does not stop when a hand is caught. It spins the train and dry bearings, and throws chips."
 DRAWN_IN = "Slow gears draw in a finger or a glove as surely as fast ones; see every hand first."
 CALM = "It is turned by hand or lifted by its points, and nobody's hands are near: there is nothing to stop."
 why = {id: {"go": CALM, "hands": DRAWN_IN, "power": POWER, "lift": LIFTED}[do] for id, do in SAFE.items()}

@@ -48,7 +48,7 @@ at_lesson = f"{where}#before-you-start"
 DO = {"jumps": "tag", "slips-by": "tag", "both-in": "tag", "later": "tag",
       "fewer": "again", "held": "again", "shorter": "again", "rag": "again",
       "stays": "go", "stops": "go", "single": "go", "counted": "go"}
-ONCE = "A check that passes once and fails once has failed: something in there lies where it likes."
+ONCE = "A check that passes once and fails once has failed: some part in there can move."
 ALL_DONE = "It was made in full, as the card asks, and it passed each time: nothing speaks against the unit."
 
 # %% tags=["reference"]
@@ -58,11 +58,11 @@ ref("stop-cases", {id: DO[id] for id in labels(given.stop.cases)}, outcome="stop
         "jumps": "It jumps out sometimes, so it has failed. The yard is a road as well: the fault shows when somebody is in the way.",
         "slips-by": "Once is enough: the next time may be on the road, at speed. " + ONCE,
         "both-in": "Force hides the fault for a while, and may have bent sound parts. " + ONCE,
-        "later": "The passes after it do not wipe out the failure, however much the unit is wanted. " + ONCE,
+        "later": "The passes after it do not wipe out the failure, even if the unit is wanted today. " + ONCE,
         "fewer": "It never failed, but it was tried less often than the card asks: the rest is not known yet.",
         "held": "Half the figure comes from the wheel that was held: the way of counting is at fault, not the unit.",
         "shorter": "It stayed in, but for less time than the card asks: what happens after that is not known yet.",
-        "rag": "The rag took part of the pull, so the figure says nothing of the unit, good or bad.",
+        "rag": "The rag took part of the pull, so the figure says nothing about the unit, good or bad.",
         **dict.fromkeys(("stays", "stops", "single", "counted"), ALL_DONE),
     }, shown=given.stop.cases))
 
@@ -71,8 +71,8 @@ ROAD = {"lockout": "lock", "two-at-once": "lock", "gears-held": "rolls",
         "reverse": "lock", "hard": "lock", "second": "lock", "pin": "lock",
         "comes-out": "rolls", "lets-go": "rolls", "no-spring": "rolls", "fork": "rolls",
         "stiff": "nobody", "whine": "nobody", "scratch": "nobody", "initials": "nobody"}
-TO_REVERSE = "Reverse goes in while the vehicle moves forward: gears that want to turn both ways stop the wheels dead."
-TWO = "Two gears at once ask two speeds of one shaft: it stops, and the wheels with it."
+TO_REVERSE = "Reverse goes in while the vehicle moves forward: the gears would have to turn both ways at once, and the wheels lock."
+TWO = "Two gears at once would turn one shaft at two speeds: the shaft locks, and the wheels with it."
 OUT = "No gear is in any more: the wheels turn freely, and the engine neither drives nor brakes the vehicle."
 own_kinds = [(kind, kind) for kind in ("lockout", "two-at-once", "gears-held")]
 
@@ -82,7 +82,7 @@ ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="sto
         **dict.fromkeys(("lockout", "reverse", "hard"), TO_REVERSE),
         **dict.fromkeys(("two-at-once", "second", "pin"), TWO),
         **dict.fromkeys(("gears-held", "comes-out", "lets-go", "no-spring", "fork"), OUT),
-        "stiff": "It is to be set right, but the gear goes in fully, stays in and comes out: the driver feels it and is not hurt.",
+        "stiff": "It has to be repaired. But the gear goes in fully, stays in and comes out: the driver feels it, and nobody is hurt.",
         "whine": "A sound calls for a look, and the look was taken: teeth, bearings and preload are within the card.",
         "scratch": "A scratch where nothing seals, screws or hangs does nothing to the gears.",
         "initials": "A gap in the record is to be filled today; the gear itself stays in.",
@@ -110,7 +110,7 @@ FIRST = {"lifts": "hands", "straight": "hands", "middle": "hands",
 
 # %% tags=["reference"]
 WHY_FIRST = {
-    "lifts": "A gear that leaves when the pull is gone is not held: feel its detent before you look further.",
+    "lifts": "A gear that comes out when the pull is gone is not held: feel its detent before you look further.",
     "straight": "Something should have stopped the lever there: try the lockout, it takes a few minutes.",
     "middle": "The lever itself came back, so nothing holds it: that is felt by hand.",
     "faster": "One gear alone has another ratio: the turns show it against the teeth.",
@@ -183,7 +183,7 @@ sheet.form(
     sheet.each("search-shows", "With which of the four does the check not pass?",
                lines=[(c.id, f"check {c.number}") for c in s.checks], options=s.fails),
     sheet.each("search-apart", "Two are left. Which check tells them apart in the fewest minutes?", lines=s.pairs, options=s.tellers),
-    sheet.each("search-left", "Some checks were made. Who is left?",
+    sheet.each("search-left", "Some checks were made. Which of the four are left?",
                lines=[(one.id, one.text) for one in s.findings], options=s.left),
     *[sheet.number(f"search-minutes-{n}", f"{letter[route.wrong]} is what is wrong. You make the checks in the order {route.words} "
                    "and stop as soon as only one suspect is left. How long does it take?", "min")
@@ -198,7 +198,7 @@ key = {(one, c.id): table.outcome((one,), c.id).key for one in four for c in s.c
 failing = {c.id: [one for one in four if key[one, c.id] != faults.PASSES] for c in s.checks}
 shows = {id: failed[0] if len(failed) == 1 else "more" if failed else "none" for id, failed in failing.items()}
 told = {id: "It shows the same with all four, so it shows nothing here." if not failed
-        else "Look along its column in the picture: who has a mark there?" for id, failed in failing.items()}
+        else "Look along its column in the picture: which of the four have a mark there?" for id, failed in failing.items()}
 ref("search-shows", shows, outcome="weigh-check", weight=6, lesson=at_lesson, shows="tells-nothing",
     slips=line_reasons([(id, "") for id in shows], s.fails, shows, told))
 
@@ -211,7 +211,7 @@ for pair in labels(s.pairs):
     apart[pair] = {id for id in telling if minutes[id] == least} or {"none"}
     told[pair] = {id: "It tells them apart, but another does so in fewer minutes." if id in telling
                   else "At least one of the five comes out differently for each." if id == "none"
-                  else "It shows the same with both: its minutes buy nothing."
+                  else "It shows the same with both: its minutes are wasted."
                   for id in [*minutes, "none"] if id not in apart[pair]}
 ref("search-apart", apart, outcome="weigh-check", weight=5, lesson=at_lesson, shows="tells-apart",
     slips=line_reasons(s.pairs, s.tellers, apart, told))
@@ -222,8 +222,8 @@ for one in s.findings:
     fit = [m for m in four if all(key[m, c] == faults.PASSES for c in one.passed)
            and all(key[m, c] != faults.PASSES for c in one.failed)]
     left[one.id] = fit[0] if len(fit) == 1 else "more"
-    told[one.id] = ("One alone fits: cross out who would have failed what passed, and passed what failed." if len(fit) == 1
-                    else "More than one fits what was seen: none of these checks parts them.")
+    told[one.id] = ("One alone fits: cross out those that would have failed what passed, or passed what failed." if len(fit) == 1
+                    else "More than one fits what was seen: none of these checks tells them apart.")
 ref("search-left", left, outcome="cost-search", weight=5, lesson=at_lesson, shows="what-is-left",
     slips=line_reasons([(id, "") for id in left], s.left, left, told))
 
@@ -242,7 +242,7 @@ for n, route in enumerate(s.routes, 1):
 #
 # The records of four units, **all** final checks made; only those that failed are shown. How many things are wrong in each?
 #
-# Then a unit in which two of six suspects are: which check does each of them explain? *10 points.*
+# Then a unit that has two of six suspects in it: which of them explains which check? *10 points.*
 
 # %% tags=["rig"]
 given_table("Four units; every other check passed", ["unit", "failed", "what it shows"],
@@ -254,7 +254,7 @@ given_table("Suspects of the last unit", ["letter", "assembly fault"], [(one.let
 # %% tags=["form"]
 sheet.form(
     "two",
-    sheet.each("two-how", "What do the checks of each unit come to?",
+    sheet.each("two-how", "How many assembly faults does each unit have?",
                lines=[(one.letter.lower(), f"unit {one.letter}") for one in given.two.units], options=given.two.how),
     sheet.each("two-which", "The last unit. Two of the suspects are in it, and every check not named passed. What explains each?",
                lines=[(row.check, f"{row.name}: {row.words}") for row in given.two.record],
@@ -265,8 +265,8 @@ sheet.form(
 at_lesson, passing = f"{where}#two-faults-at-once", dict.fromkeys(table.checks, faults.PASSES)
 how, told = {}, {}
 words = {"one": "Look for one that shows all of it and nothing else: there is just one.",
-         "several": "More than one shows exactly this alone, and no check parts them.",
-         "two": "None shows all of it: each of the failed checks has its own."}
+         "several": "More than one shows exactly this alone, and no check tells them apart.",
+         "two": "None shows all of it: each of the failed checks has an assembly fault of its own."}
 for one in given.two.units:
     singles = faults.explain(unit, passing | {row.check: row.key for row in one.record}).singles
     how[one.letter.lower()] = said = "two" if not singles else "one" if len(singles) == 1 else "several"
@@ -325,7 +325,7 @@ silent = {one for group in faults.indistinguishable(unit) if group.silent for on
 sure = {id: faults.part_of(unit, id) if id in silent else "check" for id in labels(given.alike.asked)}
 seen = {"check": "A final check shows this one, so it can be found on the finished unit.",
         "shift": "No final check shows a small part that is missing: it is counted while its bore is open.",
-        "joint": "The wrench clicks all the same, so no check shows it: the thread is dry or it is not, before the bolt goes in.",
+        "joint": "The wrench clicks all the same, so no check shows it: look at the thread before the bolt goes in.",
         "order": "No final check asks for it: the record has to say that it was done."}
 ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows="while-seen",
     slips=line_reasons(given.alike.asked, given.alike.sure, sure, {id: seen[by] for id, by in sure.items()}))
@@ -337,7 +337,7 @@ ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows
 #
 # Another unit, with the teeth of the table. Work out what the input shaft should turn.
 #
-# Then four colleagues each say that they counted in the way of the table. What do you make of each count? *11 points.*
+# Then four colleagues each say that they counted as the table says. What do you make of each count? *11 points.*
 
 # %% tags=["rig"]
 c = given.count
@@ -392,9 +392,11 @@ ref("count-says", says, outcome="doubt-reading", weight=5, lesson=at_lesson, sho
 # %% [markdown] tags=["task"]
 # ## 8. A fault, or a false pull?
 #
-# Closed units are pulled round in neutral on a cord. What the other shaft takes of the pull was read before, worked out for this drum.
+# Closed units are pulled round in neutral on a cord. The pull that the other shaft needs was read before, for this drum.
 #
-# The limits are for the pair alone. A pull that lies nearer to a limit than its uncertainty is read again. Last: pulls that were taken in one way or another. *14 points.*
+# The limits are for the pair of bearings alone. A pull that lies nearer to a limit than its uncertainty is read again.
+#
+# Last, say what the way in which a pull was taken does to the reading. *14 points.*
 
 # %% tags=["rig"]
 k = given.cord
@@ -408,9 +410,9 @@ k = given.cord
 sheet.form(
     "cord",
     sheet.number("cord-rest", "First reading: which pull does this pair take alone?", "N"),
-    sheet.number("cord-torque", "Which turning torque is that?", "N·m"),
+    sheet.number("cord-torque", "How large is the turning torque?", "N·m"),
     sheet.each("cord-says", "What do you make of each reading?", lines=[(one.id, one.text) for one in k.readings], options=k.says),
-    sheet.each("cord-false", "How a pull was taken: what does that do to what you read?", lines=k.taken.lines, options=k.taken.answers),
+    sheet.each("cord-false", "Each line says how a pull was taken. What does that do to the reading?", lines=k.taken.lines, options=k.taken.answers),
 )
 
 # %% tags=["reference"]
@@ -431,10 +433,10 @@ for one in k.readings:
     pair = one.shown_n - one.alone_n
     says[one.id] = ("again" if min(abs(pair - k.low_n), abs(pair - k.high_n)) < k.doubt_n
                     else "light" if pair < k.low_n else "heavy" if pair > k.high_n else "inside")
-words = {"light": "Less the other shaft, it lies under the lower limit by more than its uncertainty.",
-         "inside": "Less the other shaft, it lies between the limits, and clear of both.",
-         "heavy": "Less the other shaft, it lies over the upper limit by more than its uncertainty.",
-         "again": "Less the other shaft, it lies nearer to a limit than the reading is sure of."}
+words = {"light": "Without the other shaft, the pull lies below the lower limit by more than its uncertainty.",
+         "inside": "Without the other shaft, the pull lies between the limits, and clear of both.",
+         "heavy": "Without the other shaft, the pull lies above the upper limit by more than its uncertainty.",
+         "again": "Without the other shaft, the pull lies nearer to a limit than its uncertainty."}
 ref("cord-says", says, outcome="doubt-reading", weight=4, lesson=at_lesson, shows="should-read",
     slips=line_reasons([(id, "") for id in says], k.says, says, {id: words[said] for id, said in says.items()}))
 
@@ -446,10 +448,10 @@ AS_ASKED = "It was taken as the card asks, and nothing is added or left out."
 WHY_TAKEN = {
     "seals-in": "New seals rub more than the bearings do, and their pull is counted with the pair's.",
     "jerk": "It takes more to start a shaft than to keep it turning; the first jerk is not the pull.",
-    "small-drum": "On a shorter lever the same torque asks for more pull than the card reckons with.",
+    "small-drum": "On a smaller drum the same torque needs more pull than the card expects.",
     "above": "What the scale showed before is counted with the pull.",
     "loose": "A loose case does not hold the rings, so part of the preload is missing.",
-    "big-drum": "On a longer lever the same torque asks for less pull than the card reckons with.",
+    "big-drum": "On a larger drum the same torque needs less pull than the card expects.",
     "twice": "Taken off twice, part of the pair's own pull is gone as well.",
     "below": "The scale begins under zero, so what it shows is too little by that much.",
     **dict.fromkeys(("own-drum", "once", "seals-out", "zero"), AS_ASKED),
@@ -466,7 +468,7 @@ ref("cord-false", {one.id: TAKEN[one.id] for one in k.taken.lines}, outcome="dou
 #
 # A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it.
 #
-# Then say what is in there. *7 points.*
+# Then say what is wrong in it. *7 points.*
 
 # %% tags=["rig"]
 own_checks(given.own)
@@ -488,8 +490,8 @@ fewest = min(len(one) for one in found.least)
 least = [one for one in found.least if len(one) == fewest and set(one) <= set(letter)]
 form = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
 right = f"{form}-{''.join(sorted(letter[one] for chosen in least for one in chosen))}"
-words = {"one": "This one alone leaves a failed check open, or would show in a check that passed.",
-         "two": "Two are not needed, or one of these two would show otherwise: look for as few as do it.",
+words = {"one": "This one alone does not explain every failed check, or would show in a check that passed.",
+         "two": "Two are not needed, or one of these two would show otherwise: look for the fewest that explain everything.",
          "alike": "Not each of these shows all that was seen and nothing else."}
 if form == "alike":
     words["one"] = "Look for others that show the same in every check, before you settle on one."
@@ -531,9 +533,11 @@ ref("blind-again", again, outcome="check-order", weight=6, lesson=f"{where}#the-
 # %% [markdown] tags=["task"]
 # ## 11. Opened and drawn
 #
-# Two units, each drawn in section from a side of your own. In each of them **one** thing was built wrongly. Press its letter, or choose it from the list.
+# Two units, each drawn in section, from a side that was chosen for you. In each, **one** thing was built wrongly.
 #
-# Front and rear, above and below may be changed over. Some letters stand where nothing is: all may be well there, or something is missing. Where a part stands off its seat, the gap is drawn larger than it is. *7 points.*
+# Press its letter, or choose it from the list.
+#
+# Front and rear, above and below may be swapped. Some letters stand where nothing is: all may be well there, or something is missing. Where a part stands off its seat, the gap is drawn larger than it is. *7 points.*
 
 # %% tags=["form"]
 from twoshaft.plots.unit_scene import ScenePicture
@@ -552,9 +556,9 @@ from twoshaft.models import shape
 from twoshaft.readings.scenes import lies_in
 
 at_lesson, how = f"{where}#from-symptom-to-fault", {}
-LOOK = {"turned": "One thing lies the wrong way round: hold each lip, cone, boss and collar against what it works on.",
+LOOK = {"turned": "One thing lies the wrong way round: compare each lip, cone, boss and collar with the part that it works on.",
         "missing": "One thing is not there: look for a groove, a bore or a gap that nothing fills.",
-        "off": "One thing is not down: look for a gap behind a ring or under a head."}
+        "off": "One thing is not down on its seat: look for a gap behind a ring or under a head."}
 
 # %% tags=["reference"]
 for n, one in enumerate(given.opened.units, 1):

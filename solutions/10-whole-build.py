@@ -58,13 +58,13 @@ whole_build(job, sheet)
 # %% [markdown] tags=["task"]
 # ## 1. The order of the build
 #
-# All steps of the unit. Within each stage they stand out of order, and some steps may have to go to another stage.
+# All steps of the unit. Within each stage they are mixed, and some steps may have to go to another stage.
 #
-# If you built at the bench, your own order stands here. Put right what does not work.
+# If you built at the bench, your own order stands here. Correct what does not work.
 #
-# Then a build that somebody else has begun: what stands, and which steps can be done next.
+# Then a build that somebody else has begun: say what is done already, and which steps can be done next.
 #
-# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass, and so must every line about the build that was begun.** *14 points.*
+# An order works if every step stands after all the steps that it needs. **To pass, steps that keep somebody from harm must be in the right place. Every line about the build that was begun must be right too.** *14 points.*
 
 # %% tags=["rig"]
 given_table("A build that somebody has begun", ["stage", "what stands"], given.plan.stands)
@@ -99,7 +99,7 @@ ref("begun-next", turn, outcome="build-in-order", shows="needs-first", must_pass
 #
 # Parts that go in both ways, and are right in one.
 #
-# Each lies before you as its line says: told by what can be seen of it, not by its mark. Say whether it goes in so. **Every line must be right to pass.** *16 points.*
+# Each line says how a part lies before you, by what you can see of it, not by its mark. Say whether it goes in like that. **Every line must be right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")))
@@ -155,7 +155,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     ends = [gap + stack.shim_for(limit) - exact for limit in shim.target_interference(support)]
     far = [2 * gap - end for end in ends]
     low = ref(f"thin-{ask.about}", min(ends), outcome="set-by-shim", shows="window", weight=2, tolerance=near, lesson=at_lesson,
-              slips=[Slip(min(far), 0, other_way), Slip(gap, 0.25, "That meets neither play nor preload; the target asks for more.")])
+              slips=[Slip(min(far), 0, other_way), Slip(gap, 0.25, "That leaves neither play nor preload; the target asks for more.")])
     ref(f"thick-{ask.about}", max(ends), outcome="set-by-shim", shows="window", weight=2, tolerance=near, lesson=at_lesson,
         slips=[Slip(max(far), 0, other_way)])
     low = low if abs(low - min(ends)) < Q(0.25, "mm") else min(ends)
@@ -184,7 +184,7 @@ for ask in (one for one in asks if one.kind == "shim"):
 #
 # First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more.
 #
-# Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. Last, flanges that others have pulled. **Every line of the threads and of the flanges must be right to pass.** *20 points.*
+# Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. Last, flanges that others have tightened. **Every line of the threads and of the flanges must be right to pass.** *20 points.*
 
 # %% tags=["rig"]
 given_table("Job cards", ["what", "value"],
@@ -198,7 +198,7 @@ sheet.form("joints", *sheet.ask_all(sheet_fields(job, "joint")),
 at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
 said = asked_together(job)["threads"].arguments
 right = {f"state-{id}": right_threads(job, id) for id in job.threads}
-fine = "They are as the card wants them: what is done besides spoils that, or throws away good parts."
+fine = "They are as the card wants them: anything more spoils that, or throws away good parts."
 whys = {id: dict.fromkeys((NEW, OILED, LOCKED), fine) if key == LEFT else {} for id, key in right.items()}
 my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", shows="thread-state", must_pass=True, weight=7, lesson=at_lesson,
                             slips=line_reasons(said["lines"], said["options"], right, whys, anywhere={
@@ -270,7 +270,7 @@ ref("flange-says", {id: moved[id] for id in labels(given.others.flange.lines)}, 
 # Decide by what was found and read, and by what the card says; where that is not enough, clean or measure first. Figures are invented. **Every line must be right to pass.** *14 points.*
 
 # %% tags=["form"]
-sheet.form("parts", sheet.each("parts-again", "What do you do about each of these parts?", lines=given.parts.lines, options=given.parts.answers))
+sheet.form("parts", sheet.each("parts-again", "What do you do with each of these parts?", lines=given.parts.lines, options=given.parts.answers))
 
 # %% tags=["reference"]
 does = dict.fromkeys(("ring-wide", "washer-thick", "circlip-flat", "bearing-ring", "bolt-may"), "again")
@@ -295,7 +295,7 @@ unknown = {"ring-unread": "its gap was not read", "washer-unread": "its thicknes
 why_part = {id: {"new": to_new, "look": to_look} for id, key in does.items() if key == "again"}
 why_part |= {id: {"again": why, "look": to_look} for id, why in kept_in.items()}
 why_part |= {id: {"again": f"It looks good, but {why}: if you fit it, you build in what nobody knows.",
-                  "new": f"It may well be good: {why}, and that is soon done. A part is thrown away for nothing."} for id, why in unknown.items()}
+                  "new": f"It may well be good, but {why}. To find out takes minutes; thrown away, a good part is lost for nothing."} for id, why in unknown.items()}
 ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="use-again-or-renew", shows=("by-its-state", "look-first"), must_pass=True,
     lesson=f"{where}#use-it-again-or-renew-it", slips=line_reasons(bank.lists["part"], bank.lists["part_answers"], does, why_part, shown=given.parts.lines))
 
@@ -304,11 +304,11 @@ ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="
 # %% [markdown] tags=["task"]
 # ## 6. Against the clock
 #
-# A clock of your unit with the minutes of your steps: it runs from the end of the one step to the end of the other.
+# A clock of your unit, with the minutes of your steps. It runs from the end of one step to the end of another.
 #
-# Work out what must be done inside and what is left, then tick what may be done besides. Judge each of these steps by itself.
+# Work out how long the steps take that must be done inside, and what is left. Then tick what else may be done. Judge each of these steps by itself.
 #
-# If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil gallery. *14 points.*
+# If your unit is closed on sealant, its film is asked for as well. The film must seal, in time, with no lump near an oil gallery. *14 points.*
 
 # %% tags=["rig"]
 c = given.clock
@@ -327,7 +327,7 @@ given_table("Faces to coat", ["face", "", "value"],
 # %% tags=["form"]
 sheet.form(
     "closing",
-    sheet.number("clock-used", "How many minutes does it take that must be done inside?", "min"),
+    sheet.number("clock-used", "How many minutes do the steps take that must be done inside?", "min"),
     sheet.number("clock-left", "How many minutes are left over?", "min"),
     sheet.choices("clock-inside", "Which of these may be done, one alone, while the clock runs?", options=given.clock.options),
     *sheet.ask_all(spec for ask in asks if ask.kind == "film" for spec in ask.fields),
@@ -354,9 +354,11 @@ for ask in (one for one in asks if one.kind == "film"):
 # %% [markdown] tags=["task"]
 # ## 7. Prove it
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts.
+# Write down the hand test that proves the lockout: which moves you try, and what they must show so that the stop counts.
 #
-# Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of lockouts that open by way of neutral: such a one holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
+# Then say what you make of each check of **your** unit, as the bench showed it. A part may have been wrong when it came.
+#
+# Last, proofs that others have made, of lockouts that open by way of neutral. Such a lockout holds if the direct shift is stopped every time, and the later gear goes in by way of neutral. **You must get all of these right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form("proof", *sheet.ask_all(sheet_fields(job, "proof", "check")),
@@ -391,13 +393,13 @@ why_so = {
     "second": "Whose hands they were does not matter: each try stopped, and each went in by way of neutral.",
     "cold": "It stopped and let go, cold and warm: nothing is missing.",
     "but-one": "One that goes through is enough: on the road it is that one that counts.",
-    "push": "A stop that gives way to a firm hand is none; drivers push hard when they are in a hurry.",
+    "push": "A stop that gives way to a firm hand is no stop; drivers push hard when they are in a hurry.",
     "last": "The last try went through, so it is not held every time.",
     "never": "A stop that never lets go fails too: the gear behind it can then not be engaged at all.",
     "half": "Half the proof is missing: a gear that never goes in would have been stopped as well.",
     "round": "By way of neutral it is meant to go in; the direct shift, which counts, was not tried.",
-    "hearsay": "What is only said cannot be asked about: the moves and what was felt must be written down.",
-    "opened": "What was proven stood before the cover came off; what is in there now nobody has tried.",
+    "hearsay": "What is only said cannot be checked: the moves and what was felt must be written down.",
+    "opened": "The proof was made before the cover came off; nobody has tried what is in there now.",
 }
 
 # %% tags=["reference"]
@@ -468,7 +470,7 @@ sheet.form(
     "late",
     sheet.choices("late-off", "What has to come off?", options=given.late.options),
     sheet.number("late-minutes", "How many minutes does it cost?", "min"),
-    sheet.each("late-shows", "Went in wrongly, and these checks were made: is it shown?", options=given.late.shown,
+    sheet.each("late-shows", "Each went in wrongly, and these checks were made. Do they show it?", options=given.late.shown,
                lines=[(one.id, one.words) for one in given.late.others]),
 )
 
@@ -501,9 +503,9 @@ ref("late-shows", right, outcome="fit-right-way", shows="not-shown", weight=2.5,
 # %% [markdown] tags=["task"]
 # ## 10. Written down and signed
 #
-# First lines of build records, each with what was done: a line says what was done and read, tidy or not.
+# First, lines of build records, each with what was really done. A line should say what was done and read, tidy or not.
 #
-# Then say who signs for each check: the one who made it, once it is made. Last, decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *16 points.*
+# Then say who signs for each check: the one who made it, once it is made. Last, decide in each case. If something may be wrong inside, the unit goes out of use. Work that nobody can vouch for is done again. What was seen to be right is signed. **You must get every check and every case right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -517,9 +519,9 @@ sheet.form(
 at_lesson = f"{where}#the-build-record"
 writes = dict.fromkeys(("set", "failed", "undone", "read"), "stays") | dict.fromkeys(("card", "worked", "planned", "clean"), "strike")
 writes |= dict.fromkeys(("ahead", "guess", "trust", "filled"), "open")
-said_so = {"stays": "It may look odd or untidy, but it says what was done and read: struck out, the next person sets out from nothing.",
+said_so = {"stays": "It may look odd or untidy, but it says what was done and read: if it is struck out, the next person starts from nothing.",
            "strike": "It reads well, but something else was done: a later search for a fault starts from a figure that never was.",
-           "open": "It reads as done, and nobody has done it: who trusts it builds on nothing, and there is nothing to write yet."}
+           "open": "It reads as done, and nobody has done it: a person who trusts it builds on nothing, and there is nothing to write yet."}
 ref("notes-lines", {id: writes[id] for id in labels(given.notes.record.lines)}, outcome="keep-record", shows="written-down", weight=3, lesson=at_lesson,
     slips=line_reasons(bank.lists["record"], bank.lists["record_answers"], writes, {id: said_so[do] for id, do in writes.items()},
                        shown=given.notes.record.lines))
@@ -530,7 +532,7 @@ signs |= dict.fromkeys(("will-push", "shim-since", "both", "unknown"), "nobody")
 ref("notes-signs", {id: signs[id] for id in labels(given.notes.signed.lines)}, outcome="keep-record", shows="written-down", must_pass=True, weight=4,
     lesson=at_lesson, slips=line_reasons(bank.lists["signed"], bank.lists["signed_answers"], signs, {}, anywhere={
         "you": "You were there, but a signature says who made the check and can be asked what it showed; here that is not you.",
-        "other": "Your colleague had a part in it, but did not make this check: asked about it later, nothing can be said.",
+        "other": "Your colleague had a part in it, but did not make this check, and cannot say later what it showed.",
         "nobody": "It looks safe to wait, but the check was made: without a name it counts as left out, and is made again.",
     }, shown=given.notes.signed.lines))
 

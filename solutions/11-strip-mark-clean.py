@@ -32,7 +32,7 @@ lesson, fine = "11-strip-mark-clean", {"absolute": Q(0.006, "mm")}
 # %% [markdown] tags=["task"]
 # ## 1. Take it apart
 #
-# Put steps of taking apart, and readings among them, in an order that works. Then say of a unit half apart what can come off next. *14 points.*
+# Put steps of taking apart, and readings among them, in an order that works. Then say what can come off next from a unit that is half apart. *14 points.*
 
 # %% tags=["rig"]
 given_table("A unit half apart", ["step", "state"], [(step.name, step.words) for step in given.apart.state])
@@ -170,24 +170,24 @@ ref("worked-says", says, weight=2, outcome="work-out-readings", shows="against-l
 # %% [markdown] tags=["task"]
 # ## 4. How much oil was in?
 #
-# The oil was drained into a measuring jug while it was warm. Work out what it comes to cold, and what was missing. Then judge other units, all measured cold.
+# The oil was drained into a measuring jug while it was warm.
 #
-# *10 points.*
+# Work out how much it is when cold, and how much was missing. Then judge other units, all measured cold. *10 points.*
 
 # %% tags=["rig"]
 drained, oil = given.oil, unit.strip.oil
 given_table("The oil of your unit", ["what", "value"],
             [("in the jug, litres", f"{drained.jug_litre:.2f}"), ("temperature in the jug, °C", f"{drained.jug_c:g}"),
              ("right filling, litres, cold", f"{oil.capacity_litre:g}"), ("clings to walls and gears, litres", f"{oil.stays_litre:g}"),
-             ("cold means, °C", f"{oil.reference_c:g}"), ("oil grows for each kelvin by a part of", f"{oil.expansion_per_k:g}"),
+             ("cold means, °C", f"{oil.reference_c:g}"), ("growth of the oil for each kelvin, part of its volume", f"{oil.expansion_per_k:g}"),
              ("uncertainty of all this, litres", f"{oil.unsure_litre:g}")])
 
 # %% tags=["form"]
 drained = given.oil
 sheet.form(
     "oil",
-    sheet.number("oil-cold", "The oil in the jug, when it is cold", "l"),
-    sheet.number("oil-missing", "What was missing of the right filling; with a minus if there was too much", "l"),
+    sheet.number("oil-cold", "How much is the oil in the jug when it is cold?", "l"),
+    sheet.number("oil-missing", "How much of the right filling was missing? Write a minus if there was too much.", "l"),
     sheet.each("oil-says", f"Other units, all with an uncertainty of {unit.strip.oil.unsure_litre:g} l. What does each say?",
                lines=[(one.id, one.text) for one in drained.others], options=drained.levels),
 )
@@ -202,9 +202,9 @@ cold = ref("oil-cold", less, weight=1.5, outcome="read-drained-oil", shows="how-
          "Count the kelvins from cold to warm, not from zero.")])
 full, stays = Q(oil.capacity_litre, "l"), Q(oil.stays_litre, "l")
 ref("oil-missing", full - stays - cold, weight=1.5, outcome="read-drained-oil", shows="how-much", tolerance=half, lesson=where, slips=[
-    Slip(full - cold, 0.3, "What clings was in the unit too; it is not missing."),
+    Slip(full - cold, 0.3, "The oil that clings inside was in the unit too; it is not missing."),
     Slip(cold - full + stays, 0.3, "The size is right; missing oil counts as plus, too much as minus."),
-    Slip(full - stays - jug, 0.3, "Take the cold litres: the right filling is told cold.")])
+    Slip(full - stays - jug, 0.3, "Take the cold litres: the right filling is stated for cold oil.")])
 
 # %% tags=["reference"]
 says, why = {}, {}
@@ -222,9 +222,9 @@ ref("oil-says", says, weight=2, outcome="read-drained-oil", shows="how-much", le
 # %% [markdown] tags=["task"]
 # ## 5. Where the chips are
 #
-# The time in which chips of one size sink through the whole depth of the oil is given.
+# The table gives the time in which chips of one size sink through the whole depth of the oil.
 #
-# With less than a tenth of its time at rest, nearly all of a size still float; with the whole time, none. *8 points.*
+# If the oil stood for less than a tenth of the time that a size needs, nearly all chips of that size still float. If it stood for the whole time, none of them do. *8 points.*
 
 # %% tags=["rig"]
 chips = given.chips
@@ -245,7 +245,7 @@ chips, where = given.chips, f"{lesson}#where-the-chips-are"
 times = chips.known_um / chips.asked_um
 ref("chips-time", Q(chips.known_minutes * times**2, "min"), weight=1, outcome="read-drained-oil", shows="where-chips-lie",
     tolerance={"relative": 0.01}, lesson=where, slips=[
-        Slip(Q(chips.known_minutes * times, "min"), 0.3, "Half the size takes four times as long: the ratio of the sizes counts twice."),
+        Slip(Q(chips.known_minutes * times, "min"), 0.3, "Half the size takes four times as long: square the ratio of the sizes."),
         Slip(Q(chips.known_minutes / times**2, "min"), 0.2, "Small chips sink slower, so their time is longer.")])
 found, why = {}, {}
 for one in chips.rested:

@@ -353,7 +353,7 @@ ref("clip-do", goes_in, weight=3, outcome="set-gear-float", shows="clip-decide",
 #
 # A ring that crept has worn its seat or itself. Work out how loose your own ring is, and the play of a gear on its needles.
 #
-# Then say of other rings what is done. **Every line of the last question must be right to pass.** *10 points.*
+# Then say what is done with other rings. **Every line of the last question must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 seats = given.seats
@@ -486,7 +486,7 @@ PARTS = {"ring-good": "use", "pad-good": "use", "spring-good": "use", "key-good"
          "face-burr": "dress", "thread-burr": "dress", "shaft-burr": "dress",
          "no-limit": "again", "dirty": "again", "warm-part": "again", "spread": "again"}
 BECOMES = {"use": "It is inside its limit, or its flaw does no harm: a new part would be no better.",
-           "renew": "It is worn out or bent: a part that steers or brakes does not come back by bending or by hope.",
+           "renew": "It is worn out or bent: bending it back, or hoping, does not make it sound again.",
            "dress": "Only raised metal is in the way: a fine stone or a file takes it off, and the part is as before.",
            "again": "What is known does not decide: get the limit, clean it, let it cool, or read it better."}
 ref("parts-do", {one.id: PARTS[one.id] for one in given.parts.lines}, outcome="use-or-renew", must_pass=True, shows="part-by-part",

@@ -38,7 +38,7 @@ asked, filling = unit.close_out, unit.strip.oil
 #
 # Four drums stand in the store. Part of each label is gone, and each has its data sheet. One drum suits this unit.
 #
-# An oil suits if its winter figure reaches down to the coldest start, if it is thick enough when it is hot, and if it has the right service and is made for synchroniser rings. Every other drum fails in one of these. **Every line of the last question must be right to pass.** *13 points.*
+# The winter figure of an oil that suits reaches down to the coldest start. The oil is thick enough when it is hot. It has the right service, and it is made for synchroniser rings. Every other drum fails in one of these. **Every line of the last question must be right to pass.** *13 points.*
 
 # %% tags=["rig"]
 given_table("Grades of SAE J306", ["grade", "at 100 °C, mm²/s"],
@@ -105,7 +105,7 @@ ref("oil-do", takes, weight=3, outcome="choose-oil", shows="drum-decided", must_
 #
 # Work out what the cone does in one shift down, with the right oil. Leave the drag of the oil out.
 #
-# Then judge shifts with other oils. The drag of the oil works against the cone. Less than a tenth longer counts as before. *11 points.*
+# Then judge shifts with other oils. The drag of the oil works against the cone. If the distance grows by less than 10 %, it counts as before. *11 points.*
 
 # %% tags=["rig"]
 ring = given.ring
@@ -141,7 +141,7 @@ inertia, speed = Q(ring.inertia_kg_m2, "kg*m**2"), Q(ring.speed_rpm, "rpm").to("
 taken = ref("ring-time", synchronising_time(inertia, speed, brakes), weight=1,
     outcome="protect-rings", shows="slide-worked", tolerance=three, lesson=where, slips=[
         Slip(Q(ring.inertia_kg_m2 * ring.speed_rpm / brakes.m_as("N*m"), "s"), 0.3,
-             "Turn r/min into radians a second first: times 2π, over 60.")])
+             "Turn r/min into radians a second first: times 2π, divided by 60.")])
 
 # %% tags=["reference"]
 went = Q(speed.m / 2 * taken.m_as("s") * ring.diameter_mm / 2, "mm")
@@ -180,7 +180,7 @@ fill, level = given.fill, unit.close_out.level
 own = unit.strip.oil
 given_table("Filling and level of your unit", ["what", "value"],
             [("right filling at 20 °C" if own.reference_c == 20 else f"right filling at {own.reference_c:g} °C", f"{own.capacity_litre:g} l"),
-             ("oil grows for each kelvin by a part of", f"{own.expansion_per_k:g}"),
+             ("growth of the oil for each kelvin, part of its volume", f"{own.expansion_per_k:g}"),
              ("density, cold", f"{own.density_kg_per_litre:g} kg/l"),
              ("oil in your can", f"{fill.can_c:g} °C"),
              ("a millimetre of level holds", f"{level.litre_per_mm:g} l"),
@@ -192,7 +192,7 @@ given_table("Filling and level of your unit", ["what", "value"],
 fill = given.fill
 sheet.form(
     "fill",
-    sheet.number("fill-litres", "Litres that you measure off from your can", "l"),
+    sheet.number("fill-litres", "Litres that you measure out of your can", "l"),
     sheet.number("fill-kg", "The same filling on a scale", "kg"),
     sheet.number("fill-short", "Litres missing at the level that was found later", "l"),
     sheet.number("fill-slope", "By how much does the slope of the yard alone make the oil stand too low at the plug?", "mm"),
@@ -220,7 +220,7 @@ ref("fill-short", Q(fill.below_mm * level.litre_per_mm, "l"), weight=0.7,
 tilt, reach = Q(fill.slope_deg, "degree"), Q(level.reach_mm, "mm")
 ref("fill-slope", closeout.level_error(reach, tilt), weight=1,
     outcome="fill-to-level", shows="filling-worked", tolerance={"relative": 0.03}, lesson=where, slips=[
-        Slip(Q(level.reach_mm * fill.slope_deg / 100, "mm"), 0.2, "A degree is no per cent: take the tangent of the slope.")])
+        Slip(Q(level.reach_mm * fill.slope_deg / 100, "mm"), 0.2, "A degree is not a per cent: take the tangent of the slope.")])
 
 # %% tags=["reference"]
 LEVEL = {"leave": "It stands inside what is allowed, cold and level: more would foam and be pressed out.",
@@ -241,7 +241,7 @@ ref("fill-do", stands, weight=2.5, outcome="fill-to-level", shows="level-decided
 #
 # The breather of your unit is blocked. Work out what happens as it warms. Temperatures count from absolute zero (0 °C is 273 K), pressures from vacuum.
 #
-# The last question leaves the growth of the oil out. Its units had the pressure of outside when they were closed. *10 points.*
+# In the last question, leave the growth of the oil out. Those units held the pressure outside when their breather was blocked. *10 points.*
 
 # %% tags=["rig"]
 breather, own = given.breather, unit.strip.oil
@@ -251,15 +251,15 @@ given_table("Your unit, breather blocked", ["what", "value"],
              ("pressure outside, from vacuum", f"{breather.outside_mbar:g} mbar"),
              ("air above the oil when it blocked", f"{unit.close_out.breather.air_litre:g} l"),
              ("oil", f"{own.capacity_litre:g} l"),
-             ("oil grows for each kelvin by a part of", f"{own.expansion_per_k:g}")])
+             ("growth of the oil for each kelvin, part of its volume", f"{own.expansion_per_k:g}")])
 
 # %% tags=["form"]
 breather = given.breather
 sheet.form(
     "breather",
     sheet.number("breather-oil", "By how much does the oil grow?", "mL"),
-    sheet.number("breather-alone", "Pressure over that outside, if the oil kept its size", "mbar"),
-    sheet.number("breather-both", "Pressure over that outside, with the oil that has grown", "mbar"),
+    sheet.number("breather-alone", "Pressure above that outside, if the oil kept its size", "mbar"),
+    sheet.number("breather-both", "Pressure above that outside, with the oil that has grown", "mbar"),
     sheet.each("breather-does", f"Other units, with {breather.outside_mbar:g} mbar outside. What happens?",
                lines=[(one.id, one.text) for one in breather.others], options=breather.answers),
 )
@@ -276,12 +276,12 @@ grown = ref("breather-oil", Q(filling.capacity_litre * filling.expansion_per_k *
 alone = closeout.pressure_in(outside, shut, hot, air, Q(0, "l"))
 ref("breather-alone", alone, weight=1.2, outcome="judge-breather",
     shows="pressure-worked", tolerance={"relative": 0.02}, lesson=where, slips=[
-        Slip(outside + alone, 0.4, "This is from vacuum; take off what is outside."),
+        Slip(outside + alone, 0.4, "This is counted from vacuum; take off the pressure outside."),
         Slip(Q(breather.outside_mbar * (breather.hot_c / breather.closed_c - 1), "mbar"), 0.1, "Count temperatures from absolute zero: add 273 to each.")])
 both = closeout.pressure_in(outside, shut, hot, air, grown.to("l"))
 ref("breather-both", both, weight=1, outcome="judge-breather",
     shows="pressure-worked", tolerance={"relative": 0.02}, lesson=where, slips=[
-        Slip(outside + both, 0.4, "This is from vacuum; take off what is outside."),
+        Slip(outside + both, 0.4, "This is counted from vacuum; take off the pressure outside."),
         Slip(closeout.pressure_in(outside, shut, hot, air, -grown.to("l")), 0.3, "Oil that grows leaves less room for the air, so the pressure is higher.")])
 
 # %% tags=["reference"]
@@ -329,8 +329,8 @@ leak = given.leak
 sheet.form(
     "leak",
     sheet.number("leak-kelvin", "By how much does one kelvin change the pressure of the closed air?", "mbar"),
-    sheet.number("leak-lost", "Pressure that was lost, had the air kept its temperature", "mbar"),
-    sheet.number("leak-rate", "Leak, as air outside", "mL/min"),
+    sheet.number("leak-lost", "Pressure lost by the leak alone, without the change of temperature", "mbar"),
+    sheet.number("leak-rate", "Leak, as air at the pressure outside", "mL/min"),
     sheet.number("leak-edge", "Leak up to which your unit is proven tight", "mL/min"),
     sheet.each("leak-do", "Other units. What does each test prove, and what do you do?", lines=[(one.id, one.text) for one in leak.others], options=leak.answers),
 )
@@ -355,7 +355,7 @@ room, time = Q(leak.litres, "l"), Q(leak.minutes, "minute")
 rate = closeout.leak_rate(lost, room, time, outside)
 ref("leak-rate", rate, weight=1.2, outcome="prove-tight", shows="leak-worked",
     tolerance={"relative": 0.03, "absolute": Q(0.15, "ml/minute")}, lesson=where, slips=[
-        Slip(rate * leak.minutes, 0.3, "This left in the whole time; divide by the minutes."),
+        Slip(rate * leak.minutes, 0.3, "This is what left in the whole time; divide by the minutes."),
         Slip(rate * leak.outside_mbar / leak.start_mbar, 0.2, "Divide by the pressure outside: that is how much room the air takes there.")])
 most, band = Q(leak.most, "ml/minute"), Q(closeout.GUARD * leak.u, "ml/minute")
 ref("leak-edge", most - band, weight=0.8, outcome="prove-tight", shows="leak-worked",
@@ -424,7 +424,7 @@ ref("record-says", {one.id: RECORD[one.id] for one in given.record.lines}, outco
 # %% [markdown] tags=["task"]
 # ## 8. Hand it over?
 #
-# Four units are ready on paper, and you know one thing more of each. **Every line must be right to pass.** *9 points.*
+# Four units are ready on paper, and you know one thing more about each. **Every line must be right to pass.** *9 points.*
 
 # %% tags=["form"]
 sheet.form("hand", sheet.each("hand-do", "What do you do?", lines=given.hand.lines, options=given.hand.answers))
@@ -494,7 +494,7 @@ SAFE = {one.id: OF[one.id.partition("-")[0]] for one in bank.lists["safe"]}
 ACTS = {"go": "Nothing is hot, under much pressure or badly held here: there is nothing to stop.",
         "cool": "Hot oil and hot metal burn before the hand is back: wait, or cover skin and face.",
         "vent": "Air in a case stores force: it throws a plug, bursts a cover or harms an ear. Let it down first.",
-        "stand": "A jack sinks, two bolts tear, wheels that run catch hold: stands first, and nobody under it."}
+        "stand": "A jack sinks, two bolts tear, and wheels that turn catch a sleeve: stands first, and nobody under it."}
 ref("safe-do", {one.id: SAFE[one.id] for one in given.safe.lines},
     outcome="close-safely", must_pass=True, shows="hot-air-stands", lesson=f"{lesson}#before-you-start",
     slips=line_reasons(bank.lists["safe"], given.safe.answers, SAFE, {id: ACTS[to] for id, to in SAFE.items()}, shown=given.safe.lines))

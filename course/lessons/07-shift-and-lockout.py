@@ -67,7 +67,7 @@ gate_rig(unit, misbuilds=[])
 # %% [markdown]
 # ## Detents: what holds a gear in
 #
-# A spring presses a ball into a V notch in the rail. To leave the notch, the rail lifts the ball up the flank to the edge of the notch, the **crest**, against the spring and against friction:
+# A spring presses a ball into a V notch in the rail. To leave the notch, the rail lifts the ball up the flank, against the spring and against friction. The edge of the notch is the **crest**.
 #
 # **force along the rail = spring force × tan(flank angle + friction angle)**
 #
@@ -105,7 +105,7 @@ given_table("The detents of this unit",
 # %% [markdown]
 # ## From the rail to the hand
 #
-# The finger pushes the rail with its tip. So it needs a torque: **torque = force along the rail × radius of the finger**.
+# The finger pushes the rail with its tip. For this the selector shaft needs a torque: **torque = force along the rail × radius of the finger**.
 #
 # Your hand gives that torque at the outer lever: **force of the hand = torque ÷ length of the lever**.
 #
@@ -224,7 +224,7 @@ given_table("Assembly fault and symptom", ["assembly fault", "what the hand test
             [(m.name, "; ".join(shift.KINDS[kind] for kind in kinds)) for m, kinds in found.items()])
 
 # %% [markdown] tags=["then"]
-# Several assembly faults share one symptom. The hand test says *that* the lockout fails, not *why*; for that you look: which side is the plate's step on, how is the spring hooked, does the pin stand flush?
+# Several assembly faults share one symptom. The hand test says *that* the lockout fails, not *why*. To find out why, look: which side is the plate's step on, how is the spring hooked, is the pin of the finger home?
 #
 # A plate without its spring lies wherever it was last pushed. Whether it stops you depends on how the lever came in. A lockout that works only sometimes is a fault.
 
@@ -244,7 +244,7 @@ given_table("The shortest test for each", ["assembly fault", "moves"],
 # %% [markdown]
 # The most dangerous fault is the one that no hand test shows, such as **a small pin left out of a rail between two others**. Without it those two no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
 #
-# Make sure of what no test shows while you can see it: count the pins into the bore, aloud, before the rails go in, and have it signed.
+# Make sure of what no test shows while you can see it: count the pins into the bore, aloud, before the rails go in. Then have it signed.
 
 # %% [markdown]
 # ## The order of the hand test
@@ -259,9 +259,9 @@ given_table("The shortest test for each", ["assembly fault", "moves"],
 # %% [markdown]
 # ## The pin of the finger
 #
-# A spring pin holds the finger on its shaft. Not home, it lets the finger sit where its peg misses the plate: every gear is there, and the lockout is not.
+# A spring pin holds the finger on its shaft. If the pin is not home, the finger can sit where its peg misses the plate. Then every gear is there, but the lockout is not.
 #
-# The pin is home when it lies **below the surface at both ends**. The end that you strike shows you only half: measure how deep it lies there, and work out the other end from the hub's diameter and the pin's length. The slot points where the maker says.
+# The pin is home when it lies **below the surface at both ends**. The end that you strike shows you only half. Measure how deep the pin lies there. Then work out the other end from the hub's diameter and the pin's length. The slot points where the maker says.
 
 # %% tags=["rig"]
 hub, length = Q(26, "mm"), Q(24, "mm")
@@ -294,7 +294,7 @@ lesson.calculation("pin-other-end")
 # %% [markdown]
 # ## How you are marked
 #
-# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a mistake costs marks once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.
+# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a mistake costs marks once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. Four more questions decide one outcome each: the detent spring, the pins that no test shows, the pin of the finger, and springs and hands. With one line wrong there, that outcome is not met.
 
 # %% [markdown]
 # Next: open the exercise from **start-here**.

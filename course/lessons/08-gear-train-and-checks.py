@@ -45,7 +45,7 @@ lesson.asked_again()
 # ## Before you start
 #
 # - **Pinch points.** Gears that you turn by hand can pull a finger in, as a motor would. One person turns and says so first. All hands are in sight.
-# - **No power tool on a shaft.** A drill or an impact gun spins the train faster than you can let go, and scores dry bearings and rings in seconds. Count by hand.
+# - **No power tool on a shaft.** A drill or an impact wrench spins the train faster than you can let go, and scores dry bearings and rings in seconds. Count by hand.
 # - **Sleeves and hair:** nothing loose near a turning shaft.
 # - **Lifting:** lift a closed unit with two people or a hoist, by its lifting points. Nobody stands under it.
 # - **Eye protection** when you fit circlips, springs and detent balls. A circlip flies off faster than you can blink.
@@ -105,7 +105,7 @@ lesson.predict("turns-of-third", right=f"{float(abs(geartrain.ratio(train, third
 gear_rig(unit, engaged=[third], held=train.differential.right)
 
 # %% [markdown] tags=["then"]
-# It is half of the figure in the table, because the ring gear made only half a turn.
+# Your count is half of the figure in the table, because the ring gear made only half a turn.
 #
 # Set **Hold still** to *Neither* and turn the input shaft. Now the wheel that drags less turns further. Add both counts and halve: that is the count of the ring gear.
 

@@ -98,14 +98,14 @@ given_table("What explains it alone", ["seen", "assembly faults"], rows)
 fault_board_rig(unit)
 
 # %% [markdown]
-# After the failed lockout several faults are left, and no further check splits them. After “it leaks” more are left: if you also note **where** it leaks, fewer are.
+# After the failed lockout several faults are left, and no further check splits them. After “it leaks” more faults are left. If you also note **where** it leaks, fewer remain.
 #
 # If a bolt of a sealed joint turns before the click, **stop**. The cured sealant tears when the bolt turns further. Open the joint and seal it again.
 
 # %% [markdown]
 # ## How likely each suspect is
 #
-# A suspect that is found often in units is likelier. Its share is **how often it is found, divided by the sum of all suspects that are left**.
+# A suspect that is found often in units is likelier. Its share is **how often it is found, divided by the sum of these figures for all suspects that are left**.
 
 # %% tags=["predict"]
 lesson.predict("share-of-two")
@@ -178,7 +178,7 @@ given_table("Three checks for the same four suspects", ["order", "average, min",
 # %% [markdown]
 # ## Two faults at once
 #
-# Two assembly faults in one unit are rare. If one is found in 6 of 1000 units and another in 5 of 1000, and neither causes the other, both are found in 0.006 × 0.005: 30 units in a million. So look for **one** fault that explains everything. Look for two only if no single fault does.
+# Two assembly faults in one unit are rare. If one is found in 6 of 1000 units and another in 5 of 1000, and neither causes the other, multiply: 0.006 × 0.005 is 30 units in a million. So look for **one** fault that explains everything. Look for two only if no single fault does.
 
 # %% tags=["predict"]
 lesson.predict("one-or-two")
@@ -257,7 +257,7 @@ given_table("The pull in neutral", ["built", "scale, N", "the other shaft, N", "
 lesson.predict("after-the-seal")
 
 # %% [markdown] tags=["then"]
-# The pull holds the friction of the seal too, and you cannot say how much of it. The bearings may have too little preload. Take the seal out, read the pull again, and fit a new seal.
+# The pull includes the friction of the seal, and you cannot say how much that is. The bearings may have too little preload. Take the seal out, read the pull again, and fit a new seal.
 
 # %% [markdown]
 # ## A search in five steps

@@ -116,7 +116,7 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
               f"{joint.torque_at_bolt(Q(24, 'N*m'), length, reach, Q(a, 'degree')).m_as('N*m'):.1f}") for a in (0, 45, 90, 135)])
 
 # %% [markdown] tags=["then"]
-# In line with the wrench, the adapter adds most. If a fastener got too much torque, do not just turn it back: take it out, look at it and at its thread, and fit it again or renew it.
+# In line with the wrench, the adapter adds most. If a fastener got too much torque, do not just turn it back. Take it out, and look at it and at its thread. Then fit it again or renew it.
 
 # %% [markdown]
 # ## Use it again, or renew it
@@ -124,13 +124,13 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
 # For each part you decide:
 #
 # - **Use again:** a part that you measured, that is inside its limit and whose faces are whole.
-# - **Renew:** a part that works because it is **squeezed or bent once** (crush washers, staked nuts, bolts whose card says so), a seal or ring that was prised out, a bearing that was pulled through its balls. Renew it even if it looks good.
+# - **Renew:** a part that works because it is **squeezed or bent once**: crush washers, staked nuts, bolts whose card says so. Also a seal or ring that was prised out, and a bearing that was pulled through its balls. Renew it even if it looks good.
 # - **Not decided yet:** a part that nobody has measured, or that is dirty. Clean it, measure it, then decide.
 
 # %% [markdown]
 # ## Measure
 #
-# Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then take off the uncertainty of the stack at both ends, and only then look at the shelf.
+# Shims are worked out from lengths of **this** unit. Where the case holds the two outer rings from outside, a thicker shim behind one of them tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then move both ends inwards by the uncertainty of the stack, and only then look at the shelf.
 
 # %% tags=["predict"]
 lesson.predict("just-inside")
@@ -163,7 +163,7 @@ part = [op.id for op in unit.operations if op.stage in stages] or None
 whole_build(Job.of(unit, {"operations": part}))
 
 # %% [markdown]
-# Whatever is wrong with the lockout, it is the **proof** that finds it, and only if it is whole: you try the direct shift and it stops, you do what lets the later gear in, and that gear goes in. If it never goes in, the stop proves nothing.
+# Whatever is wrong with the lockout, the **proof** finds it, but only a whole proof. You try the direct shift, and it stops. You do what lets the later gear in, and that gear goes in. If it never goes in, the stop proves nothing.
 
 # %% [markdown]
 # ## The price of a wrong decision
@@ -216,7 +216,7 @@ given_table("One wrong decision, and what it brings about", ["decision, and what
 #
 # Work out **before** each check what a sound unit shows: the turns that a gear should give, the pull that a cord should need. Then a count that is off by a tooth is a finding and not a surprise.
 #
-# For a gear, turns of the input for one of the ring gear: driven over driving, one pair after the other, multiplied. With one wheel held, the ring gear makes **half** the turns of the other.
+# For a gear, divide driven by driving teeth, pair by pair, and multiply. This gives the turns of the input shaft for one turn of the ring gear. With one wheel held, the ring gear makes **half** the turns of the other wheel.
 
 # %% tags=["rig"]
 from twoshaft.models import geartrain
@@ -227,12 +227,12 @@ given_table("Turns of the input shaft", ["gear", "for one of the ring gear", f"f
               f"{abs(geartrain.count_turns(unit.gear_train, gear.id, 4, counted).seen):g}") for gear in unit.gear_train.gears])
 
 # %% [markdown]
-# When a check shows something else: do not make it again until it passes. Write down what was seen, open what has to be opened, find the cause, and make **all** later checks anew.
+# When a check shows something else: do not make it again until it passes. Write down what was seen, open what has to be opened, find the cause, and make **all** later checks again.
 
 # %% [markdown]
 # ## The build record
 #
-# This is what the bench writes down of a right build. It holds what was measured, set, fitted and felt, and blank lines for names. It holds no verdict: the verdict is yours, and you sign for it.
+# The bench writes this down of a right build. It holds what was measured, set, fitted and felt, and blank lines for names. It holds no verdict: that is yours, and you sign for it.
 
 # %% tags=["rig"]
 record = build_record(job, right)
@@ -241,9 +241,9 @@ given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {re
             ["what", "written down"], [(f"{word}: {line[0]}", line[1]) for key, word in heads.items() for line in record[key][:3]])
 
 # %% [markdown]
-# What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and corrected. What does not: a figure that nobody read, a tick before its check, a clean copy.
+# What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out and corrected. What does not: a figure that nobody read, a tick before its check, a clean copy.
 #
-# The person who made a check signs for it, afterwards, with the date: not the person who watched, wrote down the figures or built the unit. What nobody made, or what was changed since, nobody signs. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
+# The person who made a check signs for it, afterwards, with the date. Those who watched, wrote figures down or built the unit do not. Nobody signs for a check that was not made, or not repeated after a change. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
 
 # %% [markdown]
 # ## The whole bench

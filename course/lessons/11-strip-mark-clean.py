@@ -47,7 +47,7 @@ lesson.asked_again()
 lesson.predict("cover-or-nuts")
 
 # %% [markdown] tags=["then"]
-# Two kinds of rule work backwards: **cannot** and **buries**. A part that sits on another part, or covers it, comes off first. Rules about heat and dirt do not work backwards, because nothing has to be warm or clean when it comes off.
+# Two kinds of rule work backwards: **cannot** and **buries**. A part that sits on another part, or covers it, comes off first. Rules about heat and dirt do not work backwards. They say how a part must go in, not what lies in its way when it comes off.
 
 # %% tags=["then"]
 rules = [rule for rule in apart.rules if rule.id in unit.rule_by_id and rule.earlier]
@@ -156,7 +156,7 @@ given_table(f"Filling {oil.capacity_litre:g} l, {oil.stays_litre:g} l stay in, u
 # %% [markdown]
 # ## Where the chips are
 #
-# A chip floats in the oil, at any depth, or it lies on the floor of the unit. That depends on their size, and on how long the unit stood.
+# A chip floats in the oil, at any depth, or it lies on the floor of the unit. That depends on the size of the chip, and on how long the unit stood.
 
 # %% tags=["predict"]
 lesson.predict("half-the-size")
@@ -186,7 +186,7 @@ given_table("What was found", ["find", "magnet", "it means"],
              ("rubbery strips, glassy grains, milky oil", "leaves them", "sealant, sand, water: look for the way in")])
 
 # %% [markdown] tags=["then"]
-# The **old film** shows how it was laid. If it peels from one face, there was oil under it. If a roll of it lies inside the joint, it was too much. Where bare metal reaches from inside to outside, it leaked. Draw it on the sheet, then clean.
+# The **old film** shows how it was laid. If it peels from one face, there was oil under it. If a roll of it lies inside the joint, too much was laid. Where bare metal reaches from inside to outside, it leaked. Draw it on the sheet, then clean.
 
 # %% [markdown]
 # ## Mark it, lay it out

@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** name damage as the standards do, hold a reading against its limit, and decide what is used again.
+# **After this lesson you can** name damage as the standards do, compare a reading with its limit, and decide what is used again.
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that no worn part goes back into a unit, and no good one into the bin.
 #

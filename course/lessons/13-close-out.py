@@ -193,7 +193,7 @@ lesson.predict("hot-into-ford")
 # %% [markdown] needs="leak-test"
 # ## The leak test
 #
-# Close the breather hole of the unit, without oil in it, and let in a little air. Shut the valve, and read the gauge twice.
+# With no oil in the unit, close its breather hole and let in a little air. Shut the valve, and read the gauge twice, some minutes apart.
 
 # %% tags=["predict"]
 lesson.predict("gauge-falls")
@@ -201,8 +201,8 @@ lesson.predict("gauge-falls")
 # %% [markdown] tags=["then"]
 # A change of one kelvin moves the gauge as much as a small leak. So read the temperature as well, and correct for it:
 #
-# - one kelvin = pressure from vacuum ÷ temperature from absolute zero
-# - pressure lost = fall of the gauge + kelvins that it became warmer × that pressure
+# - pressure of one kelvin = pressure from vacuum ÷ temperature from absolute zero
+# - pressure lost = fall of the gauge + kelvins that the air became warmer × pressure of one kelvin
 # - leak = litres × pressure lost ÷ (minutes × pressure outside)
 
 # %% tags=["predict"]

@@ -64,7 +64,7 @@ LEVEL = Calculation(
         Step("short", "Litres missing", "l", "{below} × 0.03", lambda s: s["below"] * 0.03),
         Step("off", "The slope alone shifts the level by", "mm", "150 × tan {slope}",
              lambda s: closeout.level_error.plain(150, radians(s["slope"])),
-             {"A degree is no per cent: take the tangent.": lambda s: 1.5 * s["slope"],
+             {"A degree is not a per cent: take the tangent.": lambda s: 1.5 * s["slope"],
               "Take the tangent of degrees, not of radians.":
               lambda s: 150 * tan(s["slope"])}),
     ),
@@ -73,8 +73,8 @@ LEVEL = Calculation(
 BREATHER = Calculation(
     "blocked-breather",
     "Pressure behind a blocked breather",
-    "Outside are 1013 mbar. Add 273 to a temperature in °C. There are 2 l of oil, which grow by "
-    "0.00072 for each kelvin, and 4 l of air.",
+    "The pressure outside is 1013 mbar. Add 273 to a temperature in °C. There are 2 l of oil, "
+    "which grow by 0.00072 for each kelvin, and 4 l of air.",
     (
         Given("cold", "temperature when it blocked", 10, 25, 1, "°C"),
         Given("hot", "temperature on the road", 75, 105, 1, "°C"),
@@ -91,7 +91,7 @@ BREATHER = Calculation(
               lambda s: OUTSIDE * (s["hot"] + 273) / (s["cold"] + 273) * 4 / (4 + s["grown"]),
               "Count temperatures from absolute zero.":
               lambda s: OUTSIDE * s["hot"] / s["cold"] * 4 / (4 - s["grown"])}, off=2),
-        Step("over", "Pressure over that outside", "mbar", "{inside} − 1013",
+        Step("over", "Pressure above that outside", "mbar", "{inside} − 1013",
              lambda s: s["inside"] - OUTSIDE, off=2.5),
     ),
 )  # fmt: skip
@@ -118,10 +118,10 @@ LEAK = Calculation(
              lambda s: s["fall"] - s["cooler"] * s["kelvin"],
              {"The other way: cooler air makes the gauge fall without any leak.":
               lambda s: s["fall"] + s["cooler"] * s["kelvin"]}, off=0.1),
-        Step("leak", "Leak, as air outside", "ml/min",
+        Step("leak", "Leak, as air at the pressure outside", "ml/min",
              "1000 × {litres} × {lost} ÷ (5 × 1013)",
              lambda s: closeout.leak_rate.plain(s["lost"], s["litres"], 5, OUTSIDE),
-             {"This left in the whole time; divide by the minutes.":
+             {"This is what left in the whole time; divide by the minutes.":
               lambda s: 1000 * s["litres"] * s["lost"] / OUTSIDE}, off=0.12, of="flow"),
     ),
 )  # fmt: skip

@@ -48,7 +48,7 @@ COUNT = Calculation(
 APART = Calculation(
     "turns-that-tell",
     "What a count cannot tell",
-    "Two counts can be told apart where they lie two least counts apart.",
+    "Two counts can be told apart if they lie two least counts apart.",
     (
         Given("one", "input turns for one of the wheel, one gear", 2.0, 2.6, 0.05),
         Given("other", "and the other gear", 1.6, 1.9, 0.05),
@@ -73,7 +73,7 @@ SPEED_DRIVE = Calculation(
         Given("turns", "turns of the differential", 10, 30, 1),
         Given("driving", "gear on the differential", 20, 30, 1, "teeth"),
         Given("driven", "pinion of the sensor", 12, 19, 1, "teeth"),
-        Given("less", "fewer turns that were counted", 1, 4, 0.5),
+        Given("less", "turns missing in the count", 1, 4, 0.5),
         Given("road", "road speed", 40, 100, 5, "km/h"),
     ),
     (
@@ -109,7 +109,7 @@ OTHER = Calculation(
 WASHER = Calculation(
     "side-gear-washer",
     "Play of a side gear",
-    "A thicker washer takes play away, tenth for tenth.",
+    "A washer that is 0.1 mm thicker takes 0.1 mm of play away.",
     (
         Given("play", "play read", 0.20, 0.40, 0.01, "mm"),
         Given("fitted", "washer fitted", 0.80, 0.95, 0.05, "mm"),
@@ -158,7 +158,7 @@ RING = Calculation(
              "{friction} ÷ {other}", lambda s: s["friction"] / s["other"],
              {"Less torque takes longer, not shorter; turn it over.":
               lambda s: s["other"] / s["friction"],
-              "This is how much longer; asked is how many times as long.":
+              "This is how much longer; the question is how many times as long.":
               lambda s: s["friction"] / s["other"] - 1}),
     ),
 )  # fmt: skip

@@ -5,7 +5,7 @@ from twoshaft.practice.calculation import Calculation, Given, Step
 FALSE_COUNT = Calculation(
     "count-it-should-be",
     "A fault, or a false count?",
-    "One wheel was held and the other turned. What should the input have done?",
+    "One wheel was held and the other turned. How many turns should the input shaft have made?",
     (
         Given("driving", "driving gear", 18, 35, 1, "teeth"),
         Given("driven", "driven gear", 36, 45, 1, "teeth"),
@@ -27,9 +27,9 @@ FALSE_COUNT = Calculation(
 FALSE_PULL = Calculation(
     "pull-that-is-left",
     "A fault, or a false pull?",
-    "The other shaft turned with it and was pulled alone before.",
+    "The other shaft turned as well. Its pull alone was read before.",
     (
-        Given("shown", "spring scale", 22, 40, 1, "N"),
+        Given("shown", "the spring scale shows", 22, 40, 1, "N"),
         Given("alone", "the other shaft alone", 6, 14, 1, "N"),
         Given("radius", "radius of the drum", 30, 60, 5, "mm"),
     ),
@@ -39,7 +39,8 @@ FALSE_PULL = Calculation(
              {"You added the other shaft.": lambda s: s["shown"] + s["alone"]}, off=0.2),
         Step("torque", "Torque of the bearings", "N·m", "{rest} × {radius} ÷ 1000",
              lambda s: s["rest"] * s["radius"] / 1e3,
-             {"You doubled the radius.": lambda s: s["rest"] * s["radius"] / 500}),
+             {"You took the diameter of the drum; the cord pulls at its radius.":
+              lambda s: s["rest"] * s["radius"] / 500}),
     ),
 )  # fmt: skip
 
@@ -60,7 +61,7 @@ SEARCH = Calculation(
         Step("mean", "Minutes on average", "min",
              "{share} % of {first} and the rest of {both}",
              lambda s: s["share"] / 100 * s["first"] + (1 - s["share"] / 100) * s["both"],
-             {"You took both alike; the shares weigh them.":
+             {"You took the plain average; each time counts by its share.":
               lambda s: (s["first"] + s["both"]) / 2}, off=0.1),
     ),
 )  # fmt: skip

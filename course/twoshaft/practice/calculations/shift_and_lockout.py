@@ -15,9 +15,9 @@ DETENT = Calculation(
     "detent",
     "The force of a detent",
     "Force along the rail = spring force × tan(flank angle + friction angle). The friction angle "
-    "is the angle whose tangent is the friction.",
+    "is the angle whose tangent is the friction coefficient.",
     (
-        Given("spring", "spring at rest", 30, 70, 5, "N"),
+        Given("spring", "spring with the ball home", 30, 70, 5, "N"),
         Given("rate", "rate of the spring", 4, 9, 1, "N/mm"),
         Given("depth", "depth of the notch", 1.5, 3.0, 0.5, "mm"),
         Given("flank", "flank", 25, 45, 5, "°"),
@@ -55,11 +55,12 @@ LEVER = Calculation(
     (
         Step("torque", "Torque of the shaft", "N·m", "{force} × {finger} ÷ 1000",
              lambda s: s["force"] * s["finger"] / 1e3,
-             {"You took the lever; the rail works on the finger.":
+             {"You took the lever; the rail pushes at the tip of the finger.":
               lambda s: s["force"] * s["lever"] / 1e3}),
         Step("hand", "Force of the hand", "N", "{torque} ÷ {lever} × 1000",
              lambda s: s["torque"] / s["lever"] * 1e3,
-             {"You divided by the finger.": lambda s: s["torque"] / s["finger"] * 1e3}),
+             {"You divided by the radius of the finger.":
+              lambda s: s["torque"] / s["finger"] * 1e3}),
         Step("angle", "The shaft turns by", "°", "{travel} ÷ {finger} × 57.3",
              lambda s: math.degrees(s["travel"] / s["finger"]),
              {"You took the lever; the rail moves the finger.":
@@ -74,7 +75,7 @@ INTERLOCK = Calculation(
     (
         Given("notch", "depth of the notch", 2.0, 3.0, 0.1, "mm"),
         Given("gap", "gap between the rails", 8.6, 9.4, 0.1, "mm"),
-        Given("worn", "the worn pin", 10.0, 10.4, 0.1, "mm"),
+        Given("worn", "length of the worn pin", 10.0, 10.4, 0.1, "mm"),
         Given("flank", "flank", 35, 50, 5, "°"),
     ),
     (

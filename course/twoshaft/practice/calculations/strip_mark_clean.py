@@ -38,7 +38,7 @@ TEETH = Calculation(
     (
         Step("backlash", "Backlash at the teeth", "mm", "{travel} × {pitch} ÷ {arm}",
              lambda s: strip.backlash_at.plain(s["travel"], s["arm"], s["pitch"]),
-             {"The radii stand the wrong way round.":
+             {"The two radii are swapped.":
               lambda s: s["travel"] * s["arm"] / s["pitch"],
               "This is the travel at the dial.": lambda s: s["travel"]}),
     ),
@@ -47,7 +47,7 @@ TEETH = Calculation(
 OIL = Calculation(
     "drained-oil",
     "How much was missing?",
-    "Oil grows by 0.0007 of itself for each kelvin. The filling is told for 20 °C.",
+    "Oil grows by 0.0007 of itself for each kelvin. The filling is stated for 20 °C.",
     (
         Given("jug", "in the jug", 1.5, 1.9, 0.01, "l"),
         Given("warm", "kelvins above 20 °C", 10, 30, 1, "K"),
@@ -61,14 +61,16 @@ OIL = Calculation(
              off=0.006),
         Step("missing", "Missing", "l", "{full} − {stays} − {cold}",
              lambda s: s["full"] - s["stays"] - s["cold"],
-             {"What clings was in the unit too.": lambda s: s["full"] - s["cold"]}, off=0.006),
+             {"The oil that clings inside was in the unit too.":
+              lambda s: s["full"] - s["cold"]}, off=0.006),
     ),
 )  # fmt: skip
 
 CHIPS = Calculation(
     "sinking-chips",
     "How long until they lie on the floor?",
-    "Chips of 100 µm sink to the floor in a known time. Speed goes with the square of the size.",
+    "Chips of 100 µm sink to the floor in a known time. A chip of half the size takes four times "
+    "as long.",
     (
         Given("known", "chips of 100 µm sink in", 3, 9, 0.5, "min"),
         Given("size", "size that is asked for", 20, 50, 5, "µm"),
@@ -77,7 +79,7 @@ CHIPS = Calculation(
         Step("times", "How many times smaller", "", "100 ÷ {size}", lambda s: 100 / s["size"]),
         Step("time", "Their time", "min", "{known} × ({times})²",
              lambda s: s["known"] * s["times"] ** 2,
-             {"The ratio of the sizes counts twice.": lambda s: s["known"] * s["times"],
+             {"Square the ratio of the sizes.": lambda s: s["known"] * s["times"],
               "Small chips take longer.": lambda s: s["known"] / s["times"] ** 2}),
     ),
 )  # fmt: skip

@@ -88,7 +88,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 2. Which figures can be meant in two ways?
 #
-# Somebody writes these figures on a card, for the kind that is named. Tick every one that can be meant in two ways, or is of another kind.
+# Somebody writes these figures on a card; what each is for stands beside it. Tick every one that can be meant in two ways, or is of another kind.
 #
 # Judge only what is written: a form that knows what is asked may still take it. *3 points.*
 
@@ -116,14 +116,14 @@ clear = {
 
 # %% tags=["reference"]
 double = {
-    "three-after-comma": "it is the decimal comma to one, and parts off the thousands to another.",
+    "three-after-comma": "to one reader it is the decimal comma, to another it parts off the thousands.",
     "milli-or-metre": "mN are millinewtons, a force; or newtons and metres were meant.",
     "capitals": "NM are nautical miles too; newton metres are written N·m.",
-    "mil": "a mil is a thousandth of an inch to one and a millimetre to another.",
+    "mil": "to one reader a mil is a thousandth of an inch, to another a millimetre.",
     "bare": "no unit stands beside it, and it may be millimetres or inches.",
     "nano": "nm are nanometres, a length; newton metres are written N·m.",
-    "dash": "one dash is feet to one and minutes of an angle to another.",
-    "per-pound": "feet for each pound are no torque; foot-pounds have no stroke between.",
+    "dash": "to one reader one dash means feet, to another minutes of an angle.",
+    "per-pound": "feet for each pound are no torque; foot-pounds are written without a stroke between.",
     "two-points": "nobody knows which of two points is the decimal point.",
     "energy": "joules are work; a torque is another kind, and is written N·m.",
     "mass": "kilograms say how heavy it is; a force is written in newtons.",
@@ -183,7 +183,7 @@ ref(
              "That is the figure in N·m; set on a scale in lbf·ft it overtightens by a third."),
         Slip(Q(scale * 12, ""), 0.25, "That is the figure in lbf·in; a foot has twelve inches."),
         Slip(Q(figures.torque_nm ** 2 / scale, ""), 0,
-             "Converted the wrong way round: one lbf·ft is more than one N·m, so the figure falls."),
+             "You converted the wrong way round: one lbf·ft is more than one N·m, so the figure in lbf·ft is smaller."),
     ],
 )
 
@@ -220,7 +220,7 @@ ref(
 jug, takes = Q(figures.jug_ml, "mL"), Q(figures.oil_l, "L")
 poured = (figures.jugs * jug).to("L")
 ref("figures-oil", takes - poured, outcome="write-figures", shows="convert", weight=2,
-    tolerance=Q(0.012, "L"), lesson=where, slips=[Slip(poured, 0.25, "That is what is in; asked is what is missing.")])
+    tolerance=Q(0.012, "L"), lesson=where, slips=[Slip(poured, 0.25, "That is what is in; the question asks for what is missing.")])
 
 # %% tags=["mark"] task="figures" points=12
 
@@ -257,9 +257,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 5. What do you do?
 #
-# Other days in the same workshop. The workshop's rule: anybody who can get hurt at this moment is brought clear first. What needs no repair you put right yourself.
+# Other days in the same workshop. Its rule: first bring clear anybody who can get hurt at this moment. If something needs no repair, put it right yourself.
 #
-# What is broken, or what nobody can name, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
+# If it is broken, or if nobody knows what it is, take it out of use and report it. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -275,28 +275,28 @@ ACT = {"press-shut": "go", "sling-strong": "go", "gear-handle": "go", "hot-marke
        "press-torn": "report", "sling-frayed": "report", "air-leak": "report", "bottle": "report"}
 at_place = {
     "press-shut": "The guard stands between the work and the face, and both hands are outside: it may be pressed on.",
-    "press-hand": "The ram stops for no hand, and a tilted ring gives its force back in an instant. First the hand comes out.",
-    "press-open": "Nobody is in danger at rest, and the guard is whole: close it. Left open, it stands open under load.",
+    "press-hand": "The ram does not stop for a hand, and a tilted ring gives its force back in an instant. First the hand comes out.",
+    "press-open": "Nobody is in danger at rest, and the guard is whole: close it. If you leave it, it stands open under load as well.",
     "press-torn": "A guard without its hinge does not stay shut under load. That is a repair: no job goes on this press.",
     "sling-strong": "The sling is marked for more than the case weighs, is whole, and nobody is in the way.",
-    "sling-weak": "Hold the mark on the sling against the weight of the case: it would part. Hang a stronger one on.",
-    "sling-under": "The sling is good, and the person is under the load all the same: one hook or hand that slips is enough.",
-    "sling-frayed": "The strands that are left carry what the broken ones did. On the hook, the next person lifts with it.",
+    "sling-weak": "Compare the mark on the sling with the weight of the case: the sling would break. Take a stronger one.",
+    "sling-under": "The sling is good, but the person is under the load all the same: if one hook or one hand slips, the case falls on them.",
+    "sling-frayed": "The strands that are left carry what the broken ones did. If it stays on the hook, the next person lifts with it.",
 }
 
 # %% tags=["reference"]
 at_place |= {
-    "gear-handle": "Both hands are where they turn; no finger is where it is drawn in.",
-    "gear-finger": "However slow, a mesh draws in what it has caught, before the hand that turns feels it.",
+    "gear-handle": "Both hands are on the handle; no finger is where the teeth could draw it in.",
+    "gear-finger": "However slowly they turn, the teeth draw in what they have caught, before the hand that turns feels it.",
     "hot-marked": "The plate warns everybody who comes, and the gloves lie where they are needed.",
-    "hot-alone": "Hot metal looks as cold metal does: the next person takes it up with bare fingers. Plate and gloves are at hand.",
+    "hot-alone": "Hot metal looks like cold metal: the next person picks it up with bare fingers. Plate and gloves are at hand.",
     "oven-clear": "Nothing that burns stands near the heat.",
-    "oven-cloths": "Nothing burns yet, with the oven cold. Switched on, oily cloths on it do; their bin is there.",
+    "oven-cloths": "Nothing burns yet, because the oven is cold. When it is switched on, oily cloths on it catch fire; their bin is there.",
     "air-sleeve": "Air goes through a sleeve and a skin. It takes a second, so the gun comes down at once.",
-    "air-leak": "A split hose whips when it bursts. Tape does not hold the pressure, so it is shut off and repaired.",
-    "clip-open": "The ring is a spring, and leaves as a shot. It is half open now: they stop before anything else.",
-    "oil-floor": "Nobody slips while nobody is there. Left, it takes the first foot that carries a shaft; binder is at hand.",
-    "bottle": "Only a label says what a clear liquid is. Labelled by guess or poured away, it harms somebody later.",
+    "air-leak": "A split hose whips when it bursts. Tape does not hold the pressure, so shut the air off and report the hose.",
+    "clip-open": "The ring is a spring, and flies off like a shot. It is half open now: the person has to stop before anything else is done.",
+    "oil-floor": "Nobody slips while nobody is there. If you leave it, the next person slips, perhaps with a shaft in their arms; binder is at hand.",
+    "bottle": "Only a label says what a clear liquid is. If somebody labels it by guess or pours it away, it harms somebody later.",
 }
 
 # %% tags=["reference"]
@@ -355,11 +355,11 @@ WORN = {"pin-both": "go", "clip-screen": "go", "wash-goggles": "go", "air-goggle
         "pin-drift": "other", "clip-watcher": "other", "wash-beside": "other", "air-end": "other",
         "pin-reading": "kind", "clip-sun": "kind", "wash-glasses": "kind", "air-glasses": "kind"}
 eyes = {
-    "pin-collar": "Glasses on a collar stop no chip, and the first blow can shed one.",
+    "pin-collar": "Glasses on a collar stop no chip, and a chip can fly at the first blow.",
     "clip-brow": "The ring leaves the pliers while you look closely, and the glasses sit on your brow.",
     "wash-few": "The bristles flick solvent with the first stroke as with the last.",
     "air-soon": "Grit comes back in the first instant; a second of air is enough.",
-    "pin-drift": "You are protected. A chip does not know who held the hammer: the face at the drift is nearer than yours.",
+    "pin-drift": "You are protected. But the workmate's face at the drift is nearer to the chips than yours.",
     "clip-watcher": "You are protected. A ring that flies off the pliers can hit anybody near, and the learner looks straight at it.",
     "wash-beside": "You are protected. The bristles flick solvent sideways, into the bare eyes beside you.",
     "air-end": "You are protected. What you blow in comes out at the other end, and somebody looks into it.",
@@ -372,7 +372,7 @@ eyes |= {
     "wash-glasses": "Side shields stop what flies straight; solvent runs and drips in round their edge.",
     "air-glasses": "Side shields stop what flies straight; blown grit drifts in behind them.",
 }
-eyes |= {id: "Everybody here wears the kind that fits this job, who works and who is near."
+eyes |= {id: "Everybody here, at work or near it, wears the kind that fits this job."
          for id, do in WORN.items() if do == "go"}
 worn = line_reasons(bank.lists["eyes"], given.eyes.answers, WORN, eyes, shown=given.eyes.lines)
 ref("eyes-do", {one.id: WORN[one.id] for one in given.eyes.lines}, outcome="protect-eyes", must_pass=True,
@@ -471,7 +471,7 @@ limit = ref(
     "lift-limit", lifting.weight_limit(reach, *rest), outcome="judge-a-lift", shows="limit-and-index", weight=3,
     tolerance=0.025, lesson=where,
     slips=[
-        Slip(lifting.weight_limit(*rest), 0.25, "The reach is left out, which counts most."),
+        Slip(lifting.weight_limit(*rest), 0.25, "You left out the reach, which counts most."),
         Slip(Q(lift.mass_kg, "kg") * lifting.weight_limit(reach, *rest) / Q(23, "kg"), 0.25,
              "The multipliers belong to the 23 kg, not to the load."),
     ],
@@ -494,19 +494,19 @@ ref("lift-best", kilos[best], outcome="judge-a-lift", shows="best-change", weigh
 
 # %% tags=["reference"]
 CARE = "Safe, but more than the lift asks for: it is below the limit by hand."
-HEAVY = "Load divided by limit comes out above 1: it comes off the floor, and the lower back carries more than it can for long."
+HEAVY = "Load divided by limit comes out above 1: you can lift it off the floor, but the lower back carries more than it can bear for long."
 right, why = {"own": "table" if index > lifting.RAISED else "alone"}, {}
 for load in lift.others:
     by_hand, borne = load.mass_kg <= load.limit_kg, load.mass_kg <= load.table_kg
     right[load.id] = "weigh" if not load.mass_kg else "alone" if by_hand else "table" if borne else "stronger"
 for id, do in right.items():
     why[id] = {
-        "alone": {"table": CARE, "stronger": CARE, "weigh": "What it weighs is known; hold it against the limit by hand."},
-        "table": {"alone": HEAVY, "stronger": "Hold its weight against the mark on the table: this one takes it.",
-                  "weigh": "What it weighs is known; hold it against the limit by hand and the mark on the table."},
+        "alone": {"table": CARE, "stronger": CARE, "weigh": "What it weighs is known; compare it with the limit by hand."},
+        "table": {"alone": HEAVY, "stronger": "Compare its weight with the mark on the table: this one takes it.",
+                  "weigh": "What it weighs is known; compare it with the limit by hand and the mark on the table."},
         "stronger": {"alone": HEAVY, "table": "It weighs more than the table is marked for: the table tips or gives way, and the load falls.",
-                     "weigh": "What it weighs is known; hold it against the mark on the table."},
-        "weigh": "Nobody knows what it weighs, so no limit and no mark says anything yet; a guess ends in a back or a fallen load.",
+                     "weigh": "What it weighs is known; compare it with the mark on the table."},
+        "weigh": "Nobody knows what it weighs, so no limit and no mark says anything yet; a guess ends in a hurt back or a fallen load.",
     }[do]
 
 # %% tags=["reference"]

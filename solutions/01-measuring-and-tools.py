@@ -35,7 +35,7 @@ LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. A micrometer
 #
-# Close the micrometer on itself and write what it shows, below zero where it stops short of 0.
+# Close the micrometer on itself and write what it shows, with a minus where it stops short of 0.
 #
 # Then close it on the part, read it, and work out the size. The last question is about other micrometers, closed on themselves. **It must be right to pass, in every line.** *8 points.*
 
@@ -82,13 +82,13 @@ ref(
 ZEROS = {"steady": "take-off", "plate": "take-off", "yesterday": "take-off", "small": "take-off",
          "once": "again", "fluff": "again", "firm": "again", "film": "again",
          "wander": "away", "block": "away", "tight": "away", "chip": "away"}
-OFFS = {"take-off": "It is clean and comes back to the same zero: that much sits in every reading, and can be taken off.",
-        "again": "Dirt or a firm hand makes a zero of its own: taken off, it spoils every reading that has none of it."}
+OFFS = {"take-off": "It is clean and comes back to the same zero: that much is in every reading, and can be taken off.",
+        "again": "Dirt or a firm hand shifts the zero this once. If you take that off, every reading without it comes out wrong."}
 OFFS = {id: OFFS[do] for id, do in ZEROS.items() if do != "away"} | {
     "wander": "There is no one zero to take off: the spindle is loose, and each reading is off by another amount.",
-    "block": "What it is off at the block is not what it is off at zero, so one figure cannot put all readings right.",
-    "tight": "The zero is steady, and that draws the eye; where the thimble drags, the screw is bent and reads wrongly.",
-    "chip": "The zero is steady, and that draws the eye; a chipped face sits differently on every part."}
+    "block": "Its error at the block is not its error at zero, so no single figure can put all readings right.",
+    "tight": "The zero is steady, which looks good; but where the thimble drags, the screw is bent and reads wrongly.",
+    "chip": "The zero is steady, which looks good; but a chipped face sits differently on every part."}
 ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outcome="read-scales", shows="zero-taken-off", must_pass=True,
     lesson=f"{where}#zero-first",
     slips=line_reasons(bank.lists["zeros"], mic.zeros.answers, ZEROS, OFFS, shown=mic.zeros.lines))
@@ -145,9 +145,9 @@ ref(
 LOOKS = {"one-eye": "keep", "glass": "keep", "locked": "keep", "anew": "keep",
          "left": "eye", "slant": "eye", "sides": "eye", "near": "eye",
          "burr": "set", "fillet": "set", "lifted": "set", "edge": "set"}
-SEEN = {"keep": "Base and rod sit, and the eye looked square on: reading it once more changes nothing.",
-        "eye": "Base and rod sit, but from the side the vernier's line falls on another line: it reads some tenths too much or too little.",
-        "set": "The eye looked square on, and that is not all: base or rod does not sit, so what was read is another depth."}
+SEEN = {"keep": "Base and rod are seated, and the eye looked square on: reading it once more changes nothing.",
+        "eye": "Base and rod are seated, but from the side another line of the vernier seems to meet: the reading is too large or too small.",
+        "set": "The eye looked square on, but base or rod is not seated, so what was read is another depth."}
 ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.5, outcome="read-scales", shows="no-half-turn", must_pass=True,
     lesson=f"{where}#the-vernier-and-where-your-eye-is",
     slips=line_reasons(bank.lists["looks"], deep.looks.answers, LOOKS, {id: SEEN[do] for id, do in LOOKS.items()},
@@ -193,9 +193,9 @@ odd = ref("rep-stray", stands_off, weight=1.5, outcome="judge-repeats", shows="s
 STRAYS = {"inside": "keep", "edge": "keep", "other-hand": "keep", "largest": "keep",
           "alone": "cause", "in-limits": "cause", "better": "cause", "friday": "cause",
           "grit": "out", "tilted": "out", "warm": "out", "misread": "out"}
-LAST = {"keep": "It lies as near to the others as they lie to each other: left out, the spread looks better than it is.",
-        "cause": "It lies much further off than the others scatter, and nobody knows why: kept or left out, it may happen again unseen.",
-        "out": "Its cause is known and has nothing to do with the size: kept, it pulls the mean away; the other five are good."}
+LAST = {"keep": "It lies as near to the others as they lie to each other: if you leave it out, the spread looks better than it is.",
+        "cause": "It lies much further off than the others scatter, and nobody knows why: whether it is kept or left out, it may happen again unseen.",
+        "out": "Its cause is known and has nothing to do with the size: if it is kept, it pulls the mean away; the other five are good."}
 ref("rep-do", {one.id: STRAYS[one.id] for one in given.repeats.strays.lines}, weight=3, outcome="judge-repeats",
     shows="stranger", lesson=f"{where}#say-it-again",
     slips=line_reasons(bank.lists["strays"], given.repeats.strays.answers, STRAYS,
@@ -232,9 +232,9 @@ ref("rep-means", {one.id: ERRORS[one.id] for one in given.repeats.errors.lines},
 # %% [markdown] tags=["task"]
 # ## 4. Which tool?
 #
-# Four sizes with their limits. For each take the **plainest** tool that can reach the place and meets the rule of ten, or say that none of these does.
+# Four sizes with their limits. For each, take the **plainest** tool that can reach the place and meets the rule of the tenth.
 #
-# *8 points.*
+# The rule: the step of the tool is a tenth of the tolerance, or less. If none of these tools meets it, say so. *8 points.*
 
 # %% tags=["rig"]
 given_table("The jobs", ["job", "what", "lower limit, mm", "upper limit, mm"],
@@ -279,7 +279,7 @@ ref("choose-tool", right, outcome="choose-tool", shows=("tells-a-tenth", "none-w
 #
 # First say what you do with dials that others have set up.
 #
-# Then set your own dial up, turn the shaft by hand once round, and give the total reading and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
+# Then set your own dial up and turn the shaft by hand once round. Give the total reading, and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 given_table("The limit", ["total reading, at most, mm", "uncertainty of your total, mm either way"],
@@ -306,13 +306,13 @@ dial = given.dial
 READY = {"hand": "read", "count": "read", "locked": "read", "slow-hand": "read",
          "touch": "set-up", "tilt": "set-up", "loose": "set-up", "lid": "set-up",
          "power": "stop", "drill": "stop", "starter": "stop", "coast": "stop"}
-DRAWN = "The dial is set up well, and that draws the eye; a shaft that is driven or runs out pulls in stand, sleeve and hand."
+DRAWN = "The dial is set up well, which looks good; but a shaft that is driven or still coasting pulls in stand, sleeve and hand."
 UNSET = {
     **dict.fromkeys(("hand", "count", "locked", "slow-hand"),
                     "Clamped, square, pressed in by more than the movement, and turned by hand: nothing is left to set."),
     **dict.fromkeys(("power", "drill", "starter", "coast"), DRAWN),
     "touch": "The plunger is pressed in by less than the shaft moves, so it lets go on the low side and shows too little.",
-    "tilt": "Aslant the plunger goes further than the surface does, so the dial shows too much.",
+    "tilt": "Tilted, the plunger goes further than the surface does, so the dial shows too much.",
     "loose": "The stand creeps along, which takes some of the movement out of the reading.",
     "lid": "The cover bends by some hundredths, and nobody can separate them from the movement of the shaft.",
 }
@@ -342,8 +342,8 @@ ref("dial-off", gauges.eccentricity(total), outcome="use-dial", shows="total-rea
 shafts = {"own": (total, dial.limit_mm, dial.doubt_mm)}
 shafts |= {f"shaft-{n}": (Q(one.total_mm, "mm"), one.limit_mm, one.doubt_mm) for n, one in enumerate(dial.others, 1)}
 fits = {id: gauges.verdict(mm, Q(-1, "mm"), Q(limit, "mm"), Q(either, "mm")) for id, (mm, limit, either) in shafts.items()}
-SAYS = {"inside": "The total with its uncertainty on top is still below the limit: called unproved, a good shaft is scrapped.",
-        "outside": "The total less its uncertainty is still above the limit: it shakes itself loose, however often you measure.",
+SAYS = {"inside": "The total with its uncertainty on top is still below the limit: if you call it not proved, a good shaft is scrapped.",
+        "outside": "The total less its uncertainty is still above the limit: the shaft shakes and wears its bearings, however often you measure it.",
         "unsure": "The total lies nearer to the limit than its uncertainty: either way you claim what the dial cannot show."}
 ref("dial-verdict", fits, weight=3, must_pass=True, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
     slips=line_reasons([(id, "") for id in fits], dial.verdicts, fits, {id: SAYS[one] for id, one in fits.items()}))
@@ -380,8 +380,8 @@ PULLS = {"even": "turning", "after": "turning", "hung": "turning", "steady": "tu
          "jerk": "start", "stand": "start", "moved": "start", "drag": "start",
          "slant": "neither", "fast": "neither", "over": "neither", "held": "neither"}
 SHOWN = {"turning": "It was read while the drum turned slowly, along its rim: that is the turning torque.",
-         "start": "It was read as the drum came away or stood: that is the grip of standing oil, more than it takes to turn.",
-         "neither": "It was read while it turned, and that draws the eye; something else pulled too: a slant, haste, the cord itself, a hand."}
+         "start": "It was read as the drum broke loose, or while it still stood: that is the starting torque, and it is more than the turning torque.",
+         "neither": "It was read while it turned, which looks right; but something else pulled too: a slant, haste, the cord itself, a hand."}
 ref("pull-which", {one.id: PULLS[one.id] for one in pull.pulls.lines}, weight=3, outcome="read-pull", shows="steady-pull",
     lesson=f"{where}#a-spring-scale-on-a-cord",
     slips=line_reasons(bank.lists["pulls"], pull.pulls.answers, PULLS, {id: SHOWN[one] for id, one in PULLS.items()},
@@ -480,7 +480,7 @@ setting = ref(
     slips=[
         Slip(torque, 0, "This leaves the adapter out: it changes the lever."),
         Slip(joint.torque_at_bolt(torque, length, reach, angle), 0.25,
-             "Turned round: divide by the longer lever and multiply by the shorter one."),
+             "You turned it round: divide by the longer lever and multiply by the shorter one."),
         Slip(straight, 0.25, "This is for an adapter straight on; yours stands at an angle."),
     ],
 )
@@ -502,7 +502,7 @@ ends = {id: "sure" if bottom <= least_nm and most_nm <= top else "outside" if le
         for id, (least_nm, most_nm, bottom, top) in bolts.items()}
 LIES = {"sure": "Both ends of what the bolt may get lie in the window: even a wrench at the edge of its tolerance does.",
         "unsure": "One end lies in the window and one does not: a click says nothing about which of them the bolt got.",
-        "outside": "All that the bolt may get lies beyond the window: it stays loose or is overstretched, however good the wrench."}
+        "outside": "All that the bolt may get lies beyond the window: the bolt stays loose or is overstretched, however good the wrench is."}
 ref("wrench-claim", ends, weight=3.5, must_pass=True, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
     slips=line_reasons([(id, "") for id in ends], card.claims, ends, {id: LIES[one] for id, one in ends.items()}))
 
@@ -511,7 +511,7 @@ ref("wrench-claim", ends, weight=3.5, must_pass=True, outcome="claim-within-doub
 # %% [markdown] tags=["task"]
 # ## 8. What may you claim?
 #
-# Work out the uncertainty of a mean size: turn each source into what it counts, square them, add, take the root, double it.
+# Work out the uncertainty of a mean size: change each source as the table says, square them, add, take the root, double it.
 #
 # Then say for four parts what you may claim. **It must be right to pass, in every line.** *8 points.*
 
@@ -558,7 +558,7 @@ for n, mm in enumerate(said.means_mm, 1):
     side, other = ("low", "high") if mm - said.low_mm < said.high_mm - mm else ("high", "low")
     parts[f"part-{n}"] = {"inside": "inside", "outside": side, "unsure": f"unsure-{side}"}[found]
     nearer[f"part-{n}"] = {
-        "inside": "It is not further inside than the uncertainty: sold as good, it may be a bad one.",
+        "inside": "It is inside by less than the uncertainty: sold as good, it may be a bad one.",
         side: "It is not beyond the limit by more than the uncertainty: scrapped, it may be a good one.",
         f"unsure-{side}": "It is further from the limit than the uncertainty: you can say more.",
         **dict.fromkeys((other, f"unsure-{other}"), "Look at which of the two limits is the nearer one."),
@@ -595,12 +595,12 @@ harm = {
     "locked": "It stands still, and nobody can start it without your key.",
     "slow": "A moment is enough: the jaws catch, and the shaft takes sleeve and hand with it.",
     "starter": "A word is misheard once, and the starter does not stop for fingers.",
-    "coasting": "With its motor off it still pulls in tool and sleeve as long as it turns.",
+    "coasting": "With its motor off, it still pulls in tool and sleeve for as long as it turns.",
     "drill": "It saves the arm, but the machine turns on when something catches, and the dial's stand flies off.",
-    "knock": "A knock may start the bolt, and it shifts the spring inside: the wrench lies from then on.",
+    "knock": "A knock may start the bolt, but it shifts the spring inside: from then on the wrench gives a wrong torque.",
     "tube": "However light the pull, the click comes at another torque, and the tube slips off.",
     "push": "Weight gives more pull than arms, but when the socket slips your face meets the wrench.",
-    "undo": "Even at the top of its scale it is no lever: a stuck bolt needs more, and the figure is spoilt for the next bolt.",
+    "undo": "Even at the top of its scale it is no lever: a stuck bolt needs more, and the wrench is spoilt for the next bolt.",
 }
 ref("care-dangers", {id: SAFE[id] for id in labels(given.care.dangers)}, weight=2, outcome="safe-measuring",
     shows=("by-hand", "no-abuse"), must_pass=True, lesson=f"{where}#before-you-start",
@@ -613,8 +613,8 @@ KEPT = {"click": "nothing", "case": "nothing", "heard": "nothing",
         "store": "back", "tomorrow": "back", "top": "back"}
 KEEP = {"nothing": "Nothing is left to do here: one click from slack is the torque, and at rest the wrench lies at its lowest mark.",
         "again": "The wrench is in order, and nobody knows what the bolt got: only one click, pulled from slack, is the torque that was set.",
-        "check": "It clicks, and that draws the eye; after a fall, a lever's work or a missed check nobody knows at which torque.",
-        "back": "Left set or turned to the top, its spring creeps, and it soon gives another torque than its scale shows."}
+        "check": "It clicks, which sounds right; but after a fall, use as a lever or a missed check nobody knows at which torque.",
+        "back": "If it is left set, or turned to the top, its spring creeps, and it soon gives another torque than its scale shows."}
 ref("care-kept", {one.id: KEPT[one.id] for one in given.care.kept.lines}, weight=2, outcome="set-wrench", shows="kept",
     must_pass=True, lesson=f"{where}#the-torque-wrench",
     slips=line_reasons(bank.lists["kept"], given.care.kept.answers, KEPT, {id: KEEP[do] for id, do in KEPT.items()},

@@ -94,7 +94,7 @@ ref(
 #
 # A build has come as far as the list shows.
 #
-# Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.** *3 points.*
+# Say of each step whether it can be done right now, without anything else in between. If not, say which of the listed steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.** *3 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -127,7 +127,7 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
 #
 # In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later.
 #
-# The picture shows the build at the moment when the turn of that other step comes, and it may be turned: front and rear, or above and below, may be the other way round. A dashed outline is a place where nothing stands yet.
+# The picture shows the build at the moment when that other step should be done. The picture may be turned: front and rear, or above and below, may be the other way round. A dashed outline is a place where nothing stands yet.
 #
 # Press a letter in the picture, or choose it from the list. *4 points.*
 
@@ -223,7 +223,9 @@ ref(
 #
 # Once the first step of the table is done, a clock runs, and the last step must be finished before it ends.
 #
-# First work out how many minutes are left over when only what must lie between is done. Then say of each step whether you may do it between the first and the last and still be in time: those that must lie between may, and those that may lie between and are short enough on their own. *6 points.*
+# First work out how many minutes are left over when only what must lie between is done.
+#
+# Then say of each step whether you may do it between the first and the last and still be in time. A step that must lie between may. A step that could also be done before or after may, if it alone fits into the minutes left over. *6 points.*
 
 # %% tags=["rig"]
 clock = given.clock
@@ -296,9 +298,9 @@ stripped = [step.id for step in given.new_parts.stripped]
 must = set(order.new_parts(whole, stripped))
 loose = {part for step in stripped for part in whole.parts[whole.number[step]]}
 fate = {part: "new" if part in must else "again" if part in loose else "stayed" for part in labels(given.new_parts.options)}
-told = {"new": "It came out with one of the steps that were undone, and does not survive that: used again it leaks or lets go.",
+told = {"new": "It came out with one of the steps that were undone, and does not survive that: if it is used again, it leaks or lets go.",
         "again": "New seems the safe side. But it came out with one of the steps that were undone and takes no harm from that: it is fitted again.",
-        "stayed": "None of the steps that were undone touches it: taken out for nothing, it costs time and may be spoilt."}
+        "stayed": "None of the steps that were undone touches it: if you take it out for nothing, it costs time and may be spoilt."}
 ref("new-parts-needed", fate, outcome="renew-parts", shows=("single-use", "renew-after"), must_pass=True,
     lesson="02-order-of-work#parts-that-must-be-new",
     slips=line_reasons(given.new_parts.options, given.new_parts.answers, fate, {part: told[do] for part, do in fate.items()}))
@@ -353,7 +355,7 @@ ref("why-kinds", kinds, weight=4, outcome="why-before", shows="kind-of-reason", 
 #
 # Some of you share this part of the build.
 #
-# Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, and tick the steps that must start the moment they can. *7 points.*
+# Each step is done by one pair of hands without a break. Two steps can be done at the same time when neither waits for the other. Work out the times, and tick the steps that must start the moment they can. *7 points.*
 
 # %% tags=["rig"]
 given_table("The steps to share", ["step", "what is done", "takes, min", "waits for"],
@@ -396,7 +398,7 @@ ref("hands-waits", set(plan.no_spare), outcome="share-the-work", shows="not-late
 #
 # Four plans for the same steps. A plan may work, or have one mistake.
 #
-# A mistake may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
+# A mistake may cost only time or parts. Or it could hurt somebody, or let the unit fail on the road: a plan with such a mistake must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
 
 # %% tags=["rig"]
 plans = given.safe.orders
@@ -421,8 +423,8 @@ for one in given.safe.orders:
     why[one.letter] = {"works": "A step of this plan stands before one that it needs.", "cost": "Every step of this plan has what it needs.",
                        **dict.fromkeys(dangers, "Nobody is in danger with this plan, and nothing fails later.")}
     if grave:
-        why[one.letter] = {"works": "It can be built like this, and the danger is built in: look at what safety asks for first.",
-                           "cost": "Its mistake is not paid for at the bench, but with somebody's hand or on the road.",
+        why[one.letter] = {"works": "It can be built like this, but then the danger is built in: look at what safety asks for first.",
+                           "cost": "Its mistake costs more than time and parts: somebody is hurt, or the unit fails on the road.",
                            **dict.fromkeys(dangers, "This plan is dangerous, but not for that: look at which step stands too early.")}
 
 # %% tags=["reference"]

@@ -5,7 +5,7 @@
 #
 # Ten tasks about torque, clamp and threads. Take about an hour, with a calculator. Every answer is saved as you give it; you can stop and come back.
 #
-# Write numbers with their unit, as in the workshop: 18.5 kN, 13 lbf·ft, 85 %. The factor K of a bolt stands in the tables: torque = K × clamp × thread diameter.
+# Write numbers with their unit, as in the workshop: 18.5 kN, 13 lbf·ft, 85 %. The factor K of a bolt (its nut factor) stands in the tables: torque = K × clamp × thread diameter.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -34,9 +34,9 @@ asked, bank = given.asked, bank_of("threaded-joints")
 #
 # An old job card gives a torque, and the bolt can only be reached with an adapter.
 #
-# Turn the torque into N·m, choose the wrench, work out what to set on it, and the clamp that the bolt should get.
+# Convert the torque to N·m and choose the wrench. Then work out what to set on it, and the clamp that the bolt should get.
 #
-# Done means: the setting is the mark of the wrench's scale nearest to what you work out, or your figure itself. *6 points.*
+# The setting counts if you give the figure that you work out, or the mark of the wrench's scale that is nearest to it. *6 points.*
 
 # %% tags=["rig"]
 card = given.card
@@ -83,8 +83,8 @@ near = torque.m_as("N*m")
 unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
          "So low on its scale no tolerance is promised: that begins at a fifth of the top."
          for name, tool in tools.items() if not tool.suits(torque)}
-unfit["any"] = "A torque is a torque, but each scale has a range in which it can be trusted; outside it the bolt gets another one."
-unfit["none"] = "Hold the torque against each scale, from a fifth of its top upwards."
+unfit["any"] = "A torque is a torque, but each scale has a range in which it can be trusted; outside it, the bolt gets another torque."
+unfit["none"] = "Compare the torque with each scale, from a fifth of its top upwards."
 chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools", shows="wrench",
              lesson="03-threaded-joints#adapters",
              slips=[Slip(name, 0, why) for name, why in unfit.items()])
@@ -120,7 +120,7 @@ ref("card-clamp", joint.clamp_short(torque, card.k, size), outcome="clamp-from-t
 #
 # Somebody has tightened a bolt and left the wrench with its adapter as the table shows. Find out what the bolt got and decide what is to be done.
 #
-# The workshop's rule: inside the window it stays. Outside the window it is slackened fully and tightened again. At 90 % of the clamp at which it yields, or more, it is renewed. *5 points.*
+# The workshop's rule: a bolt inside the window stays. Outside the window it is slackened fully and tightened again. At 90 % of the clamp at which it yields, or more, it is renewed. *5 points.*
 
 # %% tags=["rig"]
 found = given.found
@@ -173,20 +173,20 @@ use = ref("found-use", (clamp / Q(found.yields_kn, "kN")).to("percent"),
           outcome="clamp-from-torque", shows="clamp-and-yield", tolerance={"absolute": Q(0.6, "percent")},
           lesson="03-threaded-joints#clamp-not-torque",
           slips=[Slip((Q(found.yields_kn, "kN") / clamp).to("percent"), 0,
-                      "This is the yield over the clamp; asked is the clamp over the yield.")])
+                      "You divided the clamp at which it yields by the clamp that it has; the question asks the other way round.")])
 
 # %% tags=["reference"]
 low, high = found.window_nm
 inside = low <= torque.m_as("N*m") <= high
 todo = "renew" if use.m_as("percent") >= 90 else "leave" if inside else "again"
 why = {
-    "compound": "Compound keeps it from turning, and that feels safe; it does not restore the clamp, and the joint works loose or the bolt breaks.",
-    "later": "Things seem to settle, but what is wrong now is not put right by driving: it gets looser, or breaks.",
+    "compound": "Compound keeps it from turning, and that feels safe; it does not put the clamp right, and the joint works loose or the bolt breaks.",
+    "later": "Things seem to settle, but driving does not put the clamp right: the bolt gets looser, or breaks.",
     "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
-    "leave": "It clicked, and that draws the eye. Hold the torque that the bolt got against the window: left so, it is too loose or stretched.",
-    "again": "Once more never seems wrong. By the rule a bolt in its window stays, and one near its yield is renewed: pulled again, it stretches.",
-    "turn-back": "Turning back, friction points the other way: then the wrench shows nothing of the clamp.",
-    "renew": "A new bolt seems the safe side; this one stayed clear of its yield, and it is thrown away for nothing.",
+    "leave": "It clicked, which sounds right. Compare the torque that the bolt got with the window: left like this, the bolt is too loose or overstretched.",
+    "again": "To tighten once more never seems wrong. But by the rule a bolt in its window stays, and one near its yield is renewed: pulled again, it stretches.",
+    "turn-back": "When you turn a bolt back, friction acts the other way: then the wrench shows nothing of the clamp.",
+    "renew": "A new bolt seems safer, but this one stayed clear of its yield: you would throw it away for nothing.",
 }
 ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=1.6,
     lesson="03-threaded-joints#clamp-not-torque",
@@ -246,8 +246,8 @@ clamp = ref("state-clamp", joint.clamp_short(torque, there, size), weight=2, tol
 effect = "more" if clamp > meant else "less"
 why = {
     "same": "The wrench sets the torque; friction decides what of it becomes clamp.",
-    "more": "Hold your clamp against the one in the stated state.",
-    "less": "Hold your clamp against the one in the stated state.",
+    "more": "Compare your clamp with the one in the stated state.",
+    "less": "Compare your clamp with the one in the stated state.",
     "scatter": "Compare the two values of K: the middle moves, not only the spread.",
     "other-torque": "The wrench clicks where it is set; it does not know the friction.",
 }
@@ -269,7 +269,7 @@ SEEN = {"as-delivered": "the dry film of its box is on it", "dry": "no film and 
 told = {
     id: "It is in the state that its torque is stated for; what you change now changes the clamp."
     if prepared[id] == "as-is" else
-    f"Here {SEEN[state]}, and its torque is for another thread: the wrench clicks, with another clamp."
+    f"Here {SEEN[state]}, and its torque is for a thread in another state: the wrench clicks, but with another clamp."
     for id, state in FOUND.items()
 }
 
@@ -293,7 +293,7 @@ alloy = given.alloy
 given_table(f"Bolt and hole{alloy.source}", ["", ""], [
     ("bolt", f"{alloy.name}, {alloy.thread}, pitch {alloy.pitch_mm:g} mm"),
     ("hole", alloy.metal),
-    ("thread of bolt and hole that meets", f"{alloy.meets_mm:g} mm"),
+    ("length on which the two threads meet", f"{alloy.meets_mm:g} mm"),
     ("good thread in the hole, to its end", f"{alloy.good_mm:g} mm"),
     ("each millimetre of thread that meets carries", f"{alloy.per_mm_kn:g} kN before it strips"),
     ("most clamp that the torque can leave", f"{alloy.most_kn:g} kN"),
@@ -339,7 +339,7 @@ why = {
     "washers": "A washer lifts the bolt, so that even less thread meets.",
     "less-torque": "Less torque leaves less clamp than the joint needs.",
     "compound": "Compound keeps a bolt from turning; it carries no load.",
-    "fit": "Hold the margin against the workshop's rule.",
+    "fit": "Compare the margin with the workshop's rule.",
     "longer": "Work out the margin now, and with all the good thread; compare both with the rule.",
     "insert": "A repair is for a hole whose good thread cannot carry enough.",
 }
@@ -423,7 +423,7 @@ EMPTIED = {"swabbed": "fit", "lamp": "fit", "rod-dry": "fit", "rod-wet": "swab",
            "nozzle": "no-air", "rag": "no-air", "glasses": "no-air"}
 why = {"fit": "It was looked at down to the bottom, and is dry and empty there.",
        "swab": "Liquid is left at the bottom: it stops the bolt, or splits the wall, while the wrench clicks.",
-       "scrape": "What is stiff or cured does not come up on a swab, and fills the room just as oil does.",
+       "scrape": "What is stiff or cured does not come up on a swab, and it fills the room just as oil does.",
        "no-air": "Air throws what is in the hole into somebody's eyes, past rag and glasses too."}
 ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outcome="blind-holes", weight=3,
     must_pass=True, lesson="03-threaded-joints#oil-in-a-blind-hole", shows="dried",
@@ -483,7 +483,7 @@ gap = Q(float(first.max()) / 1e3, "kN") - least
 spread = ref("face-spread", (gap / target).to("percent"), outcome="tighten-face", shows="rounds", weight=2, lesson=where,
              tolerance={"absolute": Q(1.5, "percent")},
              slips=[Slip((gap / least).to("percent"), 0.25,
-                         "You divided by the loosest clamp; the spread is taken over the one aimed at.")])
+                         "You divided by the loosest clamp; divide by the clamp aimed at.")])
 needed = joint.rounds_needed(flange, pulls, target, face.limit)
 ref("face-rounds", needed, outcome="tighten-face", shows="rounds", lesson=where,
     slips=[Slip(needed - 1, 0, "At the end of that round the spread is still larger than allowed."),
@@ -506,7 +506,7 @@ ref("face-why", {one.id: EVENED[one.id] for one in asked.rounds.lines}, outcome=
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled.
+# On the face below the filled bolts have been pulled in this round. Crosswise means: next comes the bolt farthest round the ring from all that were pulled.
 #
 # Say which bolt comes next, and what had to be done before any of them was tightened. *3 points.*
 
@@ -585,7 +585,7 @@ way = {id: "anticlockwise" if left[id] ^ against[id] else "clockwise" for id in 
 told = {id: "LH stands for a left-hand thread, which tightens anticlockwise, seen from the nut." if hand else
         "Nothing is marked, so the thread is right-hand: it tightens clockwise, seen from the nut."
         for id, hand in left.items()}
-TURNED = " Undoing, and looking from the far end, each turn that round; pulled the wrong way, the thread breaks."
+TURNED = " To undo it turns that round, and so does looking from the far end; pulled the wrong way, the thread breaks."
 
 # %% tags=["reference"]
 ref("nut-way", way, outcome="shaft-nuts", lesson=where, weight=3, must_pass=True, shows="hand-of-thread",
@@ -601,7 +601,7 @@ LOCKED = {"both": "pull", "checked": "pull", "clicked-once": "pull",
           "one-gear": "gears", "neutral": "gears", "jumped": "gears",
           "bar": "clear", "hand": "clear", "rag": "clear", "blocks": "down", "knee": "down", "stand": "down"}
 why = {"pull": "Two ratios hold both shafts, the gears are clear and the case is held: nothing is left to do.",
-       "gears": "Less than two gears are engaged, so the shafts turn with the wrench, and a hand with them.",
+       "gears": "Fewer than two gears are engaged, so the shafts turn with the wrench, and a hand with them.",
        "clear": "What lies in the gears is drawn in or flies out as soon as somebody pulls.",
        "down": "The shafts are held, the case is not: it tips off the bench at the pull."}
 ref("nut-lock", {one.id: LOCKED[one.id] for one in asked.lock.lines}, outcome="shaft-nuts", weight=3,
@@ -628,7 +628,7 @@ ref("nut-again", {one.id: RENEWED[one.id] for one in asked.again.lines}, outcome
 #
 # A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque.
 #
-# The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *3 points.*
+# The workshop's rule: the stake must hold at least as many times the drag as the table says. A nut with a cracked tab is renewed. *3 points.*
 
 # %% tags=["rig"]
 stake = given.stake
@@ -663,9 +663,9 @@ times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", s
 # %% tags=["reference"]
 todo = "renew" if stake.cracked else "leave" if times >= stake.margin else "deeper"
 slips = reasons(stake.todo, todo, {
-    "leave": "Look at the tab, and hold your figure against the rule.",
+    "leave": "Look at the tab, and compare your figure with the rule.",
     "deeper": "Is it the depth that is wrong here?",
-    "renew": "The tab is whole; one stake does not spend a nut.",
+    "renew": "The tab is whole; a nut that was staked once and not undone need not be renewed.",
     "tighter": "A stake keeps a nut from turning loose; it does not replace the torque.",
     "other-slot": "Turned on, the nut has more than its torque, and the first tab is torn.",
     "locker": "From outside it never reaches the thread.",
@@ -702,7 +702,7 @@ MISTAKES = {
     "impact": "An impact driver does not stop at the torque: it strips the aluminium or stretches the bolt.",
     "nut-washed": "A dry thread takes more of the torque for friction, so the nut clamps less than it should.",
     "compound-oil": "On oil the compound does not bond, and the bolt works loose.",
-    "unit-left": "One lbf·ft is 1.36 N·m: with the figure taken over, the bolt gets a quarter too little.",
+    "unit-left": "One lbf·ft is 1.36 N·m: with the same figure set in N·m, the bolt gets a quarter too little.",
 }
 
 # %% tags=["reference"]
@@ -711,14 +711,14 @@ SOUND = {
     "extension": "A straight extension turns with the wrench and makes no lever longer.",
     "scale-fits": "From a fifth of its scale upwards the wrench can be trusted, and this is a third.",
     "by-rounds": "Crosswise and in rounds the faces come down evenly, and the last round makes up for losses.",
-    "open-time": "Sealant that ran out has slackened the bolts; while it is wet, a last round does no harm.",
+    "open-time": "As sealant ran out, the bolts lost clamp; while it is wet, a last round does no harm.",
     "stopped": "A steady pull that stops at the click is how the wrench gives its torque.",
     "by-length": "Each hole got a bolt that fits its depth, so no tip stands on the bottom.",
     "holes-dry": "Dry and looked at down to the bottom, a hole holds nothing that could stop the bolt.",
-    "fingers": "By fingers a crossed thread is felt before it is cut.",
+    "fingers": "With the fingers you feel a crossed thread before it is cut.",
     "nut-oiled": "The torque is stated for oil on thread and face, and that is what was done.",
     "compound-clean": "Compound bonds on clean threads alone, so the old one has to come off.",
-    "unit-turned": "The wrench is set in N·m, so the figure of the card was turned into it first.",
+    "unit-turned": "The wrench is set in N·m, so the figure of the card was converted first.",
 }
 
 # %% tags=["reference"]

@@ -92,7 +92,7 @@ ref("limits-kind", kinds, outcome="read-fit", shows="kind-of-fit", weight=3, les
 #
 # Bore and ring were measured. Pressure in the seat = interference × the figure in the table. Force = π × diameter × length × pressure × friction, with MPa and mm giving newtons.
 #
-# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force more than a tenth above its upper limit, or more than a tenth below its lower one, is looked into. The last question is about other rings too, all at their shoulder. **It must be right to pass, in every line.** *10 points.*
+# Then push the ring to its shoulder below and read the gauge. The workshop's rule: look into a force that is more than a tenth above the larger of the two forces worked out, or more than a tenth below the smaller. The last question is about other rings too, all at their shoulder. **It must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 press = given.press
@@ -137,7 +137,7 @@ any_grip = Q(10.0, "um")  # force over pressure is the same for every grip
 per_mpa = {mu: fit.press_force(any_grip, seat.pair, length, mu) / fit.pressure(any_grip, seat.pair)
            for mu in press.friction}
 low_mu, high_mu = press.friction
-told = "Your figure leaves out π: the seat is the way round times its length."
+told = "Your figure leaves out π: the area of the seat is π × diameter × length."
 low = ref("press-low", (loaded * per_mpa[low_mu]).to("kN"), outcome="judge-force", shows="pressure-and-force", tolerance=0.015,
           lesson=f"{where}#force-of-the-press", slips=[Slip((loaded * per_mpa[low_mu]).to("kN") / 3.14159, 0.3, told)])
 high = ref("press-high", (loaded * per_mpa[high_mu]).to("kN"), outcome="judge-force", shows="pressure-and-force", tolerance=0.015,
@@ -153,9 +153,9 @@ gauges = {"own": (low.m_as("kN"), high.m_as("kN"), read.m_as("kN"))}
 gauges |= {f"ring-{n}": (one.low_kn, one.high_kn, one.shown_kn) for n, one in enumerate(press.others, 1)}
 acts = {id: "stop" if shown > 1.1 * most_kn else "take-out" if shown < 0.9 * least_kn else "go-on"
         for id, (least_kn, most_kn, shown) in gauges.items()}
-GAUGE = {"go-on": "The gauge stands within the two forces, give or take a tenth: taken out again, a good seat is scraped for nothing.",
-         "stop": "The press has force to spare, so one pushes on; far above the larger force, the ring tilts or scores the bore.",
-         "take-out": "It goes in so nicely; far below the smaller force the seat hardly grips, and the ring turns in it on the road."}
+GAUGE = {"go-on": "The gauge stands within the two forces, give or take a tenth: if you take the ring out again, a good seat is scraped for nothing.",
+         "stop": "The press has force to spare, so you are tempted to push on; but far above the larger force, the ring tilts or scores the bore.",
+         "take-out": "It goes in nicely, but far below the smaller force the seat hardly grips, and the ring turns in it on the road."}
 ref("press-do", acts, outcome="judge-force", shows="stop-and-look", weight=4, must_pass=True,
     lesson=f"{where}#force-of-the-press",
     slips=line_reasons([(id, "") for id in acts], press.todo, acts, {id: GAUGE[act] for id, act in acts.items()}))
@@ -224,8 +224,8 @@ ref("heat-play", room_left - fit.growth(seat, grows, rise), outcome="warm-part",
 warmed = {"own": (goal.m_as("degC"), heat.limit_c, heat.room_c)}
 warmed |= {f"part-{n}": (one.free_c + one.margin_k, one.limit_c, one.now_c) for n, one in enumerate(heat.others, 1)}
 warmings = {id: "cool-too" if needs > most_c else "go" if now >= needs else "warmer" for id, (needs, most_c, now) in warmed.items()}
-HEATS = {"go": "It has what frees it and the margin, below its limit: wait longer and nothing is gained but time lost.",
-         "warmer": "What frees it and the margin lie below its limit, and it is not there yet: it sticks halfway on the seat.",
+HEATS = {"go": "It is warm enough to come free, with the margin, and below its limit: to wait longer only costs time.",
+         "warmer": "It can get warm enough below its limit, but it is not there yet: pushed on now, it sticks halfway on the seat.",
          "cool-too": "With the margin it would go above its limit: that softens steel or costs the grease, and at the limit alone it sticks halfway."}
 ref("heat-do", warmings, outcome="warm-part", shows="within-limit", weight=3.5, must_pass=True, lesson=f"{where}#warm-the-part",
     slips=line_reasons([(id, "") for id in warmings], heat.todo, warmings, {id: HEATS[one] for id, one in warmings.items()}))
@@ -235,7 +235,7 @@ HOW = {"oven-sealed": "go", "probe": "go", "bare-housing": "go", "even-gear": "g
        "seal-in": "out", "ring-in": "out", "vent-in": "out", "sensor-in": "out",
        "over-sealed": "change", "flame": "change", "one-side": "change", "unread": "change"}
 EVEN = "Nothing is wrong here: it warms evenly, the temperature is read, and it lies below the limit."
-STILL_IN = "The part itself can take it, and you look at that; what is still in it melts or goes hard and is scrap."
+STILL_IN = "The part itself can take the heat, and you think of that alone; but what is still in it melts or goes hard and is scrap."
 BURNT = {
     **dict.fromkeys(("oven-sealed", "probe", "bare-housing", "even-gear"), EVEN),
     **dict.fromkeys(("seal-in", "ring-in", "vent-in", "sensor-in"), STILL_IN),
@@ -286,10 +286,10 @@ bears_on = {}
 for n, case in enumerate(given.driver.cases, 1):
     tight = tight_in(case)
     bears_on[f"bearing-{n}"] = "none" if not tight else "both" if len(tight) > 1 else next(iter(tight)).value
-DRIVES = {"outer": "Only the outer ring's seat can grip: from anywhere else the force crosses the balls, or nothing drives it.",
-          "inner": "Only the inner ring's seat can grip: from anywhere else the force crosses the balls, or nothing drives it.",
+DRIVES = {"outer": "Only the outer ring's seat can grip: pressed anywhere else, the force crosses the balls, or nothing drives the ring.",
+          "inner": "Only the inner ring's seat can grip: pressed anywhere else, the force crosses the balls, or nothing drives the ring.",
           "both": "Both seats can grip: a driver on one ring pulls the other along through the balls, and they dent the raceways.",
-          "none": "Neither seat reaches above zero: a driver only hides it when something else holds the bearing back."}
+          "none": "Neither fit reaches above zero, so both slip in by hand: with a driver you would not notice that something else holds the bearing back."}
 ref("driver-where", bears_on, outcome="drive-right-ring", shows="right-ring", weight=4, must_pass=True,
     lesson=f"{where}#where-the-driver-presses",
     slips=line_reasons([(id, "") for id in bears_on], given.driver.places, bears_on,
@@ -303,8 +303,8 @@ WAY = {"case-outer": "seat", "shaft-inner": "seat", "both-plate": "seat",
        "bed-gear": "part", "bed-clip": "part", "case-edge": "part"}
 way = {"drawing": "balls" if crosses else "seat"} | {one.id: WAY[one.id] for one in given.driver.paths.lines}
 RUNS = {"seat": "Driver and blocks stand right beside the tight seat, so the force crosses no ball and no other part.",
-        "balls": "The ring in reach is not the tight one: between driver, seat and what holds against it lie the balls.",
-        "part": "The ring is the right one, and that draws the eye; look at what holds against the force on the other side."}
+        "balls": "Driver or support is at the ring that is not tight: between the driver and what holds against it lie the balls.",
+        "part": "The ring is the right one, which looks good; but see what holds against the force on the other side."}
 ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, must_pass=True, lesson=f"{where}#where-the-driver-presses",
     slips=line_reasons([("drawing", ""), *bank.lists["paths"]], given.driver.paths.answers, WAY | way,
                        {id: RUNS[one] for id, one in (WAY | way).items()}, shown=[(id, "") for id in way]))
@@ -314,7 +314,7 @@ NEXT = {"jump-clear": "home", "dull-clear": "home", "sunk-clear": "home", "proud
         "flush-gap": "on", "even-gap": "on", "blows-gap": "on", "oil-gap": "on",
         "start-lean": "straight", "jump-lean": "straight", "dull-lean": "straight", "stop-lean": "straight"}
 STANDS = {"home": "No feeler goes under it anywhere: it is home, wherever its edge lies, and more force only loads the shoulder.",
-          "on": "It stands off its shoulder all round, so it is straight and not home: later it moves, and the play is wrong.",
+          "on": "It stands off its shoulder all round, so it is straight, but not home: later it moves, and the play is wrong.",
           "straight": "It stands further out at one side: it has tilted, and driven on it scores its bore or cracks."}
 ref("driver-home", {one.id: NEXT[one.id] for one in given.driver.home.lines}, outcome="drive-right-ring",
     shows="square-and-home", weight=3, lesson=f"{where}#where-the-driver-presses",
@@ -380,8 +380,8 @@ wrong = (keys - {"depth"}) | ({"deep" if depth.m_as("m") > rule.depth_m[1] else 
 ticked = wrong or {"lip"}
 ref("seal-wrong", ticked, outcome="seat-seal", shows=("lip", "depth-and-lean"), weight=2.5, lesson=f"{where}#seals", slips=reasons(seal.faults, ticked, {
     "lip": "The drawing shows the lip on the side of the oil, and there it belongs.",
-    ("deep", "proud"): "Hold the mean of your four depths, without the bridge, against the rule of the gauge.",
-    "square": "Hold deepest less shallowest against the lean that is allowed.", "grease": "The table says that the lip was greased.",
+    ("deep", "proud"): "Compare the mean of your four depths, without the bridge, with the rule of the gauge.",
+    "square": "Compare deepest less shallowest with the lean that is allowed.", "grease": "The table says that the lip was greased.",
     "sleeve": "Look at the table: a smooth shaft needs no sleeve, and over splines one was used.",
     "spring": "The spring belongs on the side of the oil; it presses the lip on the shaft.",
     "sealant": "A rubber-covered edge seals by itself; sealant can reach the lip."}) + missed(seal.faults, ticked, IS_SO))
@@ -390,12 +390,12 @@ ref("seal-wrong", ticked, outcome="seat-seal", shows=("lip", "depth-and-lean"), 
 DO = {"good-smooth": "leave", "good-sleeve": "leave", "good-near": "leave", "good-edge": "leave",
       "proud-smooth": "further", "proud-sleeve": "further", "proud-near": "further", "proud-edge": "further",
       "turned": "new", "leaning": "new", "deep": "new", "bare": "new", "proud-bare": "new"}
-LOOKS = {"leave": "Depth and lean lie within their limits, and lip, grease and way in are right: taken out, a good seal is scrap.",
-         "further": "Only its depth is too little, and that can be put right: left so, the lip runs on the wrong track; taken out, it is scrap."}
+LOOKS = {"leave": "Depth and lean lie within their limits, lip and grease are right, and it went in the right way: taken out, a good seal is scrap.",
+         "further": "Only its depth is too little, and that can be put right: left like this, the lip runs on the wrong track; taken out, it is scrap."}
 LOOKS = {id: LOOKS[do] for id, do in DO.items() if do != "new"} | {
-    "turned": "Its rim sits well, and that draws the eye; oil lifts a lip that looks the wrong way, and it drips.",
-    "leaning": "The mean depth is right, but it leans more than allowed: the lip wears at one side, and a punch cuts it.",
-    "deep": "It looks home, but it sits too deep: pulled back it bends, and left so the lip runs off its track.",
+    "turned": "Its rim sits well, which looks good; but oil lifts a lip that looks the wrong way, and the seal drips.",
+    "leaning": "The mean depth is right, but it leans more than allowed: the lip wears at one side, and a punch that straightens it cuts it.",
+    "deep": "It looks home, but it sits too deep: pulled back, it bends; left like this, the lip runs off its track.",
     "bare": "All that can be measured is right, but bare splines cut the lip, and it leaks from the first day.",
     "proud-bare": "Its depth could still be put right, but bare splines cut the lip, and it leaks from the first day.",
 }
@@ -408,7 +408,7 @@ ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-
 # %% [markdown] tags=["task"]
 # ## 6. A spring pin
 #
-# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up.
+# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. The loads of two nested pins add.
 #
 # The pin must bear the force as many times as the table says. A pin that is taken out is not used again. **The last two questions must be right to pass, in every line.** *8 points.*
 
@@ -455,17 +455,17 @@ joints = {"own": (times, nested.m_as(""), spring.margin)}
 for n, one in enumerate(spring.others, 1):
     joints[f"joint-{n}"] = one.one_kn / one.force_kn, (one.one_kn + one.inner_kn) / one.force_kn, one.margin
 fitted = {id: "one" if alone >= needed else "nest" if both >= needed else "larger" for id, (alone, both, needed) in joints.items()}
-PINS = {"one": "One pin bears it as often as it must: a second one makes the pair stiff, and the hole hammers wide.",
-        "nest": "One pin bears too little, both together enough: alone it is cut through; a larger hole weakens the part for nothing.",
-        "larger": "Even both together bear it less often than they must: sooner or later they are cut through, and the gear is gone."}
+PINS = {"one": "One pin bears the force as many times as it must: a second one makes the pair stiff, and the hole is hammered wide.",
+        "nest": "One pin bears too little, but both together bear enough: alone it is cut through, and a larger hole weakens the part for nothing.",
+        "larger": "Even both together bear the force fewer times than they must: sooner or later they are cut through, and the gear can no longer be engaged."}
 ref("spring-do", fitted, outcome="choose-pin", shows="shear", weight=3, must_pass=True, lesson=f"{where}#spring-pins",
     slips=line_reasons([(id, "") for id in fitted], spring.todo, fitted, {id: PINS[one] for id, one in fitted.items()}))
 
 # %% tags=["reference"]
 WHICH = {(): "leave", ("slot",): "slot", ("depth",): "depth", ("slot", "depth"): "both"}
 STAYS = {"leave": "Slot in the line of the force, two of them opposite each other, and every end inside: out again, it is scrap.",
-         "slot": "The ends lie well, and that draws the eye; the slot does not lie in the line of the force, or both weak sides lie together: the pin springs and works loose.",
-         "depth": "The slot lies right, and that draws the eye; an end that stands out catches, and one that stops short leaves one side without a pin.",
+         "slot": "The ends lie well, which looks good; but the slot is not in the line of the force, or both slots are on the same side: the pin springs and works loose.",
+         "depth": "The slot lies right, which looks good; but an end that stands out catches, and one that stops short leaves one side without a pin.",
          "both": "Neither lies right here: look at the slot against the arrows, and at both ends against the faces."}
 is_so = {one.letter: WHICH[fit.driven_pin_faults(one)] for one in given.spring.fitted}
 found = {key: letter for letter, key in is_so.items() if key != "both"}
@@ -524,7 +524,7 @@ stood = {"own": (proud.m_as("mm"), taper.low_mm, taper.high_mm)}
 stood |= {f"hole-{n}": (one.stands_mm, one.low_mm, one.high_mm) for n, one in enumerate(taper.others, 1)}
 holes = {id: "home" if least_mm <= now <= most_mm else "ream" if now > most_mm else "sunk" for id, (now, least_mm, most_mm) in stood.items()}
 HOLES = {"home": "It stands within its limits: each further cut only uses up the hole, and the next pin sinks.",
-         "ream": "It stands out too far: driven harder it splits the boss, since it seats where the cone fits and no deeper.",
+         "ream": "It stands out too far: driven harder it splits the boss, because it seats where the cone fits, and no deeper.",
          "sunk": "It stands out too little: a wider hole or a harder blow lets it in deeper still, and nothing is left to tighten."}
 ref("taper-do", holes, outcome="choose-pin", shows="taper", weight=2.5, must_pass=True, lesson=f"{where}#taper-pins",
     slips=line_reasons([(id, "") for id in holes], taper.todo, holes, {id: HOLES[one] for id, one in holes.items()}))
@@ -547,9 +547,9 @@ ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, must_p
 # %% [markdown] tags=["task"]
 # ## 8. What holds it in place
 #
-# A nut was staked. The tab gives way by shear or by crushing, whichever takes less.
+# A nut was staked. The tab gives way by shear or by crushing, whichever takes less torque.
 #
-# The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab, or a nut that was turned back, means a new nut. A circlip that was not bent or opened too far is used again. **The last two questions must be right to pass, in every line.** *9 points.*
+# The workshop's rule: the stake must hold at least as many times the drag as the table says. A cracked tab, or a nut that was turned back, means a new nut. A circlip that was not bent or opened too far is used again. **The last two questions must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 locks = given.locks
@@ -591,16 +591,16 @@ times = ref("locks-times", (holds / Q(locks.drag_nm, "N*m")).m_as(""), outcome="
 tabs = {"own": (times, locks.margin, "cracked" if locks.cracked else "whole")}
 tabs |= {f"nut-{n}": (one.holds_nm / one.drag_nm, one.margin, one.state) for n, one in enumerate(locks.others, 1)}
 tabs_do = {id: "renew" if state != "whole" else "leave" if held >= needed else "deeper" for id, (held, needed, state) in tabs.items()}
-STAKES = {"leave": "The tab is whole and holds as often as it must: struck again, it cracks at its root.",
+STAKES = {"leave": "The tab is whole and holds as many times the drag as it must: struck again, it cracks at its root.",
           "deeper": "The tab is whole, but holds less than it must: the nut backs off on the road; a new nut is not needed for that.",
-          "renew": "What it holds by the sum draws the eye; a cracked tab breaks off, and a nut that was turned back has lost its clamp."}
+          "renew": "By the sum it seems to hold, but a cracked tab breaks off, and a nut that was turned back has lost its clamp."}
 ref("locks-do", tabs_do, outcome="lock-parts", shows="stake", weight=2.5, must_pass=True, lesson=f"{where}#stakes-and-circlips",
     slips=line_reasons([(id, "") for id in tabs_do], locks.todo, tabs_do, {id: STAKES[one] for id, one in tabs_do.items()}))
 
 # %% tags=["reference"]
 IS = {(): "leave", ("edge",): "turn", ("seat",): "renew", ("edge", "seat"): "both"}
 HELD = {"leave": "The sharp edge faces away from the push and rests on the wall of the groove: turned, it would climb out.",
-        "turn": "It lies in well, and that draws the eye; its rounded edge meets the wall of the groove, and under load it climbs out.",
+        "turn": "It is seated well, which looks good; but its rounded edge meets the wall of the groove, and under load it climbs out.",
         "renew": "The edge is right, but what stands off the floor of its groove is bent or stretched: it has lost its spring, and jumps off on the road.",
         "both": "Neither edge nor seat is right here: turned round, it still stands off the floor of its groove."}
 left = {one.letter: IS[fit.clip_faults(one)] for one in locks.clips}

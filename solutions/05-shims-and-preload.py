@@ -40,7 +40,7 @@ where = "05-shims-and-preload"
 #
 # Four arrangements, drawn to show the principle. In each the shim gets **thicker**. Say what that does, and why.
 #
-# Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. Where your unit is drawn, point at the parts asked for: front and rear, above and below may be changed over. *8 points.*
+# Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. Where your unit is drawn, point at the parts asked for: front and rear, or above and below, may be the other way round. *8 points.*
 
 # %% tags=["rig"]
 beside(
@@ -152,7 +152,7 @@ changes = {one.id: (one.thicker_mm > 0) - (one.thicker_mm < 0) for one in stack.
 DOES = {1: "tighter", 0: "same", -1: "looser"}
 does = {id: DOES[built.shim_sign * sign] for id, sign in changes.items()}
 turned_round = {id: DOES[-built.shim_sign * sign] for id, sign in changes.items()}
-MOVED = "Add up what goes in: the shim is another size than before, so the ring that it backs moves."
+MOVED = "Add up what goes in: the shim is another size than before, so the ring that it pushes moves."
 OTHER_WAY = "The other way round: follow the ring that the shim pushes, in the drawing."
 STAYED = "Add up what goes in: two shims make the same size as the one before, so no ring moves."
 why = {id: {"same": MOVED, turned_round[id]: OTHER_WAY} if sign else STAYED for id, sign in changes.items()}
@@ -325,10 +325,10 @@ ref(
 # %% tags=["reference"]
 MAY = {"order": "fit", "pair": "fit", "second": "fit", "burr": "measure", "paint": "measure", "finer": "measure",
        "file": "leave", "foil": "leave", "film": "leave"}
-ASKED = "The size is the one that was worked out, and it comes as the maker means it: nothing is made up for."
+ASKED = "It is the size that was worked out, and it is fitted as the maker means it: nothing is made up with other things."
 CHANGED = "The seat is not what it was when it was measured, so the old sum is for another seat."
 idea = {"order": ASKED, "pair": ASKED, "second": ASKED, "burr": CHANGED, "paint": CHANGED,
-        "finer": "On paper only is a gamble; a finer reading makes the uncertainty smaller, and may settle it.",
+        "finer": "A shim that meets the target on paper only is a gamble; a finer reading makes the uncertainty smaller, and may settle it.",
         "file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
         "foil": "Foil creeps and tears; the setting is gone in a week.",
         "film": "Sealant is squeezed out and dissolves; it carries no bearing."}
@@ -374,10 +374,10 @@ BEFORE = {"all-done": "count", "zero": "count", "same-hand": "count",
           "not-turned": "seat", "growing": "seat", "air-blown": "seat",
           "touching": "dial", "leaning": "dial", "short": "dial",
           "by-hand": "bolts", "half": "bolts", "no-gasket": "bolts"}
-got = {"count": "Rollers home, plate as finished, plunger in and in line: only the difference of two readings counts.",
+got = {"count": "Rollers home, plate tight, plunger pressed in and in line: only the difference of two readings counts.",
        "seat": "Rollers off their rib hide float; only turning brings them home, no air and no waiting.",
        "dial": "A plunger that leaves the shaft, or leans, reads another length than the float.",
-       "bolts": "A plate that is not tightened as finished gives way, so it holds the ring somewhere else."}
+       "bolts": "A plate that is not tightened as in the finished unit gives way, so it holds the ring somewhere else."}
 
 # %% tags=["reference"]
 lines = trial.before.lines
@@ -478,7 +478,7 @@ ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", shows="largest-fir
 #
 # The unit is built up as far as the table says, and the cord is on. Take the pull below.
 #
-# How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. **The last question must be right to pass, in every line.** *10 points.*
+# How much torque is that, how much of it do the bearings take, and what preload is behind it? Multiply the torque of a part on another shaft by its speed against the drum. Then say what is to be done. **The last question must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 cord = given.cord
@@ -533,7 +533,7 @@ theirs = ref(
     "cord-bearings", whole - rest, weight=2, outcome="judge-by-cord", shows="pull-to-torque",
     tolerance={"absolute": Q(0.012, "N*m"), "relative": 0.02}, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip(whole, 0.2, "Seals, meshes and the other shaft are still in this; take them off."),
-           Slip(whole - plain, 0.4, "A part on another shaft counts by its speed against the drum.")],
+           Slip(whole - plain, 0.4, "Multiply the torque of a part on another shaft by its speed against the drum.")],
 )
 
 # %% tags=["reference"]
@@ -549,9 +549,9 @@ tightens = shim.shim_sign(axle.arrangement, axle.shim_place) > 0
 more, less = ("thicker", "thinner") if tightens else ("thinner", "thicker")
 preloads = {"own": behind, **{one.id: Q(one.preload_n, "N") for one in cord.others}}
 verdict = {id: more if n < Q(cord.low_n, "N") else less if n > Q(cord.high_n, "N") else "leave" for id, n in preloads.items()}
-told = {more: "It lies under the lower limit: left so or made looser, the shaft soon has play. Which shim brings more preload here?",
-        less: "It lies over the upper limit: left so or made tighter, the bearings run hot. Which shim takes preload away here?",
-        "leave": "It lies between the two limits, and clear of both: with another shim a good setting is lost."}
+told = {more: "It lies under the lower limit: left as it is, or made looser, the shaft soon has play. Which shim brings more preload here?",
+        less: "It lies over the upper limit: left as it is, or made tighter, the bearings run hot. Which shim takes preload away here?",
+        "leave": "It lies between the two limits, and clear of both: another shim would spoil a good setting."}
 ref("cord-verdict", verdict, weight=3, must_pass=True, outcome="judge-by-cord", shows="meets-target", lesson=f"{where}#pull-on-a-cord",
     slips=line_reasons([(id, "") for id in verdict], cord.verdicts, verdict, {id: told[do] for id, do in verdict.items()}))
 
@@ -562,7 +562,7 @@ ref("cord-verdict", verdict, weight=3, must_pass=True, outcome="judge-by-cord", 
 #
 # A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become?
 #
-# Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. **The four pairs must be right to pass.** *10 points.*
+# Then say what growth does to four other pairs: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, say what you do with each of four readings. **The four pairs must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -625,7 +625,7 @@ ref(
 WHEN = {"bench": "count", "shelf": "count", "twice": "count", "washed": "even", "oven": "even",
         "window": "even", "running": "heat", "hot-target": "heat", "sheet": "heat"}
 UNEVEN = {"count": "Parts at several temperatures have grown unevenly; cold, the setting is another one.",
-          "heat": "Bore, rings and shaft are at temperatures of their own; one sum does not put that right."}
+          "heat": "Bore, rings and shaft each have another temperature; one sum does not put that right."}
 
 # %% tags=["reference"]
 COLD = {"even": "All parts are at one temperature already; waiting changes nothing.",
@@ -679,7 +679,7 @@ ref("life-times", Q(times, ""), outcome="preload-life", shows="past-the-best", w
 SEEN = {"hot": "much", "blue": "much", "stiff": "much", "rib": "much",
         "walk": "little", "dial": "little", "weep": "little", "arc": "little",
         "new-seal": "other", "dents": "other", "pitted": "other", "wrong-gear": "other"}
-sign = {"much": "Oil is in order, and still it runs hot, hard or against its rib: the rollers are squeezed.",
+sign = {"much": "The oil is in order, and still it runs hot or stiff, or the rollers score their rib: the rollers are squeezed.",
         "little": "The shaft can move in its bearings, or few rollers carry it: that is play.",
         "other": "Something else explains all of it, and the pair has not changed."}
 ref("life-signs", {one.id: SEEN[one.id] for one in life.seen.lines}, outcome="preload-life", weight=3, shows="signs-of-each",

@@ -47,21 +47,21 @@ sheet.form(
 FACE = {"even": "lay", "shallow": "lay", "untouched": "lay", "touched": "clean", "remnant": "clean", "grey": "clean",
         "shines": "dry", "oil": "dry", "water": "dry", "bowed": "true", "score": "true", "burr": "true"}
 why = {
-    "even": "Light under a straightedge worries, but the blade is within what is allowed: more work only costs time.",
+    "even": "Light under a straightedge looks bad, but the blade is within what is allowed: more work only costs time.",
     "shallow": "A score looks like a path, but this one is less than the sealant bridges: the film fills it.",
-    "untouched": "Once more seems safer, but it is clean, dry and untouched; every wipe more can bring lint.",
+    "untouched": "To wipe once more seems safer, but it is clean, dry and untouched; each further wipe can leave lint.",
     "touched": "It looks as clean as before, but a bare hand leaves grease, and on grease the film does not hold.",
-    "remnant": "A shine seems to be metal, but new sealant does not hold on old, and it keeps the faces apart.",
-    "grey": "So many wipes seem enough, but the cloth shows that dirt is left: each grain is a path for the oil.",
+    "remnant": "The shine seems to be metal, but new sealant does not hold on old film, and the old film keeps the faces apart.",
+    "grey": "After so many wipes it seems clean, but the cloth shows that dirt is left: each grain is a path for the oil.",
 }
 
 # %% tags=["reference"]
 why |= {
-    "shines": "It goes off by itself, but a film laid on wet solvent is thinned, and does not hold there.",
-    "oil": "The faces are clean, so the oil is easily left; the bolt shuts it in, and it can split the case.",
-    "water": "It was wiped, but what creeps out runs under the film, and in a blind hole it locks the bolt.",
-    "bowed": "A film fills gaps, so why not this one? It is more than allowed: there the film breaks, and it leaks.",
-    "score": "More sealant seems to fill it, but it is deeper than the sealant bridges: it does not cure there.",
+    "shines": "Solvent dries by itself, but a film laid on wet solvent is thinned, and does not hold there.",
+    "oil": "The faces are clean, so the oil in the hole is easily forgotten; the bolt shuts it in, and it can split the case.",
+    "water": "It was wiped, but what creeps out runs under the film, and in a blind hole it stops the bolt.",
+    "bowed": "A film fills gaps, but this gap is wider than allowed: there the film breaks, and it leaks.",
+    "score": "More sealant seems to fill it, but the score is deeper than the sealant bridges: there the film leaks.",
     "burr": "Clean and dry it looks ready, but the burrs hold the faces apart: the gap is wide everywhere else.",
 }
 ref("prepare-face", {one.id: FACE[one.id] for one in given.prepare.face.lines}, outcome="ready-face",
@@ -74,9 +74,9 @@ DANGER = {"cold": "go", "roller": "go", "scraper": "go", "hot": "heat", "oven": 
           "eye": "water", "skin": "water", "sleeve": "water"}
 why = {
     "cold": "A hot-air gun beside solvent makes you think of fire, but it is cold, and all else is in order.",
-    "roller": "With sealant about one is careful, but gloves, goggles and draught are there: the clock runs on.",
+    "roller": "Sealant makes you careful, but gloves, goggles and moving air are there: if you wait, the clock runs on.",
     "scraper": "A scraper can slip, but plastic and away from the hand it is the right way to do it.",
-    "hot": "A damp cloth seems harmless, but its vapour forms as you wipe, and a nozzle stays hot for long: it lights.",
+    "hot": "A damp cloth seems harmless, but its vapour forms as you wipe, and a nozzle stays hot for long: the vapour catches fire.",
     "oven": "It has stood for a while, but it is still warm: the cleaner's vapour can catch fire, or turn to poison gas.",
     "grinder": "It is some steps away, but vapour creeps along the floor to the sparks, and burns back to the case.",
     "room": "Gloves and goggles are on, but nothing moves the air: you breathe in all that evaporates.",
@@ -84,14 +84,14 @@ why = {
 
 # %% tags=["reference"]
 why |= {
-    "pit": "It seems roomy, but the vapour is heavier than air and fills the pit: one faints down there.",
-    "dizzy": "It seems to pass, but a light head is the first sign: you have breathed in enough to fall.",
+    "pit": "It seems roomy, but the vapour is heavier than air and fills the pit: you can faint down there.",
+    "dizzy": "It seems to pass, but a light head is the first sign: you have breathed in so much that you can faint.",
     "finger": "It is quick and even, but the sealant can make the skin allergic for life, from one day to the next.",
     "torn": "It is only the thumb, but sealant under a glove stays on the skin for as long as the glove is on.",
     "store": "The clock is a reason to hurry, but a film can be laid anew; an allergy from bare hands stays.",
     "eye": "It does not hurt, so waiting seems safe. Rinse for a quarter of an hour and get medical help: it harms all the while.",
     "skin": "It is not much, and the film seems to come first. Soap and water take it off now; later it is in the skin.",
-    "sleeve": "It dries by itself, but under the glove it stays and takes the grease out of the skin. Glove off, wash.",
+    "sleeve": "It dries by itself, but under the glove it stays and takes the grease out of the skin. Take the glove off and wash.",
 }
 ref("prepare-danger", {one.id: DANGER[one.id] for one in given.prepare.danger.lines}, outcome="ready-face",
     shows="solvent", must_pass=True, lesson=lesson + "before-you-start",
@@ -121,10 +121,10 @@ sheet.form(
 
 # %% tags=["reference"]
 told = {
-    "anaerobic": "It is the handy one, but gap, stiffness or time bars it here: it would not cure, or it would break or skin over.",
-    "moisture-gap": "It fills wide gaps, but the width of this gap bars neither or both: then this is not the reason.",
+    "anaerobic": "It is handy, but gap, stiffness or time rules it out here: it would not cure, would break, or would lie open too long.",
+    "moisture-gap": "It fills wide gaps, but this gap is narrow enough for both sealants or too wide for both: so the gap is not the reason.",
     "moisture-flexes": "It stays elastic, but nothing flexes in this joint: both parts are thick, rigid metal.",
-    "moisture-time": "It is the usual second choice, but it gives no more time here: hold the minutes against both.",
+    "moisture-time": "It is the usual second choice, but it gives no more time here: compare the minutes with both.",
     "neither-gap": "A wide gap looks hopeless, but one of the two bridges this gap.",
     "neither-time": "The work seems long, but one of the two stays open long enough.",
 }
@@ -150,7 +150,7 @@ ref("joints-which", best, outcome="choose-sealant", shows=("gap-and-time", "no-s
 #
 # A bead is laid beside an oil gallery and pressed to the width of the face.
 #
-# Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge. Its area is 1.57 × radius × radius.
+# Work out the film that it makes before any of it is pushed out. Then work out what is left over, on the length given, when the gap is full. Last comes the lump inside: take half of what is left over as a half round along the edge. Its area is 1.57 × radius × radius.
 #
 # Then decide about this bead, and about three others that were tried on a spare piece as wide as the face. **Each bead must be right for the outcome.** *11 points.*
 
@@ -205,8 +205,8 @@ for n, size in enumerate(bead.trials_mm, 1):
     does[f"trial-{n}"] = "thin" if made < gap else "fat" if inside > bound else "fits"
 ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"), weight=5, must_pass=True,
     lesson=lesson + "how-much-sealant", slips=line_reasons([(id, "") for id in does], bead.does, does, {}, anywhere={
-        "thin": "Pressed flat a bead looks like nothing, but this film is thicker than the largest gap: more only makes lumps.",
-        "fits": "It looks ample on the face, but one limit is not kept: a film thinner than the gap leaks, a lump above "
+        "thin": "Pressed flat, a bead looks very thin, but this film is thicker than the largest gap: more only makes lumps.",
+        "fits": "It looks like plenty on the face, but one limit is not kept: a film thinner than the gap leaks, a lump above "
                 "what is safe goes into the oil gallery.",
         "fat": "More comes out than one would like, but the lump inside is below what is safe: a smaller bead is no gain.",
     }))
@@ -218,7 +218,7 @@ ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"),
 #
 # This is how the work went, in this order.
 #
-# The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, and how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
+# The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first sealant is by then, and how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
 
 # %% tags=["rig"]
 clock = given.clock
@@ -228,7 +228,7 @@ given_table(f"How it went; the film may lie open for {clock.limit_minutes:g} min
 # %% tags=["form"]
 sheet.form(
     "clock",
-    sheet.number("clock-age", "How old is the first of the film when the face is closed?", "min"),
+    sheet.number("clock-age", "How old is the first sealant when the face is closed?", "min"),
     sheet.number("clock-left", "How many minutes lie between that and the limit?", "min"),
     sheet.each("clock-do", "What do you do about each film?", options=given.clock.do,
                lines=[("own", "the film of the table, now closed"),
@@ -246,7 +246,7 @@ age = ref(
     slips=[Slip(counted + Q(took["before"], "min"), 0.5, "The clock starts with the first sealant, not with getting ready."),
            Slip(counted + Q(took["tighten"], "min"), 0.5, "The face is closed when all bolts are run down; tightening comes after."),
            Slip(counted - Q(took["between"], "min"), 0, "Breaks count too: the film ages while nobody works on it."),
-           Slip(counted - Q(first, "min"), 0.5, "The first of the film ages while the rest is laid.")],
+           Slip(counted - Q(first, "min"), 0.5, "The first sealant ages while the rest is laid.")],
 )
 
 # %% tags=["reference"]
@@ -262,9 +262,9 @@ for n, other in enumerate(clock.others, 1):
     ripe[f"film-{n}"] = "go" if in_time else "renew" if other.laid else "prepare"
 ref("clock-do", ripe, outcome="sealant-clock", shows="renewed", weight=4, must_pass=True, lesson=lesson + "the-clock",
     slips=line_reasons([(id, "") for id in ripe], clock.do, ripe, {}, anywhere={
-        "go": "It still looks wet, or seems quickly laid; but breaks count too, and up to the last bolt it is too old: skin does not stick.",
-        "renew": "Wiping off is right for skin only. Add up to the last bolt, breaks too: it is in time, or nothing is laid yet.",
-        "prepare": "Getting ready is never wrong, but here the sealant is laid, or the whole work fits into its time: waiting ages it.",
+        "go": "It still looks wet, or seems quickly laid. But breaks count too, and by the last bolt it is too old: its skin does not stick.",
+        "renew": "Wiping off is right only for a film that is too old. Add all minutes up to the last bolt, breaks too: it is in time, or nothing is laid yet.",
+        "prepare": "Getting ready is never wrong, but here the sealant is laid, or the whole work fits into its time: waiting only makes it older.",
     }))
 
 # %% tags=["mark"] task="clock" points=8
@@ -276,7 +276,7 @@ ref("clock-do", ripe, outcome="sealant-clock", shows="renewed", weight=4, must_p
 #
 # The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil gallery, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.**
 #
-# Work out first what the clock says: how old the first sealant is when the face is closed, if all stretches are done once by roller, and if they are done once with a bead. *14 points.*
+# Work out first what the clock says. How old is the first sealant when the face is closed, if all stretches are done once by roller? How old, if they are done once with a bead? *14 points.*
 
 # %% tags=["rig"]
 lay = given.lay
@@ -353,13 +353,13 @@ ref("holes-leak", {hole.id: "leaks" if hole.id in through else "tight" for hole 
 # %% tags=["reference"]
 BLIND = {"beside-dry": "go", "ring-open": "go", "open-ends": "go", "oil": "dry", "solvent": "dry", "water": "dry",
          "over": "off", "rim": "off", "hangs": "off", "ring-blind": "air", "closed-ends": "air", "dowel": "air"}
-piston = "A little sealant in a thread seems to seal it, but shut in under the bolt it is pressed like by a piston: the case can split."
+piston = "A little sealant in a thread seems to seal it, but shut in under the bolt, it is pressed as by a piston: the case can split."
 why = {
     "beside-dry": "A blind hole makes one careful, but it is dry, and the bead keeps the oil away from it.",
     "ring-open": "A closed ring is wrong round a blind hole; this one leads out, so the air gets away and both sides are sealed.",
     "open-ends": "Two beads can shut air in, but between these the air has a way out at either end.",
-    "oil": "Oil on a thread seems to help, but it cannot get away: the bolt clamps nothing, and the case can split.",
-    "solvent": "It will go off, one thinks; under the bead and the bolt it cannot, and locks the bolt like oil.",
+    "oil": "Oil on a thread seems to help, but it cannot get away: the bolt does not clamp, and the case can split.",
+    "solvent": "It seems that it will dry; but under the bead and the bolt it cannot, and it stops the bolt as oil does.",
     "water": "Water is thin, but the bolt cannot press it away: the torque comes up, and the joint stays loose.",
 }
 
@@ -381,7 +381,7 @@ ref("holes-blind", {one.id: BLIND[one.id] for one in holes.blind.lines}, outcome
 #
 # Somebody laid this film, stretch by stretch, and the face was then closed.
 #
-# Two things are wrong: on one stretch the oil gets out, and on one stretch more comes out inside than is safe for the oil gallery nearby. Table and picture show where. Say of four stretches how they are; both are among them. **Each must be right for the outcome.** *6 points.*
+# Two things are wrong. On one stretch the oil gets out. On another, more comes out inside than is safe for the oil gallery nearby. Table and picture show where. Say of four stretches how they are; both are among them. **Each must be right for the outcome.** *6 points.*
 
 # %% tags=["rig"]
 fault = given.fault
@@ -413,8 +413,8 @@ is_ = {id: reason if id == leaking else "fat" if id in lumpy else "fine" for id,
 
 # %% tags=["reference"]
 why = {
-    "fine": "At a glance it looks like the others. Hold its film against its gap, its minute against the clock, what lies under it, "
-            "and its picture against the oil galleries: one of them is not right.",
+    "fine": "At a glance it looks like the others. Compare its film with its gap and its minute with the clock. See what lies under it, "
+            "and whether an oil gallery is near: one of these is not right.",
     "thin": "Too little is the first thing to think of, but here the film is thicker than the gap.",
     "soiled": "Oil and dirt are common, but table and picture show none on this stretch.",
     "old": "A late closing is easy to suspect, but this stretch was closed within the time of its sheet.",
@@ -454,7 +454,7 @@ why = {
 why |= {
     "bare": open_there, "corner": open_there,
     "unfilled": "It came out at the bolts, where the gap is narrow; in the wide places the film is thinner than the gap, and leaks.",
-    "nothing": "A clean edge looks like good work, but with nothing come out nobody knows that the gap is full.",
+    "nothing": "A clean edge looks like good work, but where nothing came out, nobody knows that the gap is full.",
     "roll-fat": fat, "seen-fat": fat, "mirror-fat": fat,
     "held": "Only one place is thick, but it is the one by the oil gallery, and as much lies inside: more than is safe.",
 }
@@ -469,7 +469,7 @@ ref("edge-do", {one.id: EDGE[one.id] for one in given.edge.lines}, outcome="size
 #
 # First decide what to do about what happened.
 #
-# Then work out how many hours a face still has to wait for its oil, and say when the oil may go into this case and into three others. **You must get every line of both decisions right to pass.** *9 points.*
+# Then work out how many hours a face still has to wait for its oil. Last, say when the oil may go into this case and into three others. **You must get every line of both decisions right to pass.** *9 points.*
 
 # %% tags=["rig"]
 after = given.after
@@ -493,13 +493,13 @@ sheet.form(
 # %% tags=["reference"]
 MISHAP = {"fetched": "go", "covered": "go", "lamp": "go", "slid": "renew", "lifted": "renew", "dust": "renew", "drops": "renew",
           "lump": "find", "washer": "find", "scrap": "find", "roll": "outside", "smear": "outside", "drip": "outside"}
-lost = "It seems to be lost, and harmless. In the case the oil carries it to a gallery or a gear, long before the first oil change."
+lost = "It seems harmless that it is lost. But in the case the oil carries it to a gallery or a gear, long before the first oil change."
 why = {
     "fetched": "After a wait you no longer trust the film, but it is clean, and within its time: a new one costs time for nothing.",
     "covered": "Dust is bad for an open film; this one is covered and its bolts are home, so no dust reaches it.",
     "lamp": "A look seems like a mishap too, but nobody lifted anything: the film was never opened.",
     "slid": "It looks as if sliding spread the film; it dragged part of it over the edges and left lumps inside.",
-    "lifted": "It is still wet, but once lifted the film is torn and takes in air; what was squeezed out is missing.",
+    "lifted": "It is still wet, but once it was lifted, the film is torn and has taken in air; what was squeezed out is missing.",
     "dust": "Paste seems to take dust up, but each grain in it is a path, and most of them cannot be seen.",
     "drops": "A few drops look like nothing, but the film does not hold on oil, and a wipe smears it along the face.",
 }
@@ -531,9 +531,9 @@ ref("after-oil", fill, weight=4, outcome="close-and-cure", shows="cured", must_p
     lesson=lesson + "oil-only-when-it-has-cured",
     slips=line_reasons([(id, "") for id in fill], after.oil, fill, {}, anywhere={
         "now": "Outside it has a skin, and it seems tight; inside the hours are not up, and oil lifts or washes out the paste.",
-        "soon": "It seems nearly done. Take the sheet's hours as long as this workshop makes them, less those that have passed: "
-                "oil too early washes the film out, too late the bay stands idle.",
-        "later": "Overnight seems safest, but the hours of the sheet at this temperature are up, or nearly: the case waits for nothing.",
+        "soon": "It seems nearly done. Take the hours that the sealant needs in this workshop, less those that have passed. "
+                "Too early, oil washes the film out; too late, the bay stands idle.",
+        "later": "Overnight seems safest, but the hours of the sheet at this temperature are up, or nearly: the case stands waiting for no reason.",
     }))
 
 # %% tags=["mark"] task="after" points=9

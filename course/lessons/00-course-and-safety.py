@@ -6,7 +6,7 @@
 # **After this lesson you can**
 #
 # - sign in, answer in the units you are used to, and hand in
-# - read how a mark comes about
+# - say how a mark comes about
 # - look round a workshop and say what to stop
 # - say why each of the usual cautions is there
 # - work out whether a load may be lifted by hand
@@ -29,7 +29,7 @@ safety, jobs, sources = load_safety(), load_jobs(), college_sources()
 # %% [markdown]
 # ## Your work is yours
 #
-# A workshop laptop has one account and many users. So you **sign in** on the page *start-here* with your name and the sign-in word from your slip, and every form says at its top whose work it is. If it is not you: go back and sign in.
+# A workshop laptop has one account and many users. So you **sign in** on the page *start-here*, with your name and the sign-in word from your slip. Every form says at its top whose work it is. If the name is not yours, go back and sign in.
 #
 # Before you leave, sign out. The laptop does not know who types.
 
@@ -38,7 +38,7 @@ safety, jobs, sources = load_safety(), load_jobs(), college_sources()
 #
 # There is no save button. An answer is saved when you have given it, and the form says when. You can close the lid and come back tomorrow.
 #
-# Open the same exercise in **two windows**, and they are joined field by field. If both changed the same field, the later answer counts, and the form says so.
+# If you open the same exercise in **two windows**, both fill in the same sheet, field by field. If both changed the same field, the later answer counts, and the form says so.
 
 # %% [markdown]
 # ## Figures the way you write them
@@ -47,7 +47,7 @@ safety, jobs, sources = load_safety(), load_jobs(), college_sources()
 lesson.predict("taken-as-typed")
 
 # %% [markdown] tags=["then"]
-# Now type them, and a few of your own. Under each field stands how it was read.
+# Now type them, and a few of your own. Under each field you see how it was read.
 
 # %% tags=["then"]
 lesson.form(
@@ -59,9 +59,9 @@ lesson.form(
 )
 
 # %% [markdown] tags=["then"]
-# Point or comma, fraction or decimal, millimetres or inches: all are read. What could be meant in **two ways** is never guessed: the form asks which one you mean. `1,234 mm` is one millimetre and a bit to some, more than a metre to others.
+# Point or comma, fraction or decimal, millimetres or inches: all are read. If a figure could be meant in **two ways**, the form asks which one you mean. Some people read `1,234 mm` as a little more than one millimetre, others as more than a metre.
 #
-# The form asks for a missing unit, too. On the bench that is how a torque ends up twelve times too small.
+# The form asks for a missing unit, too. On the bench, a missing unit can make a torque twelve times too small: lbf·in set for lbf·ft.
 
 # %% tags=["then"]
 reading_table("How a figure is read", [
@@ -72,7 +72,7 @@ reading_table("How a figure is read", [
 # %% [markdown]
 # ## Choose, tick, put in order
 #
-# The other answers need no typing. Use the mouse, a finger, or the keyboard: **Tab** goes from field to field, **Space** ticks, and in a list the arrow keys go from step to step while **Shift and an arrow** move the step.
+# The other answers need no typing. Use the mouse, a finger, or the keyboard. **Tab** goes from field to field, and **Space** ticks. In a list, the arrow keys go from step to step, and **Shift and an arrow** move the step.
 
 # %% tags=["form"]
 sheet.form(
@@ -86,14 +86,14 @@ sheet.form(
 )
 
 # %% [markdown]
-# The form never says what is right. It says what is **missing** or **cannot be read**. What is right is for marking.
+# The form never says what is right. It says what is **missing** or **cannot be read**. Only marking shows what is right.
 
 # %% [markdown]
 # ## Handing in
 #
 # On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every question. Until the due date you can hand in again, and the last one counts. After feedback your instructor decides whether you get another attempt. It comes with fresh readings.
 #
-# A **supervised attempt** is one that an assessor opens for you in a room. Save nothing on its sheet before that. Nobody watched such an answer, so its outcome does not count as supervised.
+# A **supervised attempt** is one that an assessor opens for you in a room. Save nothing on its sheet before the assessor has opened it. Nobody watched an answer from before that, so its outcome does not count as supervised.
 
 # %% [markdown]
 # ## How a mark comes about
@@ -129,7 +129,7 @@ lesson.predict("clear-first")
 hazard_picture(own_sources=sources)
 
 # %% [markdown] tags=["then"]
-# How many did you let through? One rule decides what you do: anybody who can get hurt **at this moment** is brought clear first. What needs no repair you put right yourself. What is broken, or what nobody can name, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them.
+# How many did you let through? One rule decides what you do: first bring clear anybody who can get hurt **at this moment**. If something needs no repair, put it right yourself. If it is broken, or if nobody knows what it is, take it **out of use** and report it. *Another day* draws the workshop anew. Go on until you find every danger.
 
 # %% [markdown]
 # ## The usual cautions, and why
@@ -156,7 +156,7 @@ given_table("Chemicals, heat and air", ["caution", "why"],
 # %% [markdown]
 # ## Lifting, and where figures come from
 #
-# The last cautions are about loads, and about the figures that you work by.
+# The last cautions are about loads, and about the figures that you work with.
 
 # %% tags=["rig"]
 given_table("Lifting, and where figures come from", ["caution", "why"],
@@ -191,7 +191,7 @@ order_bench(jobs, jobs.operations_of["hoist"])
 #
 # A case half of 16 kg does not feel heavy. But your back also feels the **reach**: how far the load is from your body.
 #
-# The lifting equation begins with 23 kg, for the easiest lift there is. Everything that makes the lift harder takes a part away:
+# The lifting equation begins with 23 kg, for the easiest lift there is. Everything that makes the lift harder takes a share away:
 #
 # **limit = 23 kg × reach × height × travel × twist × frequency × grip**, and **index = load ÷ limit**.
 
@@ -210,7 +210,7 @@ lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
 lesson.predict("most-help")
 
 # %% [markdown] tags=["then"]
-# It depends on the lift. If the load is close to you but far to the side, less twist helps most. A lift table helps twice: it raises the load and shortens the travel.
+# Which change helps most depends on the lift. If the load is close to you but far to the side, less twist helps most. A lift table helps twice: it raises the load and shortens the travel.
 #
 # - Index **up to 1**: most healthy people can do this lift every day.
 # - **Above 1**: use the hoist or the lift table, or change the lift.
@@ -225,7 +225,7 @@ given_table("How the six parts are worked out", ["part", "works out as", "best a
     ("height of the hands, V cm", "1 − 0.003 × the distance of V from 75", "75 cm"),
     ("travel up or down, D cm", "0.82 + 4.5 ÷ D", "25 cm or less"),
     ("twist of the body, A degrees", "1 − 0.0032 × A", "0"),
-    ("frequency", "1 up to one lift in five minutes", "seldom"),
+    ("frequency", "1 for one lift in five minutes or fewer, for up to an hour", "seldom"),
     *[(f"grip, {word}", f"{lifting.GRIP[grip][0]:g} below 75 cm, {lifting.GRIP[grip][1]:g} above", grip)
       for grip, word in grips.items()],
 ])

@@ -40,7 +40,7 @@ lesson.asked_again()
 #
 # - **Never measure a part that turns under power.** It pulls in the tool, the sleeve and the hand. Stop it, lock it off, turn by hand.
 # - **Eye protection** when anything is struck, and near springs, detent balls and circlips.
-# - **A torque wrench is no hammer and no breaker bar.** A knock spoils it without a mark to see; the next person tightens by a wrong figure.
+# - **A torque wrench is no hammer and no breaker bar.** A knock spoils it and leaves no mark. The next person tightens to a wrong torque.
 # - **Stand firm and pull, do not push.** If the socket slips, you step back and your knuckles hit nothing.
 # - Measure clean faces without burrs, with part and tool at the same temperature. A hot part measures large.
 #
@@ -72,11 +72,13 @@ micrometer(12.78, zero_mm=0.03)
 # %% [markdown]
 # ## Zero first
 #
-# Closed on itself it does not show 0 but 0.03: that is its **zero error**. It sits in every reading.
+# Closed on itself, this micrometer shows 0.03 and not 0: that is its **zero error**. It is in every reading.
 #
 # **length = reading − zero reading** = 12.81 − 0.03 = 12.78 mm
 #
-# If it stops short of 0, as at thimble line 48 with no line open, the zero reading is −0.02 and taking it off makes the length **larger**. Sleeves can be reset; until then subtract. Wipe the faces before you believe a zero. One that never comes back to the same figure, or another error on a gauge block, a thimble that drags, a chipped face: take another micrometer and have this one checked.
+# If it stops short of 0, as at thimble line 48 with no line open, the zero reading is −0.02. Taking it off makes the length **larger**. Sleeves can be reset; until then subtract. Wipe the faces before you believe a zero.
+#
+# Do not trust a micrometer whose zero changes each time, whose thimble drags or whose face is chipped. The same goes for one that has another error on a gauge block than at zero. Take another one, and have this one checked.
 
 # %% tags=["rig"]
 given_table(
@@ -87,7 +89,7 @@ given_table(
 )
 
 # %% [markdown]
-# Closed by force, the frame bends: two lines too far and no warning. With the ratchet, everyone presses equally hard.
+# If you close it by force, the frame bends: the thimble turns two lines too far, and nothing warns you. With the ratchet, everyone presses equally hard.
 
 # %% [markdown]
 # ## The vernier, and where your eye is
@@ -101,9 +103,9 @@ lesson.predict("from-the-side")
 depth_gauge(23.35, zero_mm=0.10)
 
 # %% [markdown] tags=["then"]
-# Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**. Always look square, with one eye.
+# Looked at square on, the zero of the vernier stands past 23, and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the vernier seems to shift by about three of its lines. That is **parallax**. Always look square, with one eye.
 #
-# The foot lies flat on a clean face, and the rod just touches, clear of the rounding in a corner. Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
+# The foot (the base of the gauge) lies flat on a clean face, and the rod just touches, clear of the rounding in a corner. Set the foot on the surface plate and push the rod down: its zero reading is 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
 
 # %% [markdown]
 # ## Say it again
@@ -126,12 +128,12 @@ given_table(
 # %% [markdown] tags=["then"]
 # One reading does not belong to the others. Do not just cross it out, and do not just put it into the mean. **Look for the cause** (grit, a burr, a tilted tool, a misread line), correct it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
-# The standard deviation shows how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
+# The standard deviation shows how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out. If you know it, take it off each reading. If nobody has looked for it, it has to be found first.
 
 # %% [markdown]
 # ## A tool for the tolerance
 #
-# Workshop rule: the tool should show a **tenth** of the tolerance. Tolerance means the whole width, from lower to upper limit.
+# Workshop rule: the step of the tool should be a **tenth** of the tolerance, or less. Tolerance means the whole width, from lower to upper limit.
 
 # %% tags=["predict"]
 lesson.predict("tool-for-shaft")
@@ -165,7 +167,7 @@ lesson.predict("plunger")
 run_out_rig(0.08, high_at_deg=40)
 
 # %% [markdown] tags=["then"]
-# Just touching it reads **short**: the plunger lets go on the low side. Tilted it reads **too much**, since it has to go the long way: 30° adds about 15 %.
+# Just touching it reads **short**: the plunger lets go on the low side. Tilted, it reads **too much**, because the plunger has to go the long way: 30° adds about 15 %.
 #
 # Square and pressed in, the total is 0.16 mm. The surface then runs 0.08 mm out of centre: **half** the total.
 
@@ -178,7 +180,7 @@ given_table(
 # %% [markdown]
 # ## A spring scale on a cord
 #
-# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk shows the starting torque, not the turning torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
+# torque = pull × radius, when the cord leaves the drum **along its rim**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk shows the starting torque, not the turning torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
 
 # %% tags=["predict"]
 lesson.predict("pull-to-torque")
@@ -186,7 +188,7 @@ lesson.predict("pull-to-torque")
 # %% [markdown] tags=["then"]
 # With the diameter instead of the radius you would claim twice as much. Never wrap the cord round your hand.
 #
-# Now pull here. The rings have just been fitted, so the scale stands near nothing: turn the shaft until it stays. Then work out the torque and compare.
+# Now pull here. The rings have just been fitted, so the scale shows almost nothing: turn the shaft until the reading stays the same. Then work out the torque and compare.
 
 # %% tags=["then"]
 cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
@@ -194,9 +196,9 @@ cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
 # %% [markdown]
 # ## The torque wrench
 #
-# - **Range:** its tolerance is promised from a fifth of the top upwards. Below that you guess.
+# - **Range:** its tolerance is promised from a fifth of the top of its scale upwards. Below that you guess.
 # - **Click once, stop.** A second pull goes past. Pull slowly at the middle of the grip; a jerk overshoots.
-# - **Direction:** many click one way only. Know the way before you use it on a left-hand thread.
+# - **Direction:** many click one way only. Know which way before you use it on a left-hand thread.
 # - **After use** back it off to its lowest mark, not below. A spring that is left tight slackens with time.
 # - Knocked, dropped, used as a lever, or its check overdue? Out of use until it has been checked.
 
@@ -208,7 +210,7 @@ given_table(
 )
 
 # %% [markdown]
-# Set the middle wrench to 40 N·m. In good order it may give 4 % less or more, and the mark can be missed by half a step on top: the bolt gets **between 38.2 and 41.9**. That is what "40 N·m" means at a bench.
+# Set the middle wrench to 40 N·m. In good order it may give 4 % less or more. On top of that, you can miss the mark by half a step: the bolt gets **between 38.2 and 41.9**. That is what "40 N·m" means at a bench.
 
 # %% [markdown]
 # ## An adapter at an angle
@@ -224,7 +226,7 @@ lesson.predict("adapter-angle")
 wrench_bench(unit, wrenches[1].id, wanted_nm=40)
 
 # %% [markdown] tags=["then"]
-# At 90° the lever is as long as without the adapter. Beyond that the bolt lies nearer to your hand and you must set more. Straight on it is largest: forgetting it over-tightens.
+# At 90° the lever is as long as without the adapter. Beyond that the bolt lies nearer to your hand and you must set more. Straight on, the lever is longest: if you forget the adapter, you over-tighten the bolt.
 #
 # Hold the middle of the grip: with an adapter, another place is another L.
 
@@ -249,7 +251,7 @@ reading_table("How you may write it", [("13 ft lb", "N·m"), ("18,5 Nm", "N·m")
 # %% [markdown]
 # ## What you may claim
 #
-# A reading has an **uncertainty**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the truth lies within that.
+# A reading has an **uncertainty**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the true size lies within that.
 
 # %% tags=["predict"]
 lesson.predict("inside")
@@ -262,7 +264,7 @@ given_table("Uncertainty of this size, largest first", ["comes from", "adds, mm"
             [*((name, f"{u:.4f}") for name, u in budget.shares.items()), ("all, doubled", f"{2 * budget.u:.4f}")])
 
 # %% [markdown] tags=["then"]
-# Claim *inside* only if the reading lies further from both limits than its uncertainty, *outside* only if it is beyond a limit by more than the uncertainty. In between the honest word is **not proved**: measure better, or treat it as bad.
+# Claim *inside* only if the reading lies further inside both limits than its uncertainty. Claim *outside* only if it is beyond a limit by more than the uncertainty. In between, say **not proved**: measure better, or treat the part as bad.
 
 # %% tags=["then"]
 given_table("Limits 25.00 to 25.05 mm, uncertainty 0.010 mm", ["reading, mm", "you may say"],
@@ -298,7 +300,13 @@ lesson.calculation("uncertainty")
 # %% [markdown]
 # ## How you are marked
 #
-# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a mistake costs marks once. What could hurt somebody is **must-pass**. What you do with a zero, with a reading and with a dial, what you claim of a part, a shaft or a bolt, and which torque wrench you take and how it is kept decide their outcomes: one line wrong, and they are not met.
+# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a mistake costs marks once. What could hurt somebody is **must-pass**.
+#
+# Some questions decide their outcome. One line wrong there, and the outcome is not met:
+#
+# - what you do with a zero, with a reading and with a dial
+# - what you claim of a part, a shaft or a bolt
+# - which torque wrench you take, and how you keep it
 #
 # Now open the exercise from **start-here**.
 

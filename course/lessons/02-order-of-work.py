@@ -135,7 +135,7 @@ rule_picture(unit, focus=busiest)
 # %% [markdown]
 # ## What can be done next
 #
-# Step through a whole build. What is fitted is drawn, the step in hand is lit with the way it goes in, and what is not there yet is an outline. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
+# Step through a whole build. What is fitted is drawn. The step in hand is lit, with the direction in which it goes in. What is not there yet is an outline. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
 
 # %% tags=["predict"]
 lesson.predict("ready-at-start", right=str(sum(not whole.before[whole.number[step]] for step in whole.steps)))
@@ -149,7 +149,7 @@ build_simulator(unit, photographs=college_photographs())
 # %% [markdown]
 # ## Several pairs of hands
 #
-# Steps that do not wait for each other can be done at the same time. Then the **longest chain** of steps that wait for each other sets the time: add up the minutes along every chain and take the largest sum. A step of that chain must not start late. Any other step can wait a little.
+# Steps that do not wait for each other can be done at the same time. Then the **longest chain** of steps that wait for each other sets the time. Add up the minutes along every chain and take the largest sum. A step of that chain must not start late. Any other step can wait a little.
 
 # %% tags=["predict"]
 plans = [(s.name, order.with_many_hands(task)) for s, task in tasks]
@@ -176,14 +176,14 @@ hands_chart(parts, order.with_many_hands(parts))
 # %% [markdown]
 # ## Clocks and holds
 #
-# Some steps start a clock. Sealant skins over, a warm part cools, locking compound sets. From then on only what **must** lie between belongs there. Do everything else before the clock starts.
+# Some steps start a clock. Sealant skins over, a warm part cools, locking compound sets. From then on, do only what **must** be done between the start and the end of the clock. Do everything else before the clock starts.
 
 # %% tags=["rig"]
 given_table("The clocks of this unit", ["clock", "starts with", "must be done", "minutes", "why"],
             [(c.name, name[c.starts], name[c.ends], c.minutes, c.reason) for c in unit.clocks])
 
 # %% [markdown]
-# A **hold** is a state that some steps need and that has to be ended again: two gears engaged at once to lock the shafts, a ring held open. Nothing that needs it may come before it or after it, and you must not forget to end it.
+# A **hold** is a state that some steps need and that has to be ended again. Examples: two gears engaged at once to lock the shafts, a part held aside so that another can pass. No step that needs the hold may come before it or after it, and you must not forget to end the hold.
 
 # %% tags=["rig"]
 names = {**name, **{group.id: group.name for group in unit.together}}
@@ -217,7 +217,7 @@ given_table("One forgotten step", ["forgotten", "steps to move in the plan", "ex
 # %% [markdown] tags=["then"]
 # One line in the plan, and far more at the bench. That is why you plan on paper first.
 #
-# To correct a wrong step with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
+# To correct a wrong step with the least rework, ask of every step that is done: does it stand in the way of the forgotten one? Undo only the steps that do. Everything else stays.
 
 # %% tags=["then"]
 build_simulator(unit, late)
@@ -225,7 +225,7 @@ build_simulator(unit, late)
 # %% [markdown]
 # ## Parts that must be new
 #
-# Some parts do their work once: seals, sealing washers, spring pins, staked nuts, a snap ring that was stretched, the film itself. Taking a step apart costs its single-use parts, however new they look.
+# Some parts do their work once: seals, sealing washers, spring pins, staked nuts, a circlip that was stretched, the sealant film itself. Taking a step apart costs its single-use parts, however new they look.
 
 # %% tags=["rig"]
 given_table("Single-use parts of this unit", ["part"],
@@ -234,7 +234,7 @@ given_table("Single-use parts of this unit", ["part"],
 # %% [markdown]
 # ## Where somebody could be hurt
 #
-# Some rules guard more than time and parts. If you break such a rule, you can be hurt at the bench, or the unit can fail on the road. In the exercise these are **must-pass**: marks elsewhere do not make up for one mistake here. The two orders, and which parts must be new, decide their outcomes as well.
+# Some rules guard more than time and parts. If you break such a rule, you can be hurt at the bench, or the unit can fail on the road. In the exercise these are **must-pass**: marks elsewhere do not make up for one mistake here. The two orders, what can be done next, and which parts must be new decide their outcomes as well.
 
 # %% tags=["rig"]
 given_table("Rules that guard safety", ["comes first", "comes later", "why"],

@@ -5,7 +5,7 @@
 #
 # **After this lesson you can**
 #
-# - say what clamp a torque leaves and how sure that is
+# - say how much clamp a torque leaves, and how sure that is
 # - set a wrench with an adapter and in any unit
 # - keep threads in the state that the torque is meant for
 # - protect threads in aluminium
@@ -71,7 +71,7 @@ given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the threa
 thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count)).group.id)
 
 # %% [markdown] tags=["then"]
-# The wide bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
+# The wide bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: nobody knows the friction of one single bolt, and the wrench has its own tolerance. Which of the two is worse here?
 
 # %% [markdown]
 # ## Wet threads
@@ -88,7 +88,7 @@ clamp_by_state(worst)
 # %% [markdown] tags=["then"]
 # The oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard, so the wrench clicks early and the joint is loose.
 #
-# For the same clamp, each friction needs its own torque:
+# In short: torque = K × clamp × diameter. The **nut factor** K is small where the thread is slippery:
 
 # %% tags=["then"]
 given_table(
@@ -100,9 +100,9 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# At the bench you do not recalculate. You **bring the thread into the state that the manual means**: clean it, dry it, then oil it or put compound on it only if the manual says so.
+# At the bench you do not recalculate. You **bring the thread into the state that the manual means**: clean it and dry it. Oil it or put compound on it only if the manual says so.
 #
-# **Locking compound works once.** Clean a bolt that came out to bare metal and use fresh compound. Old, cured compound holds nothing and changes the friction.
+# **Locking compound works once.** Clean the old bolt down to bare metal and use fresh compound. Old, cured compound holds nothing and changes the friction.
 
 # %% [markdown]
 # ## Units of torque
@@ -146,7 +146,7 @@ given_table(
 # %% [markdown]
 # ## Bolts in aluminium
 #
-# Aluminium threads are weaker than the bolt. With enough length of thread that meets, the bolt would break first. With too little, the hole's thread shears off, and the case is scrap or needs an insert.
+# Aluminium threads are weaker than the bolt. What counts is the length on which the threads of bolt and hole meet (the thread engagement). If it is long enough, the bolt would break first. If it is too short, the thread in the hole shears off, and the case is scrap or needs an insert.
 
 # %% tags=["predict"]
 lesson.predict("half-as-deep")
@@ -176,7 +176,7 @@ given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}
 # %% [markdown]
 # ## Oil in a blind hole
 #
-# A blind hole has a bottom. The bolt is a piston in it. If oil or wet sealant fills the room under the tip, the bolt meets it before its head is down, and from there every part of a turn squeezes a liquid that has nowhere to go.
+# A blind hole has a bottom. The bolt is a piston in it. If oil or wet sealant fills the room under the tip, the bolt meets it before its head is down. From there on, the bolt squeezes a liquid that has nowhere to go.
 
 # %% tags=["predict"]
 lesson.predict("oil-under-bolt")
@@ -195,12 +195,12 @@ given_table(f"{blind.group.name}: room for {full:.2f} cm³ under the tip",
               "yes" if k.splits else "no") for oil, k in zip(oils, locks)])
 
 # %% [markdown] tags=["then"]
-# The joint then has too little clamp or none, the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
+# The joint then has too little clamp or none, the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Where the manual asks for sealant, put it under the head, not into the hole. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
 
 # %% [markdown]
 # ## Tightening a face
 #
-# When you tighten one bolt, it presses the parts together under its neighbours too, and they lose some of their clamp. With bare metal between the faces they lose little, with a gasket a lot.
+# When you tighten one bolt, it presses the parts together under its neighbours too, and the neighbours lose some of their clamp. With bare metal between the faces they lose little, with a gasket a lot.
 
 # %% tags=["predict"]
 flanged = [g for g in groups if g.group.flange is not None]
@@ -269,7 +269,7 @@ given_table("One round at full torque, round the ring",
 # %% [markdown]
 # ## A last round on wet sealant
 #
-# **Wet sealant** carries no clamp. At first it holds the faces apart. As it flows out, every bolt loses clamp. Set a film in the face above, tighten all bolts, then let the film run out.
+# **Wet sealant** carries no clamp. At first it holds the faces apart. As it flows out, every bolt loses clamp. In the rig of *Tightening a face*, set a film, tighten all bolts, then let the film run out.
 #
 # So make a last round after a few minutes, within the open time of the sealant, and never after it has cured.
 
@@ -295,7 +295,7 @@ given_table(
 # %% [markdown]
 # ## Lock the nut
 #
-# The collar of the nut is staked into the slot of the shaft, or the tab of a plate is bent against the nut. That metal may be bent once only. So a nut that was staked, or a plate that was bent, is replaced.
+# The collar of the nut is staked into the slot of the shaft, or the tab of a plate is bent against the nut. That metal may be bent once only. So replace a nut that was staked, or a plate that was bent.
 
 # %% tags=["predict"] needs="staked-nut"
 staked = unit.fits.staked_nuts if unit.fits_if_any else ()
@@ -312,7 +312,7 @@ given_table("What a staked collar holds once the clamp is gone",
              for n, share, s in holds]) if holds else None
 
 # %% [markdown] tags=["then"] needs="staked-nut"
-# A shallow tab is crushed in its slot: half the depth, half the hold. A deep tab can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts. Staking keeps a nut from turning loose. It does not replace the torque.
+# A shallow tab is crushed in its slot: half the depth, half the hold. A deep tab can only be sheared off. To punch it deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts. Staking keeps a nut from turning loose. It does not replace the torque.
 
 # %% [markdown]
 # ## Work it out
@@ -343,7 +343,14 @@ lesson.calculation("shaft-nut")
 # %% [markdown]
 # ## How you are marked
 #
-# Where a figure builds on an earlier one, a mistake costs marks once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**, each asked in several cases of which every one must be right: the state of the thread, how a bolt starts in aluminium, a dry blind hole, which way a nut turns, how the shafts are held, and which parts are used again.
+# Where a figure builds on an earlier one, a mistake costs marks once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**. Each is asked in several cases, and every case must be right:
+#
+# - the state of the thread
+# - how a bolt starts in aluminium
+# - a dry blind hole
+# - which way a nut turns
+# - how the shafts are held
+# - which parts are used again
 #
 # Now open the exercise from **start-here**.
 

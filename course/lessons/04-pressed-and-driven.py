@@ -9,7 +9,7 @@
 # - press on the right ring
 # - judge a seal by its depth and lean
 # - choose spring and taper pins
-# - turn a circlip the right way
+# - fit a circlip the right way round
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can plan a fitting job on paper and say when to stop.
 #
@@ -42,7 +42,7 @@ lesson.asked_again()
 #
 # - **Presses** hold more force than you feel. Guard shut, hands out, nobody in line. If a ring tilts: load off first.
 # - **Anything struck** can splinter: eye protection, a punch that fits, a brass or soft-faced hammer on hardened parts.
-# - **Circlips and springs** fly. Eye protection, pliers that fit, a hand over the clip.
+# - **Circlips and springs** fly. Eye protection, pliers that fit, a cloth over the clip.
 # - **Hot and very cold parts** look like any other. Dry gloves, path clear, say it aloud. Keep brake cleaner far from heat.
 #
 # On this page nothing can break. Try things.
@@ -51,6 +51,8 @@ lesson.asked_again()
 # ## Read a fit
 #
 # A fit names a hole and a shaft of one nominal size: **H7/p6**. Each stands for a **zone**: the sizes that are allowed. The letter says where the zone lies, the figure how wide it is. Capitals are holes. A µm is a thousandth of a millimetre.
+#
+# By how much the shaft is larger than its hole is the **interference**, or for short the *grip*.
 
 # %% tags=["predict"]
 lesson.predict("always-tight")
@@ -74,7 +76,7 @@ given_table(
 # %% [markdown]
 # ## Force of the press
 #
-# The grip squeezes the seat with a pressure. Friction turns the pressure into the force you need:
+# The grip makes a pressure in the seat. Friction turns the pressure into the force you need:
 #
 # force = π × diameter × length × pressure × friction
 
@@ -85,7 +87,7 @@ lesson.predict("twice-as-tight")
 force_when_cold(warmed)
 
 # %% [markdown] tags=["then"]
-# Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge helps you only if you know what to expect.
+# Dry or oiled makes nearly as much difference as twice the grip. So you never know **one** force, but a range. Work it out first: a gauge helps you only if you know what to expect.
 #
 # Much more than the range: tilt, burr, dirt, wrong part. Stop. Much less: worn or wrong part. Take it out.
 
@@ -111,7 +113,7 @@ driven_section(INNER, OUTER, shaft=False)
 driven_section(OUTER, OUTER, shaft=False)
 
 # %% [markdown] tags=["then"]
-# **Press only on the ring that is being fitted.**
+# **Press only on the ring whose seat is tight.**
 
 # %% [markdown]
 # ## Both seats at once
@@ -125,7 +127,7 @@ driven_section(fit.BOTH, fit.BOTH)
 # ## Square and home
 #
 # - **Which side up:** look it up before you oil the bearing. The wide end of a cup opens towards its rollers. The end of the bore with the chamfer goes on first.
-# - **Square:** chamfer first, seat clean and lightly oiled. Support the shaft under its end, never a gear or the other bearing.
+# - **Square:** chamfer first, seat clean and lightly oiled. Support the shaft under its own end, never under a gear or the other bearing.
 # - **Home:** the force jumps, the sound turns dull, and **no feeler goes under the ring anywhere**.
 
 # %% [markdown]
@@ -167,7 +169,7 @@ given_table(
 #
 # **Cold** shrinks the inner part; the sum is the same. Use a freezer (about −20 °C) first. Dry ice (−78 °C) shrinks it more than twice as much, and it is dangerous:
 #
-# - **It suffocates.** It turns into carbon dioxide, which you cannot smell and which fills a room from the floor up: 1 kg makes half a cubic metre. Use it in the open or in a well-aired room, never in a store, a pit or a closed car.
+# - **It suffocates.** It turns into carbon dioxide. You cannot smell that gas, and it fills a room from the floor up: 1 kg makes half a cubic metre. Use it in the open or in a well-aired room, never in a store, a pit or a closed car.
 # - **It bursts closed containers.** Let the lid lie loose. Never use a bottle, a screw top or a taped box.
 # - **It burns skin at once.** Wear dry insulated gloves and eye protection, and use tongs. Wet gloves freeze to the part.
 #
@@ -183,7 +185,7 @@ lesson.predict("lip-to-oil")
 seal_section("oil")
 
 # %% [markdown] tags=["then"]
-# The lip looks towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until nothing is found wrong.
+# The lip looks towards what it keeps in: oil presses the lip on the shaft. If the seal is turned round, the oil lifts the lip. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until nothing is found wrong.
 
 # %% tags=["then"]
 seal_seat(unit, unit.fits.seals[0].id)
@@ -191,12 +193,12 @@ seal_seat(unit, unit.fits.seals[0].id)
 # %% [markdown] tags=["then"]
 # Lay a **bridge**, a straight bar, across the face and read the depth at four places over it. Take the thickness of the bridge off each reading. The mean is the depth; deepest less shallowest is the lean.
 #
-# A seal is used **once**. Too deep, leaning, turned round or cut: new seal. Only not deep enough: drive it on, squarely, with a driver on its rim.
+# A seal is used **once**. Too deep, leaning, turned round or cut: new seal. If it is only not deep enough, drive it further in, squarely, with a driver on its rim.
 
 # %% [markdown] needs="spring-pin"
 # ## Spring pins
 #
-# The hole squeezes a slotted pin, and the pin springs back against it. The pin must bear many times the force of the lever.
+# The hole squeezes a slotted pin, and the pin springs back against it. The pin must bear many times the force that the lever puts on it.
 
 # %% tags=["predict"]
 lesson.predict("force-on-pin")
@@ -228,7 +230,7 @@ spring_pin_section(planes=1, nested=True)
 # %% [markdown]
 # ## Taper pins
 #
-# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** When it is home, the large end still stands out a little (it stands proud), so that it can be driven further when it wears.
+# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **Strike the large end to drive it in, the small end to drive it out.** When the pin is home, its large end still stands out a little (it stands proud). So it can be driven further when it wears.
 
 # %% tags=["rig"]
 pin = fit.TaperPin(0.006, 0.030)
@@ -256,9 +258,9 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
             [(f"{mm:g}", f"{s.holds_nm:.1f}", "being crushed" if s.first == "crushes" else "being sheared off") for mm, s in stakes])
 
 # %% [markdown] tags=["then"]
-# Once it would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
+# Once the tab would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
 #
-# **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and throw away one that was opened too far.
+# **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, and turn it in its groove to see that it is seated all round. Throw away one that was opened too far.
 
 # %% [markdown]
 # ## One job from start to end
@@ -297,7 +299,14 @@ lesson.calculation("stake")
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a mistake costs marks once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver presses and how its force runs, which pin goes in and how it sits, and what is used again decides its outcome: one line wrong, and it is not met.
+# Where an answer builds on an earlier one, a mistake costs marks once. The right way to warm a part and the cautions at the bench are **must-pass**.
+#
+# Some questions decide their outcome. One line wrong there, and the outcome is not met:
+#
+# - whether you press on or stop
+# - where a driver presses, and how its force runs
+# - which pin goes in, and how it sits
+# - which seals, nuts and circlips are used again
 #
 # Now open the exercise from **start-here**.
 

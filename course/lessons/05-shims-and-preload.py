@@ -51,15 +51,15 @@ lesson.asked_again()
 # %% [markdown]
 # ## End play or preload
 #
-# A shaft sits between two bearings that face each other. If there is a little room left between them, the shaft can move along: **end play**. If they are pressed against each other, there is no room and the rings are squeezed: **preload**.
+# A shaft sits between two bearings that face each other. If there is a little room left between them, the shaft can move lengthwise: **end play**. If they are pressed against each other, there is no room and the rings are squeezed: **preload**.
 #
-# Both are one scale. End play lies on one side of nothing, preload on the other. A **shim** moves you along it.
+# Both lie on one scale: end play on one side of zero, preload on the other. A **shim** moves the setting along this scale.
 
 # %% tags=["rig"]
 bearing_section(main, bearings, shim_mm=shim.choose_for(main, bearings).total.m_as("mm"))
 
 # %% [markdown]
-# Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin filled strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
+# Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin filled strip at the right. A hundredth of a millimetre more or less decides how long the bearings live.
 
 # %% [markdown]
 # ## Which way does it work
@@ -135,7 +135,7 @@ shim_choice(main, bearings)
 # %% [markdown]
 # ## Choosing from the set
 #
-# The dashed lines are the target **less the uncertainty of your measurement** at both ends. That is the guard band. A shim inside the dashed lines meets the target even if your readings were off. Often more than one does: each is right.
+# The dashed lines are the target **less the uncertainty of your measurement** at both ends. That is the guard band. A shim inside the dashed lines meets the target even if your readings were off by all of that. Often more than one does: each is right.
 #
 # - A shim between dashed line and target edge is a gamble. Measure again, better.
 # - Two thin shims may do what one cannot, where the maker allows two. Each face must be clean and flat.
@@ -171,7 +171,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 # %% [markdown] tags=["then"]
 # Uncertainties do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
 #
-# An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
+# An error that two readings **share** does not even out, such as the error of the one gauge that measured both bearings. It counts twice.
 #
 # So improve the largest one first. Halving a small one changes next to nothing.
 
@@ -208,9 +208,9 @@ lesson.predict("hot-unit")
 preload_when_warm(main, bearings, Q(0.08, "mm"))
 
 # %% [markdown] tags=["then"]
-# Try it too with the slider *Warm the unit* above. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
+# Try it too with the slider *Warm the unit* above. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. In both directions, along **and** across, the case has the larger effect.
 #
-# With the inner rings pressed together the case grows the other way, and the result changes its sign:
+# Where the inner rings are pressed together, the growth of the case works the other way, and the result changes its sign:
 
 # %% tags=["then"]
 change = {pair.name: bearing.support_change(pair, bearings) for pair in pairs}
@@ -227,7 +227,7 @@ given_table(
 # %% [markdown]
 # ## Pull on a cord
 #
-# Preload is felt as turning torque. Wind a cord round a drum or gear, pull it with a spring scale, slowly and evenly, and read **while it turns**, not at the first jerk.
+# Preload is felt as turning torque. Wind a cord round a drum or gear. Pull it with a spring scale, slowly and evenly, and read **while it turns**, not at the first jerk.
 #
 # torque = pull × radius
 
@@ -240,7 +240,7 @@ cord_bench(unit, main.id, setting_mm=0.08)
 # %% [markdown] tags=["then"]
 # A pull without its radius means nothing.
 #
-# Now tick *with the seals*, then *with the other shaft*. The scale rises and the preload has not changed. So always say **what is turned**: bearings alone, with seals, with the whole train. Take off what the rest needs before you judge the bearings. And turn first: rollers off their rib do not rub, and the cord reads too little.
+# Now tick *with the seals*, then *with the other shaft*. The scale rises and the preload has not changed. So always say **what is turned**: bearings alone, with seals, with the whole train. Take off what the rest needs before you judge the bearings. And turn first: rollers off their rib do not rub, and the scale reads too little.
 
 # %% [markdown]
 # ## Too much, too little
@@ -257,12 +257,12 @@ curve = bearing.life_against_setting(bearing.Pair.from_support(main, bearings), 
 life_over_setting(curve, f"{main.name} at its running setting")
 
 # %% [markdown] tags=["then"]
-# A little preload shares the load among more rollers and life rises; past the best point it falls steeply, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
+# A little preload shares the load among more rollers, and life rises. Past the best point it falls steeply, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
 #
-# Life here is what nine of ten such pairs reach, called L10. The dash-dotted line is the short reckoning of bearing catalogues with their factors e and Y, for comparison.
+# Life here is what nine of ten such pairs reach, called L10. The dash-dotted line is the short calculation of bearing catalogues with their factors e and Y, for comparison.
 #
-# - **Too much:** hot bearing, blue or brown raceways, high cord, early pitting.
-# - **Too little:** gears move along their shafts, the noise changes between pull and overrun, teeth wear at one end, seals weep.
+# - **Too much:** hot bearing, blue or brown raceways, a high pull on the cord, early pitting.
+# - **Too little:** gears move along their shafts, the noise changes between pull (under power) and overrun, teeth wear at one end, seals weep.
 
 # %% [markdown]
 # ## Before it runs
@@ -300,7 +300,7 @@ lesson.calculation("life-compared")
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a mistake costs marks once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What is done where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes: one line wrong, and they are not met.
+# Where an answer builds on an earlier one, a mistake costs marks once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What you do where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes. One line wrong there, and the outcome is not met.
 #
 # Now open the exercise from **start-here**.
 

@@ -77,12 +77,12 @@ sealant_rig(
 # %% [markdown] tags=["then"]
 # Sealant does not stick to oil. Lift the face off, choose **wipe**, wipe that stretch and lay it again. Close it once more.
 #
-# The order: scrape; wipe with solvent on a clean cloth; let it dry; look along a straightedge; **then** open the tube. After that nobody touches the face.
+# The order: scrape; wipe with solvent on a clean cloth; let it dry; check it with a straightedge; **then** open the tube. After that nobody touches the face.
 
 # %% [markdown]
 # ## How much sealant
 #
-# The next face is clean and bare. The oil gallery beside it is safe up to a lump of 0.8 mm. Try three things, and close the face after each:
+# The next face is clean and bare. The oil gallery beside it is safe up to a lump of 0.8 mm (the radius of its half round). Try three things, and close the face after each:
 #
 # 1. a film of 0.03 mm on every stretch;
 # 2. a film of 0.1 mm on every stretch;
@@ -125,9 +125,9 @@ given_table(
 # %% [markdown]
 # ## Work out how thick
 #
-# A bead keeps its volume when it is pressed flat: its round end becomes a flat one of the same area.
+# A bead keeps its volume when it is pressed flat: its round section becomes a flat one of the same area.
 #
-# 1. Area of the round end = 0.785 × diameter × diameter. A bead of 2 mm: 0.785 × 2 × 2 = 3.14 mm².
+# 1. Area of the round section = 0.785 × diameter × diameter. A bead of 2 mm: 0.785 × 2 × 2 = 3.14 mm².
 # 2. Film = area ÷ width. Pressed to 12 mm: 3.14 ÷ 12 = 0.26 mm. It must be at least as thick as the **largest** gap.
 # 3. The rest comes out: (film − gap) × width × length.
 # 4. About half of the rest goes inwards. It lies along the edge as a half round, of the area 1.57 × radius × radius.
@@ -174,7 +174,7 @@ given_table(
 # %% [markdown]
 # ## Blind holes shut things in
 #
-# What gets into a blind hole cannot get out. If oil or sealant stands in it, the bolt presses on it like a piston: the wrench clicks, the joint is loose, and the case can split. So dry blind holes, and keep the bead off them.
+# What gets into a blind hole cannot get out. If oil or sealant stands in it, the bolt presses on that like a piston. The wrench clicks, the joint is loose, and the case can split. So dry blind holes, and keep the bead off them.
 #
 # Below, a closed bead runs right round a blind hole.
 
@@ -273,7 +273,7 @@ given_table(
 # - **A small half round all along**: right. Wipe the outside off.
 # - **A half round larger than the oil gallery allows**: as much lies inside. Lift the case off, clean both faces, lay less.
 #
-# Paste takes seconds to minutes to flow, longer in the cold. While it flows, the bolts lose clamp. So the last round of tightening is repeated.
+# Paste takes seconds to minutes to flow, longer in the cold. While it flows, the bolts lose clamp. So repeat the last round of tightening.
 
 # %% [markdown]
 # ## Which sealant

@@ -215,7 +215,7 @@ def test_a_cracked_tab_kept_and_a_whole_one_thrown_away(marked, issued):
     cracked = issued["given"]["stake"]["cracked"]
     fields, _ = marked(stake_do="leave" if cracked else "renew")
     assert fields["stake-do"].share == 0
-    said = "Look at the tab" if cracked else "one stake does not spend a nut"
+    said = "Look at the tab" if cracked else "need not be renewed"
     assert said in told(fields["stake-do"])
 
 

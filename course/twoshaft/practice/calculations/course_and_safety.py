@@ -18,7 +18,7 @@ ANOTHER_SCALE = Calculation(
             "torque", "Torque in N·m", "N·m", "{card} × 1.356", lambda s: s["card"] * 1.3558,
             {
                 "You divided by 1.356 in place of multiplying.": lambda s: s["card"] / 1.3558,
-                "The figure was taken over without its unit.": lambda s: s["card"],
+                "You took the figure as N·m; it is in lbf·ft.": lambda s: s["card"],
             },
         ),
     ),
@@ -51,8 +51,8 @@ LIFT = Calculation(
     "lift",
     "May it be lifted by hand?",
     "The limit begins with 23 kg. Each multiplier takes off its share: reach 25 ÷ H, height "
-    "1 − 0.003 × the distance from 75 cm, travel 0.82 + 4.5 ÷ D, twist 1 − 0.0032 × A. It is one "
-    "lift in a while, with good handles.",
+    "1 − 0.003 × the distance from 75 cm, travel 0.82 + 4.5 ÷ D, twist 1 − 0.0032 × A. It is "
+    "one lift now and then, with good handles.",
     (
         Given("load", "load", 8, 20, 1, "kg"),
         Given("reach", "reach H", 30, 55, 5, "cm"),

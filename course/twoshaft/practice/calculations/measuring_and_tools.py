@@ -98,7 +98,7 @@ DIAL = Calculation(
 PULL = Calculation(
     "pull-on-cord",
     "A pull on a cord",
-    "The cord leaves the drum along it.",
+    "The cord leaves the drum along its rim.",
     (
         Given("pull", "pull while it turns", 8, 40, 1, "N"),
         Given("across", "diameter of the drum", 50, 120, 10, "mm"),

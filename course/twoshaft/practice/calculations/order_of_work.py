@@ -5,7 +5,7 @@ from twoshaft.practice.calculation import Calculation, Given, Step
 REPAIR = Calculation(
     "late-step",
     "What a forgotten step costs",
-    "Two steps stand in its way. They come off, the forgotten step is done, and they go on again.",
+    "Two steps are in the way. They come off, the forgotten step is done, and they go on again.",
     (
         Given("off1", "first step in the way: off", 3, 9, 1, "min"),
         Given("on1", "first step in the way: on", 6, 15, 1, "min"),
@@ -28,7 +28,7 @@ REPAIR = Calculation(
 CLOCK = Calculation(
     "clock",
     "Keep within the time",
-    "Three steps must lie inside the clock, and the last of them ends it.",
+    "Three steps must be done while the clock runs, and the last of them ends it.",
     (
         Given("allowed", "the clock allows", 20, 40, 1, "min"),
         Given("one", "first step", 2, 6, 1, "min"),

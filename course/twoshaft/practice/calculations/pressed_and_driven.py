@@ -165,7 +165,7 @@ TAPER = Calculation(
 STAKE = Calculation(
     "stake",
     "What a stake holds",
-    "A tab shears off, or it is crushed: whichever takes less ends it.",
+    "A tab is sheared off or crushed, whichever takes less torque.",
     (
         Given("shear", "torque that shears the tab", 30, 60, 1, "N·m"),
         Given("crush", "torque that crushes it, for each mm of depth", 14, 40, 1, "N·m"),
@@ -182,7 +182,7 @@ STAKE = Calculation(
               lambda s: s["shear"] + s["deep"]}),
         Step("times", "How many times the drag", "", "{holds} ÷ {drag}",
              lambda s: s["holds"] / s["drag"],
-             {"You divided the drag by it.": lambda s: s["drag"] / s["holds"]}),
+             {"You divided the drag by what the stake holds.": lambda s: s["drag"] / s["holds"]}),
     ),
 )  # fmt: skip
 

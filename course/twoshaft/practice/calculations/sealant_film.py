@@ -8,8 +8,8 @@ from twoshaft.practice.calculation import Calculation, Given, Step
 BEAD = Calculation(
     "bead-to-film",
     "From bead to film",
-    "A bead keeps its volume when it is pressed flat. Half of what is over goes inwards and lies "
-    "there as a half round.",
+    "A bead keeps its volume when it is pressed flat. Half of what is left over goes inwards and "
+    "lies there as a half round.",
     (
         Given("bead", "diameter of the bead", 1.2, 2.8, 0.1, "mm"),
         Given("width", "pressed to a width of", 10, 16, 1, "mm"),

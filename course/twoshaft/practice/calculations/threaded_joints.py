@@ -17,7 +17,7 @@ CARD = Calculation(
     (
         Step("torque", "Torque at the bolt", "N·m", "{card} × 1.356", lambda s: s["card"] * 1.3558,
              {"You divided by 1.356 in place of multiplying.": lambda s: s["card"] / 1.3558,
-              "The figure was taken over without its unit.": lambda s: s["card"]}),
+              "You took the figure as N·m; it is in lbf·ft.": lambda s: s["card"]}),
         Step("setting", "Set the wrench to", "N·m", "{torque} × {wrench} ÷ ({wrench} + {adapter})",
              lambda s: joint.setting_with_adapter.plain(s["torque"], s["wrench"] / 1e3,
                                                         s["adapter"] / 1e3, 0.0),
@@ -31,12 +31,12 @@ FOUND = Calculation(
     "found-setting",
     "A setting that was found",
     "Somebody set the wrench without thinking of the adapter. What did the bolt get? Clamp is "
-    "about torque ÷ (nut factor × diameter).",
+    "about torque ÷ (K × diameter), with K the nut factor of the thread.",
     (
         Given("setting", "setting found", 15, 60, 1, "N·m"),
         Given("wrench", "wrench, from drive to grip", 280, 420, 10, "mm"),
         Given("adapter", "adapter, straight on", 40, 90, 5, "mm"),
-        Given("factor", "nut factor of the thread", 0.14, 0.20, 0.01),
+        Given("factor", "K of the thread", 0.14, 0.20, 0.01),
         Given("across", "diameter of the thread", 8, 10, 2, "mm"),
         Given("yields", "clamp at which the bolt yields", 28, 48, 1, "kN"),
     ),
@@ -53,11 +53,11 @@ FOUND = Calculation(
               lambda s: s["torque"] / s["setting"] * 100}, off=0.3),
         Step("clamp", "Clamp that this leaves", "kN", "{torque} ÷ ({factor} × {across})",
              lambda s: joint.clamp_short.plain(s["torque"], s["factor"], s["across"] / 1e3) / 1e3,
-             {"You multiplied by the nut factor.":
+             {"You multiplied by K.":
               lambda s: s["torque"] * s["factor"] / s["across"]}),
         Step("use", "Share of the clamp at which it yields", "%", "{clamp} ÷ {yields} × 100",
              lambda s: s["clamp"] / s["yields"] * 100,
-             {"This is the yield over the clamp.":
+             {"You divided the clamp at which it yields by the clamp.":
               lambda s: s["yields"] / s["clamp"] * 100}, off=0.6),
     ),
 )  # fmt: skip
@@ -65,21 +65,21 @@ FOUND = Calculation(
 WRONG_STATE = Calculation(
     "wrong-state",
     "The wrong state of the thread",
-    "Clamp is about torque ÷ (nut factor × diameter). A slippery thread has a smaller nut factor.",
+    "Clamp is about torque ÷ (K × diameter). A slippery thread has a smaller nut factor K.",
     (
         Given("torque", "torque of the card", 15, 40, 1, "N·m"),
         Given("across", "diameter of the thread", 8, 10, 2, "mm"),
-        Given("meant", "nut factor as the card means it", 0.15, 0.19, 0.01),
-        Given("found", "nut factor as found", 0.09, 0.12, 0.01),
+        Given("meant", "K as the card means it", 0.15, 0.19, 0.01),
+        Given("found", "K as found", 0.09, 0.12, 0.01),
     ),
     (
         Step("wanted", "Clamp that is meant", "kN", "{torque} ÷ ({meant} × {across})",
              lambda s: joint.clamp_short.plain(s["torque"], s["meant"], s["across"] / 1e3) / 1e3,
-             {"You multiplied by the nut factor.":
+             {"You multiplied by K.":
               lambda s: s["torque"] * s["meant"] / s["across"]}),
         Step("got", "Clamp with the same torque as found", "kN", "{torque} ÷ ({found} × {across})",
              lambda s: joint.clamp_short.plain(s["torque"], s["found"], s["across"] / 1e3) / 1e3,
-             {"You multiplied by the nut factor.":
+             {"You multiplied by K.":
               lambda s: s["torque"] * s["found"] / s["across"]}),
         Step("times", "How many times what is meant", "", "{got} ÷ {wanted}",
              lambda s: s["got"] / s["wanted"],
@@ -141,7 +141,7 @@ BLIND = Calculation(
 FACE = Calculation(
     "spread-of-a-face",
     "Read a cover",
-    "Spread = largest clamp less smallest, over what each bolt should have.",
+    "Spread = largest clamp less smallest, divided by what each bolt should have.",
     (
         Given("most", "tightest bolt", 10, 14, 0.1, "kN"),
         Given("least", "loosest bolt", 5, 9, 0.1, "kN"),

@@ -22,7 +22,10 @@ def test_a_chart_is_read_and_the_answer_saved_reopened_and_marked(learner, wait_
     wait_until(lambda: learner.stored("oil-read"))
     form.scroll_into_view_if_needed()
     screenshot(page, "close-out-oil")
-    for asked, name in (("Pressure that was lost", "leak"), ("What do you look at first?", "road")):
+    for asked, name in (
+        ("Pressure lost by the leak alone", "leak"),
+        ("What do you look at first?", "road"),
+    ):
         page.locator(FORM, has_text=asked).first.scroll_into_view_if_needed()
         screenshot(page, f"close-out-{name}")
 

@@ -147,7 +147,7 @@ def test_a_reading_names_a_gear_or_asks_for_more_turns(module, marked, unit):
             if want == "more":
                 wrong = with_one_wrong(clean, "apart-says", id, fits[0])
                 field = marked(issued, apart_says=wrong)[0]["apart-says"]
-                assert field.share < 1 and "more turns part them" in told(field)
+                assert field.share < 1 and "more turns tell them apart" in told(field)
     assert said == {"one", "more", "again"}
 
 
@@ -182,7 +182,7 @@ def test_four_decisions_must_be_right(clean):
         ("cone-fit", "washed", "fit", "scores its cone"),
         ("cone-fit", "evened", "fit", "bedded in"),
         ("hands-do", "wipes", "go", "see every hand first"),
-        ("hands-do", "drill", "go", "stops for no hand"),
+        ("hands-do", "drill", "go", "does not stop when a hand is caught"),
         ("hands-do", "alone", "go", "falls on feet"),
         ("hands-do", "eye", "lift", "nothing to stop"),
     ],

@@ -40,7 +40,7 @@ WRONG = [
      lambda g, a: f"{shift.detent_force(_spring(g), _ramp(g), 0.0).to_start.magnitude:.3f} N", 0.5,
      "without friction"),
     ("the crest without the depth of the notch", "detent-crest",
-     lambda g, a: a["detent-leave"], 0.25, "notch's depth on top"),
+     lambda g, a: a["detent-leave"], 0.25, "by the depth of the notch"),
     ("the outer lever for the finger", "lever-torque",
      lambda g, a: f"{g['lever']['rail_n'] * g['lever']['lever_mm'] / 1e3:.4f} N·m", 0.25,
      "not at the outer lever"),

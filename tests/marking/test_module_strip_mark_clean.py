@@ -87,7 +87,7 @@ def test_half_the_size_is_not_twice_the_time(marked, issued):
     given = issued["given"]["chips"]
     wrong = given["known_minutes"] * given["known_um"] / given["asked_um"]
     field = marked(chips_time=f"{wrong:.2f} min")[0]["chips-time"]
-    assert 0 < field.share < 0.4 and "twice" in told(field)
+    assert 0 < field.share < 0.4 and "square the ratio" in told(field)
 
 
 def test_what_stands_on_the_sheet_is_not_read_again(marked, clean):

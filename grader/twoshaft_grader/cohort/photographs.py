@@ -154,32 +154,25 @@ def bring_photographs(cohort: Cohort) -> None:
     CohortError
         When the list is damaged; what the lessons showed before stays.
     """
-    own, place = own_photographs(cohort), cohort.workplace / FOLDER
-    here = [one for one in own.album.photographs if own.read(one)]
-    wanted = {one.file for one in here}
-    if not wanted:
+    shown, place = photograph_files(cohort), cohort.workplace / FOLDER
+    if not shown:
         files.remove(place)
         return
-    for one in here:
-        write_inside(cohort.workplace, f"{FOLDER}/{one.file}", own.read(one), sync=False)
-    text = ALBUM.text(Album(photographs=tuple(here))).encode()
-    write_inside(cohort.workplace, f"{FOLDER}/{ALBUM.file}", text, sync=False)
+    for name, data in shown.items():  # the list last: it names nothing that is not there
+        write_inside(cohort.workplace, name, data, sync=False)
     for path in place.glob("*.jpg"):
-        if path.name not in wanted:
+        if f"{FOLDER}/{path.name}" not in shown:
             files.remove(path)
 
 
 def photograph_files(cohort: Cohort) -> dict[str, bytes]:
-    """What a kit takes along, by its path; nothing where there are none."""
+    """What workplace and kit show, by its path, the list last; nothing where there are none."""
     own = own_photographs(cohort)
-    here = [one for one in own.album.photographs if own.read(one)]
-    if not here:
+    read = {one: data for one in own.album.photographs if (data := own.read(one))}
+    if not read:
         return {}
-    list_of_them = ALBUM.text(Album(photographs=tuple(here))).encode()
-    return {
-        f"{FOLDER}/{ALBUM.file}": list_of_them,
-        **{f"{FOLDER}/{one.file}": own.read(one) for one in here},
-    }
+    shown = {f"{FOLDER}/{one.file}": data for one, data in read.items()}
+    return shown | {f"{FOLDER}/{ALBUM.file}": ALBUM.text(Album(photographs=tuple(read))).encode()}
 
 
 def _keep(cohort: Cohort, album: Album) -> None:

@@ -340,6 +340,39 @@ def test_what_is_said_stands_where_the_button_was_pressed_on_a_long_page(lab, gr
     screenshot(dark.page, "desk-said-under-the-button-dark")
 
 
+def test_what_is_pressed_while_a_page_is_turned_is_done_afterwards(lab, group):
+    desk = AtTheDesk(lab)
+    page, here = desk.page, desk.page.locator(f"{FRONT} .ts-desk-here")
+    both = """([page, button]) => {
+      const desk = document.querySelector(".jp-MainAreaWidget:not(.lm-mod-hidden) .twoshaft-desk");
+      const named = (name) =>
+        [...desk.querySelectorAll("button")].find((one) => one.textContent === name);
+      named(page).click();
+      named(button).click();
+    }"""
+    page.evaluate(both, ["Group", "Correct the name"])
+    here.get_by_text("The learner is missing").wait_for()
+    # What belonged to the page that was turned is not done on the next one; the desk goes on.
+    page.evaluate(both, ["Hand over", "Correct the name"])
+    page.locator(f"{FRONT} h2").get_by_text("Hand over", exact=True).wait_for()
+    page.evaluate(both, ["Seal it", "Group"])
+    page.locator(f"{FRONT} h2").get_by_text("Group", exact=True).wait_for()
+    assert page.locator(f"{FRONT} [role=alert]").inner_text() == ""
+
+
+def test_a_file_that_changed_after_it_was_chosen_is_asked_for_again(lab, group, tmp_path):
+    desk = AtTheDesk(lab)
+    roster = tmp_path / "roster.csv"
+    roster.write_text(ROSTER)
+    desk.page.locator(f"{FRONT} input[type=file]").set_input_files(roster)
+    roster.write_text(f"{ROSTER}d4,Nash,Di,B\n")
+    desk.press("Show what would change")
+    told = desk.page.locator(f"{FRONT} .ts-desk-here")
+    told.get_by_text("roster.csv has changed or gone since it was chosen").wait_for()
+    desk.page.locator(f"{FRONT} input[type=file]").set_input_files(roster)
+    desk.press("Show what would change", "Nothing is written yet")
+
+
 def test_a_unit_file_and_a_cohort_are_made_and_its_desk_opened_by_keyboard(lab, group, screenshot):
     desk = AtTheDesk(lab)
     page, body = desk.page, desk.page.locator(f"{FRONT} .ts-desk-body")

@@ -358,6 +358,15 @@ def test_damaged_files(tmp_path, content, what):
     assert what in str(caught.value)
 
 
+@pytest.mark.filterwarnings("error")
+def test_an_anchor_that_stands_twice_is_no_matter(tmp_path):
+    path = tmp_path / "little.yaml"
+    path.write_text(
+        GOOD.replace("{id: ring,", "&a {id: ring,").replace("{id: seal,", "&a {id: seal,")
+    )
+    assert len(load_unit(path).parts) == 2
+
+
 @pytest.mark.slow
 def test_alias_bomb_is_refused(tmp_path):
     levels = ["a0: &a0 [x, x]"]

@@ -173,7 +173,9 @@ def _composed(text: str) -> Any:
     if pyyaml.__with_libyaml__:
         with suppress(pyyaml.YAMLError, ValueError):
             return _Quick(text).get_single_node()
-    return YAML(typ="safe", pure=True).compose(text)
+    reader = YAML(typ="safe", pure=True)
+    reader.composer.warn_double_anchors = False  # YAML allows it, and the last one counts
+    return reader.compose(text)
 
 
 class _Reader:

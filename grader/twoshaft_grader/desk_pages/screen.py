@@ -12,6 +12,7 @@ from typing import Any
 
 import traitlets
 
+from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import Screen
 from twoshaft_grader.cohort.folder import find_cohort
 from twoshaft_grader.cohort.trail import account
@@ -24,10 +25,11 @@ from twoshaft_grader.records.cells import csv_of
 from twoshaft_grader.records.rows import INVENTED
 
 BUSY = "Something is under way; wait until it has ended."
+TURNED = "nothing was done: another window of this desk has turned the page"
 AGAIN = "then do the same again, which goes on where this ended"
 _WORD = re.compile(r"[a-z]+[ ,:]")
 LOOK_S = 20
-"""So long a look that the page takes by itself is waited for."""
+"""So long what ends by itself soon, a look or a page that is turned, is waited for."""
 REPORT = "tell the course's authors what you did"
 
 
@@ -69,7 +71,7 @@ class DeskScreen(Screen):
         self._files = ChosenFiles()
         self._thread: threading.Thread | None = None
         self._hands = threading.Lock()
-        self._looking = False
+        self._ends_soon = False
         about = self._desk.cohort
         super().__init__(
             cohort={
@@ -105,8 +107,8 @@ class DeskScreen(Screen):
                 self._files.all(),
                 str(message.get("of", "")),
             )
-            page, act = self._pages[self.page], str(message.get("act", ""))
-            self._start(lambda work: page.do(act, values, work), "working", clear=True)
+            page, act = str(message.get("page") or self.page), str(message.get("act", ""))
+            self._start(lambda work: self._do(page, act, values, work), "working", clear=True)
 
     def wait(self) -> None:
         """Wait until what is under way has ended."""
@@ -122,17 +124,22 @@ class DeskScreen(Screen):
         self.page = name
         return ""
 
+    def _do(self, page: str, act: str, values: Values, work: Work) -> str:
+        if page != self.page:  # another window of this desk turned to another one
+            raise CourseError(TURNED, mend="do it again on its own page")
+        return self._pages[page].do(act, values, work)
+
     def _start(
         self, call: Callable[[Work], str], doing: str, *, clear: bool = False, quietly: bool = False
     ) -> None:
         """Call something in a thread, then show the page as it is after it."""
-        # A look that the page takes by itself stands in nobody's way: what is pressed waits for it.
-        wait_s = LOOK_S if self._looking and not quietly else 0
+        # A look, a page, or what is done but for showing it: what is pressed waits for these.
+        wait_s = LOOK_S if self._ends_soon and not quietly else 0
         if not self._hands.acquire(blocking=wait_s > 0, timeout=wait_s or -1):
             if not quietly:
                 self.tell_trouble(BUSY)
             return
-        self._looking = quietly
+        self._ends_soon = not clear
         if doing:
             self._tell(doing, 0, 0)
         self._thread = threading.Thread(
@@ -156,6 +163,7 @@ class DeskScreen(Screen):
             data = as_data(parts)
             if quietly and data == self.parts:
                 return
+            self._ends_soon = True
             with self.hold_sync():
                 self.parts, self.every = data, self._pages[self.page].every_s
                 self.said, self.trouble = said, trouble or (self.trouble if quietly else "")

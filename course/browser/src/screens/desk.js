@@ -79,10 +79,14 @@ export function renderDesk({ model, el }) {
   let fileBoxes = new Map();
   let sending = false;
   let pressed = ""; // the key of the control that was pressed last
-  let wanted = ""; // the page to turn to when what is done is done
-  let waits = false; // whether what came of it is still to be shown
+  let sure = ""; // the act that asks whether it is meant
+  let asked = ""; // what was asked of the kernel and is not answered yet
+  let waits = false; // whether what came of a press is still to be shown
+  /** @type {(() => void) | null} what was pressed while a page was turned, done afterwards */
+  let later = null;
 
-  const isBusy = () => sending || Object.keys(model.get("busy")).length > 0;
+  const tellBusy = () => body.setAttribute("aria-busy", String(isBusy()));
+  const isBusy = () => sending || Boolean(asked) || Object.keys(model.get("busy")).length > 0;
 
   /**
    * @param {string} type
@@ -91,14 +95,18 @@ export function renderDesk({ model, el }) {
   const ask = (type, more = {}) => {
     if (isBusy() || screen.isLost()) return;
     if (type !== "look") {
+      asked = type;
       said.textContent = "";
       screen.alert.textContent = "";
       sayHere();
+      tellBusy();
     }
     model.send({ type, ...more });
   };
 
   const keyed = () => findAll(el, "[data-key]");
+  /** @param {string} key */
+  const stands = (key) => keyed().some((node) => node.dataset.key === key);
 
   /** Where the pressed control stands now; nothing where it has gone. */
   function place() {
@@ -133,26 +141,55 @@ export function renderDesk({ model, el }) {
     what?.scrollIntoView({ block: "nearest" });
   }
 
+  /** Sends what was chosen; gives the name of a file that can no longer be read, or nothing. */
+  async function sendFiles() {
+    for (const [field, box] of fileBoxes) {
+      const [file] = box.files ?? [];
+      try {
+        if (file) await sendFile(model, field, file);
+      } catch {
+        box.value = ""; // the browser will not read it again
+        return file.name;
+      }
+    }
+    return "";
+  }
+
+  /** @param {string} text */
+  function tellTrouble(text) {
+    said.textContent = "";
+    screen.alert.textContent = text;
+    lookThere();
+  }
+
   /**
    * @param {string} act
    * @param {string} key the control that is pressed
    * @param {string} [of]
    */
   async function press(act, key, of = "") {
-    if (isBusy() || screen.isLost()) return;
+    if (screen.isLost()) return;
+    if (isBusy()) {
+      // While something is done a second press is one too many; it may wait for a page.
+      if (!waits) later = () => stands(key) && press(act, key, of);
+      return;
+    }
     pressed = key;
+    sure = "";
     waits = true;
     sending = true;
-    try {
-      for (const [field, box] of fileBoxes) {
-        const [file] = box.files ?? [];
-        if (file) await sendFile(model, field, file);
-      }
-    } finally {
-      sending = false;
+    const unread = await sendFiles();
+    sending = false;
+    if (unread || isBusy() || screen.isLost()) {
+      waits = false;
+      if (unread)
+        tellTrouble(`${unread} has changed or gone since it was chosen: choose it again.`);
+      else if (!screen.isLost()) later = () => stands(key) && press(act, key, of);
+      return;
     }
     const marks = [...ticked].map(([id, keys]) => [id, [...keys]]);
     ask("do", {
+      page: model.get("page"),
       act,
       of,
       typed: Object.fromEntries(typed),
@@ -216,27 +253,41 @@ export function renderDesk({ model, el }) {
     };
     /** @param {Act} act */
     const confirm = (act) => {
-      const asked = freshId("sure");
+      sure = act.id;
+      const question = freshId("sure");
       const box = make(
         "div",
-        { class: "ts-question", role: "group", tabindex: -1, "aria-labelledby": asked },
-        make("p", { id: asked }, act.sure),
+        {
+          class: "ts-question",
+          role: "group",
+          tabindex: -1,
+          "aria-labelledby": question,
+          "data-key": `sure:${act.id}`,
+        },
+        make("p", { id: question }, act.sure),
         make(
           "div",
           { class: "ts-doing" },
           button(`Yes: ${act.label}`, () => press(act.id, `act:${act.id}`), {
             "data-key": `act:${act.id}`,
           }),
-          button("No, leave it", () => {
-            shown();
-            findAll(acts, `[data-key="act:${act.id}"]`)[0]?.focus();
-          }),
+          button(
+            "No, leave it",
+            () => {
+              sure = "";
+              shown();
+              findAll(acts, `[data-key="act:${act.id}"]`)[0]?.focus();
+            },
+            { "data-key": `no:${act.id}` },
+          ),
         ),
       );
       acts.replaceChildren(box);
       box.focus();
     };
-    shown();
+    const open = form.acts.find((act) => act.sure && act.id === sure);
+    if (open) confirm(open);
+    else shown();
     return make(
       "form",
       {
@@ -412,8 +463,10 @@ export function renderDesk({ model, el }) {
   /** @param {string} id */
   function turnTo(id) {
     if (screen.isLost()) return;
-    wanted = isBusy() ? id : ""; // a page that is asked for meanwhile is opened afterwards
-    if (wanted) return;
+    if (isBusy()) {
+      later = () => turnTo(id);
+      return;
+    }
     pressed = "";
     ask("page", { name: id });
   }
@@ -437,7 +490,9 @@ export function renderDesk({ model, el }) {
     const key = keyed().find((node) => node === document.activeElement)?.dataset.key;
     const from = body.contains(document.activeElement);
     const scrolled = findAll(body, ".ts-desk-scroll").map((node) => node.scrollTop);
+    asked = "";
     if (model.get("page") !== page || model.get("cleared") !== cleared) {
+      sure = "";
       typed = new Map();
       ticked = new Map();
       fileBoxes = new Map();
@@ -461,17 +516,26 @@ export function renderDesk({ model, el }) {
       waits = false;
       lookThere();
     }
+    tellBusy();
+    goOn();
+  }
+
+  /** Does what was pressed meanwhile, once the page stands as it will be. */
+  function goOn() {
+    if (isBusy() || !later) return;
+    const next = later;
+    later = null;
+    next();
   }
 
   /** @type {number | undefined} */
   let soon;
   function drawBusy() {
     const busy = model.get("busy");
-    body.setAttribute("aria-busy", String(isBusy()));
+    tellBusy();
     clearTimeout(soon);
     if (!Object.keys(busy).length) {
       bar.replaceChildren();
-      if (wanted) setTimeout(() => wanted && turnTo(wanted), 0);
       return;
     }
     const { doing, done, of } = busy;
@@ -495,7 +559,12 @@ export function renderDesk({ model, el }) {
     who.value = model.get("by");
   });
   screen.follow("msg:custom", (message) => {
-    if (message.type === "trouble") lookThere();
+    if (message.type === "trouble") {
+      asked = "";
+      waits = false;
+      tellBusy();
+      lookThere();
+    }
     if (message.type !== "save") return;
     const url = URL.createObjectURL(new Blob([`\ufeff${message.text}`], { type: "text/csv" }));
     const link = make("a", { href: url, download: message.name });

@@ -1,6 +1,9 @@
+import re
+
 import pytest
 
-from twoshaft.models.geartrain import count_turns, ratio
+from twoshaft.models.geartrain import count_turns, freedom, ratio
+from twoshaft.plots.gear_section import KEY, LETTER_PX, gear_layout, train_figure
 from twoshaft.plots.geartrain import count_by_gear, ratio_bars
 from twoshaft.units import load_unit
 
@@ -39,3 +42,15 @@ def test_counts_are_drawn_with_half_a_least_count_each_side(train):
 def test_a_coarse_count_can_mix_gears_up(train):
     coarse = train.model_copy(update={"least_count_turns": 0.5})
     assert "can mix them up" in count_by_gear(coarse, 1, AVERAGED).alt
+
+
+@pytest.mark.parametrize("name", ["tarnbeck-c4", "tarnbeck-k6"])
+def test_what_the_marks_mean_stands_whole_below_a_narrow_train_too(name):
+    train = load_unit(name).gear_train
+    at = gear_layout(train)
+    drawn = train_figure(train, (), (), freedom(train), "In neutral")
+    texts = re.findall(r'<text class="tsf-t" x="8" y="(\d+)">([^<]+)</text>', drawn)
+    assert " ".join(line for _, line in reversed(texts)) == KEY
+    assert all(8 + LETTER_PX * len(line) < at.width for _, line in texts)
+    low = max(wheel.y + wheel.radius for wheel in at.wheels.values())
+    assert all(low + 8 < int(y) < at.height for y, _ in texts)

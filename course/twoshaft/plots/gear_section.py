@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 from html import escape
+from textwrap import wrap
 
 from twoshaft.models.geartrain import Freedom, pitch_radii
 from twoshaft.plots import style
@@ -16,7 +17,12 @@ from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 PX_PER_MM = 0.72
 LEFT_PX, COLUMN_PX, RIGHT_PX = 212, 74, 40
-HEAD_PX, FOOT_PX = 36, 22
+HEAD_PX, FOOT_PX, LINE_PX = 36, 14, 16
+LETTER_PX = 6.6  # one of small text, on average
+KEY = (
+    "Heights to scale, widths not. Filled: drives now. Hatched: locked. "
+    "Thick mark: in front, dashed: behind."
+)
 FACE_PX = 30
 SHAFT_PX = 9
 SLEEVE_PX = (16, 28)
@@ -119,9 +125,13 @@ def gear_layout(train: GearTrain) -> Layout:
             at = y[getattr(mesh, side).shaft]
             wheels[f"{mesh.id} {side}"] = Wheel(f"{mesh.id} {side}", columns[mesh.id], at, r)
     low = max(wheel.y + wheel.radius for wheel in wheels.values())
-    return Layout(
-        columns, y, wheels, LEFT_PX + COLUMN_PX * len(groups) + RIGHT_PX, low + FOOT_PX + 8
-    )
+    width = LEFT_PX + COLUMN_PX * len(groups) + RIGHT_PX
+    return Layout(columns, y, wheels, width, low + FOOT_PX + LINE_PX * len(_key(width)))
+
+
+def _key(width_px: float) -> list[str]:
+    """What the drawing's marks mean, in lines that fit below it."""
+    return wrap(KEY, int((width_px - 16) / LETTER_PX))
 
 
 def train_figure(
@@ -171,10 +181,9 @@ def train_figure(
     drawing.add(*_heads(train, at, engaged, works))
     for shaft in train.shafts:
         drawing.add(_name(train, at, shaft, shaft in held, shaft in found.locked))
-    drawing.add(
-        f'<text class="tsf-t" x="8" y="{at.height - 10:.0f}">Heights to scale, widths not. '
-        "Filled: drives now. Hatched: locked. Thick mark: in front, dashed: behind.</text>"
-    )
+    for k, line in enumerate(reversed(_key(at.width))):
+        y = at.height - 10 - LINE_PX * k
+        drawing.add(f'<text class="tsf-t" x="8" y="{y:.0f}">{line}</text>')
     return drawing.text()
 
 

@@ -1,6 +1,9 @@
 """Parts apart and together as a screen: the slider, names, stages; nothing asked of the kernel."""
 
+from io import BytesIO
+
 import pytest
+from PIL import Image
 from tests.browser.conftest import PATIENCE_MS, chromium_path, open_rig, rig_notebook
 
 SETUP = """\
@@ -157,6 +160,13 @@ def test_solids_in_space_turn_hide_and_go_together(lab, wait_until, screenshot, 
         rig.locator("input[type=range]").focus()
         changed_by(lambda: page.keyboard.press("End"))
         screenshot(page, "exploded-space-together")
+        # in a system's own colours, turned on while it is open, it takes theirs
+        changed_by(lambda: page.emulate_media(forced_colors="active"))
+        with Image.open(BytesIO(canvas.screenshot())) as seen:
+            assert min(seen.convert("RGB").getpixel((20, 20))) > 240  # the ground, not black
+        top, frame = rig.bounding_box(), canvas.bounding_box()
+        assert frame["y"] + frame["height"] - top["y"] <= 590  # it fits a small window
+        page.emulate_media(forced_colors="none")
         rig.get_by_role("button", name="In three dimensions").press("Enter")
         assert rig.locator(".ts-unit svg").is_visible() and canvas.count() == 0
     finally:

@@ -37,7 +37,7 @@ export function foresee(model) {
  * @param {string} written
  */
 function resolved(root, written) {
-  const probe = make("span", { style: `color: ${written}` });
+  const probe = make("span", { style: `color: ${written}; forced-color-adjust: none` });
   root.append(probe);
   const pen = /** @type {CanvasRenderingContext2D} */ (
     make("canvas", { width: 1, height: 1 }).getContext("2d")
@@ -46,7 +46,28 @@ function resolved(root, written) {
   probe.remove();
   pen.fillRect(0, 0, 1, 1);
   const [r, g, b] = pen.getImageData(0, 0, 1, 1).data;
-  return `rgb(${r}, ${g}, ${b})`;
+  return { text: `rgb(${r}, ${g}, ${b})`, light: (r + g + b) / 765 };
+}
+
+const FORCED = window.matchMedia("(forced-colors: active)");
+
+/**
+ * The colours of the page as it is now; a canvas is told them, style sheets do not reach into it.
+ *
+ * @param {HTMLElement} root
+ */
+function coloursOf(root) {
+  const [ink, paper, accent] = FORCED.matches
+    ? ["CanvasText", "Canvas", "Highlight"]
+    : ["var(--ts-ink)", "var(--ts-paper)", "var(--ts-accent)"];
+  const ground = resolved(root, paper);
+  const share = ground.light > 0.5 ? 18 : 40; // metal is told from a dark ground by more light
+  return {
+    ink: resolved(root, ink).text,
+    paper: ground.text,
+    accent: resolved(root, accent).text,
+    metal: resolved(root, `color-mix(in srgb, ${ink} ${share}%, ${paper})`).text,
+  };
 }
 
 /**
@@ -148,24 +169,25 @@ export function unitSpace(model, space, parts) {
     },
     { passive: false },
   );
+  const recolour = () => {
+    view?.recolour(coloursOf(canvas.parentElement ?? document.body));
+    tell();
+  };
+  const theme = new MutationObserver(recolour);
   const watch = new ResizeObserver(() => view?.paint());
   let closed = false;
   chunk(model, "solids").then(
     ({ solidsView }) => {
       if (closed) return;
-      const metal = "color-mix(in srgb, var(--ts-ink) 18%, var(--ts-paper))";
-      view = solidsView(canvas, space, {
-        ink: resolved(canvas.parentElement ?? document.body, "var(--ts-ink)"),
-        paper: resolved(canvas.parentElement ?? document.body, "var(--ts-paper)"),
-        accent: resolved(canvas.parentElement ?? document.body, "var(--ts-accent)"),
-        metal: resolved(canvas.parentElement ?? document.body, metal),
-      });
+      view = solidsView(canvas, space, coloursOf(canvas.parentElement ?? document.body));
       view.move(shift);
       view.fit(); // as large as all of it is when apart
       onReady();
       view.home();
       view.paint();
       watch.observe(canvas);
+      theme.observe(document.body, { attributes: true });
+      FORCED.addEventListener("change", recolour);
       tell();
       canvas.dataset.painted = "true";
     },
@@ -197,6 +219,8 @@ export function unitSpace(model, space, parts) {
     close() {
       closed = true;
       watch.disconnect();
+      theme.disconnect();
+      FORCED.removeEventListener("change", recolour);
       view?.close();
     },
   };

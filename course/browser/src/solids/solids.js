@@ -187,6 +187,15 @@ export function solidsView(canvas, space, colours) {
       const solid = hits.find((/** @type {any} */ one) => !one.material.transparent) ?? hits[0];
       return solid?.userData.part ?? null;
     },
+    /**
+     * The page's colours have changed: `look` gives them to the parts.
+     *
+     * @param {Partial<typeof colours>} to
+     */
+    recolour(to) {
+      Object.assign(colours, to);
+      scene.background = new Color(colours.paper);
+    },
     paint,
     close() {
       cancelAnimationFrame(waiting);

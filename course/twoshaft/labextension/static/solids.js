@@ -37,7 +37,7 @@ t+t)%t}function Na(i,t,e){return(1-e)*i+e*t}function Rc(i){return Math.pow(2,Mat
 return 255;case Int32Array:return 2147483647;case Int16Array:return 32767;case Int8Array:return 127;default:return}}function Ih(i,t){
 if(t.constructor===Float32Array)return i;let e=ko(t);if(e===void 0)throw new Error("THREE.MathUtils: Invalid component t\
 ype.");return Math.max(i/e,-1)}function Ph(i,t){if(t.constructor===Float32Array)return i;let e=ko(t);if(e===void 0)throw new Error(
-"THREE.MathUtils: Invalid component type.");return Math.round(i*e)}var Bt=class{static{this.prototype.isVector2=!0}constructor(t=0,e=0){this.x=t,this.y=e}get width(){return this.x}set width(t){
+"THREE.MathUtils: Invalid component type.");return Math.round(i*e)}var zt=class{static{this.prototype.isVector2=!0}constructor(t=0,e=0){this.x=t,this.y=e}get width(){return this.x}set width(t){
 this.x=t}get height(){return this.y}set height(t){this.y=t}set(t,e){return this.x=t,this.y=e,this}setScalar(t){return this.
 x=t,this.y=t,this}setX(t){return this.x=t,this}setY(t){return this.y=t,this}setComponent(t,e){switch(t){case 0:this.x=e;
 break;case 1:this.y=e;break;default:throw new Error("THREE.Vector2: index is out of range: "+t)}return this}getComponent(t){
@@ -67,7 +67,7 @@ sin(e),r=this.x-t.x,a=this.y-t.y;return this.x=r*n-a*s+t.x,this.y=r*s+a*n+t.y,th
 this.y=Math.random(),this}*[Symbol.iterator](){yield this.x,yield this.y}},hn=class{constructor(t=0,e=0,n=0,s=1){this.isQuaternion=
 !0,this._x=t,this._y=e,this._z=n,this._w=s}static slerpFlat(t,e,n,s,r,a,o){let l=n[s+0],c=n[s+1],h=n[s+2],p=n[s+3],u=r[a+
 0],d=r[a+1],g=r[a+2],M=r[a+3];if(p!==M||l!==u||c!==d||h!==g){let m=l*u+c*d+h*g+p*M;m<0&&(u=-u,d=-d,g=-g,M=-M,m=-m);let f=1-
-o;if(m<.9995){let S=Math.acos(m),T=Math.sin(S);f=Math.sin(f*S)/T,o=Math.sin(o*S)/T,l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*
+o;if(m<.9995){let S=Math.acos(m),b=Math.sin(S);f=Math.sin(f*S)/b,o=Math.sin(o*S)/b,l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*
 o}else{l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*o;let S=1/Math.sqrt(l*l+c*c+h*h+p*p);l*=S,c*=S,h*=S,p*=S}}t[e]=l,t[e+1]=c,t[e+
 2]=h,t[e+3]=p}static multiplyQuaternionsFlat(t,e,n,s,r,a){let o=n[s],l=n[s+1],c=n[s+2],h=n[s+3],p=r[a],u=r[a+1],d=r[a+2],
 g=r[a+3];return t[e]=o*g+h*p+l*d-c*u,t[e+1]=l*g+h*u+c*p-o*d,t[e+2]=c*g+h*d+o*u-l*p,t[e+3]=h*g-o*p-l*u-c*d,t}get x(){return this.
@@ -167,8 +167,8 @@ e[8]=n[8],this}extractBasis(t,e,n){return t.setFromMatrix3Column(this,0),e.setFr
 this,2),this}setFromMatrix4(t){let e=t.elements;return this.set(e[0],e[4],e[8],e[1],e[5],e[9],e[2],e[6],e[10]),this}multiply(t){
 return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){let n=t.elements,
 s=e.elements,r=this.elements,a=n[0],o=n[3],l=n[6],c=n[1],h=n[4],p=n[7],u=n[2],d=n[5],g=n[8],M=s[0],m=s[3],f=s[6],S=s[1],
-T=s[4],y=s[7],w=s[2],E=s[5],_=s[8];return r[0]=a*M+o*S+l*w,r[3]=a*m+o*T+l*E,r[6]=a*f+o*y+l*_,r[1]=c*M+h*S+p*w,r[4]=c*m+h*
-T+p*E,r[7]=c*f+h*y+p*_,r[2]=u*M+d*S+g*w,r[5]=u*m+d*T+g*E,r[8]=u*f+d*y+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
+b=s[4],y=s[7],w=s[2],E=s[5],_=s[8];return r[0]=a*M+o*S+l*w,r[3]=a*m+o*b+l*E,r[6]=a*f+o*y+l*_,r[1]=c*M+h*S+p*w,r[4]=c*m+h*
+b+p*E,r[7]=c*f+h*y+p*_,r[2]=u*M+d*S+g*w,r[5]=u*m+d*b+g*E,r[8]=u*f+d*y+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
 t,e[3]*=t,e[6]*=t,e[1]*=t,e[4]*=t,e[7]*=t,e[2]*=t,e[5]*=t,e[8]*=t,this}determinant(){let t=this.elements,e=t[0],n=t[1],s=t[2],
 r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8];return e*a*h-e*o*c-n*r*h+n*o*l+s*r*c-s*a*l}invert(){let t=this.elements,e=t[0],
 n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=h*a-o*c,u=o*l-h*r,d=c*r-a*l,g=e*p+n*u+s*d;if(g===0)return this.
@@ -223,8 +223,8 @@ i):i.data?{data:Array.from(i.data),width:i.width,height:i.height,type:i.data.con
 erialize Texture."),{})}var Nh=0,Ba=new O,De=class i extends cn{constructor(t=i.DEFAULT_IMAGE,e=i.DEFAULT_MAPPING,n=ln,s=ln,r=Re,a=wn,o=rn,l=Ne,c=i.
 DEFAULT_ANISOTROPY,h=Cn){super(),this.isTexture=!0,Object.defineProperty(this,"id",{value:Nh++}),this.uuid=bs(),this.name=
 "",this.source=new bi(t),this.mipmaps=[],this.mapping=e,this.channel=0,this.wrapS=n,this.wrapT=s,this.magFilter=r,this.minFilter=
-a,this.anisotropy=c,this.format=o,this.internalFormat=null,this.type=l,this.offset=new Bt(0,0),this.repeat=new Bt(1,1),this.
-center=new Bt(0,0),this.rotation=0,this.matrixAutoUpdate=!0,this.matrix=new It,this.generateMipmaps=!0,this.mipmapsAutoUpdate=
+a,this.anisotropy=c,this.format=o,this.internalFormat=null,this.type=l,this.offset=new zt(0,0),this.repeat=new zt(1,1),this.
+center=new zt(0,0),this.rotation=0,this.matrixAutoUpdate=!0,this.matrix=new It,this.generateMipmaps=!0,this.mipmapsAutoUpdate=
 !0,this.premultiplyAlpha=!1,this.flipY=!0,this.unpackAlignment=4,this.colorSpace=h,this.userData={},this.updateRanges=[],
 this.version=0,this.onUpdate=null,this.renderTarget=null,this.isRenderTargetTexture=!1,this.isArrayTexture=!!(t&&t.depth&&
 t.depth>1),this.pmremVersion=0,this.isPMREMTexture=!1,this.normalized=!1}get width(){return this.source.getSize(Ba).x}get height(){
@@ -275,9 +275,9 @@ y/=t.y,this.z/=t.z,this.w/=t.w,this}divideScalar(t){return this.multiplyScalar(1
 2*Math.acos(t.w);let e=Math.sqrt(1-t.w*t.w);return e<1e-4?(this.x=1,this.y=0,this.z=0):(this.x=t.x/e,this.y=t.y/e,this.z=
 t.z/e),this}setAxisAngleFromRotationMatrix(t){let e,n,s,r,l=t.elements,c=l[0],h=l[4],p=l[8],u=l[1],d=l[5],g=l[9],M=l[2],
 m=l[6],f=l[10];if(Math.abs(h-u)<.01&&Math.abs(p-M)<.01&&Math.abs(g-m)<.01){if(Math.abs(h+u)<.1&&Math.abs(p+M)<.1&&Math.abs(
-g+m)<.1&&Math.abs(c+d+f-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let T=(c+1)/2,y=(d+1)/2,w=(f+1)/2,E=(h+u)/4,_=(p+M)/
-4,b=(g+m)/4;return T>y&&T>w?T<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(T),s=E/n,r=_/n):y>w?y<.01?(n=.707106781,s=
-0,r=.707106781):(s=Math.sqrt(y),n=E/s,r=b/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=b/r),this.set(
+g+m)<.1&&Math.abs(c+d+f-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let b=(c+1)/2,y=(d+1)/2,w=(f+1)/2,E=(h+u)/4,_=(p+M)/
+4,T=(g+m)/4;return b>y&&b>w?b<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(b),s=E/n,r=_/n):y>w?y<.01?(n=.707106781,s=
+0,r=.707106781):(s=Math.sqrt(y),n=E/s,r=T/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=T/r),this.set(
 n,s,r,e),this}let S=Math.sqrt((m-g)*(m-g)+(p-M)*(p-M)+(u-h)*(u-h));return Math.abs(S)<.001&&(S=1),this.x=(m-g)/S,this.y=
 (p-M)/S,this.z=(u-h)/S,this.w=Math.acos((c+d+f-1)/2),this}setFromMatrixPosition(t){let e=t.elements;return this.x=e[12],
 this.y=e[13],this.z=e[14],this.w=e[15],this}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this.z=
@@ -364,24 +364,24 @@ normalize(),Ln.crossVectors(n,Ue),Ln.lengthSq()===0&&(Math.abs(n.z)===1?Ue.x+=1e
 n,Ue)),Ln.normalize(),Is.crossVectors(Ue,Ln),s[0]=Ln.x,s[4]=Is.x,s[8]=Ue.x,s[1]=Ln.y,s[5]=Is.y,s[9]=Ue.y,s[2]=Ln.z,s[6]=
 Is.z,s[10]=Ue.z,this}multiply(t){return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){
 let n=t.elements,s=e.elements,r=this.elements,a=n[0],o=n[4],l=n[8],c=n[12],h=n[1],p=n[5],u=n[9],d=n[13],g=n[2],M=n[6],m=n[10],
-f=n[14],S=n[3],T=n[7],y=n[11],w=n[15],E=s[0],_=s[4],b=s[8],U=s[12],P=s[1],D=s[5],k=s[9],q=s[13],I=s[2],W=s[6],$=s[10],G=s[14],
-et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*E+o*P+l*I+c*et,r[4]=a*_+o*D+l*W+c*H,r[8]=a*b+o*k+l*$+c*Q,r[12]=a*U+o*q+l*G+
-c*j,r[1]=h*E+p*P+u*I+d*et,r[5]=h*_+p*D+u*W+d*H,r[9]=h*b+p*k+u*$+d*Q,r[13]=h*U+p*q+u*G+d*j,r[2]=g*E+M*P+m*I+f*et,r[6]=g*_+
-M*D+m*W+f*H,r[10]=g*b+M*k+m*$+f*Q,r[14]=g*U+M*q+m*G+f*j,r[3]=S*E+T*P+y*I+w*et,r[7]=S*_+T*D+y*W+w*H,r[11]=S*b+T*k+y*$+w*Q,
-r[15]=S*U+T*q+y*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
+f=n[14],S=n[3],b=n[7],y=n[11],w=n[15],E=s[0],_=s[4],T=s[8],U=s[12],P=s[1],D=s[5],k=s[9],q=s[13],I=s[2],W=s[6],$=s[10],G=s[14],
+et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*E+o*P+l*I+c*et,r[4]=a*_+o*D+l*W+c*H,r[8]=a*T+o*k+l*$+c*Q,r[12]=a*U+o*q+l*G+
+c*j,r[1]=h*E+p*P+u*I+d*et,r[5]=h*_+p*D+u*W+d*H,r[9]=h*T+p*k+u*$+d*Q,r[13]=h*U+p*q+u*G+d*j,r[2]=g*E+M*P+m*I+f*et,r[6]=g*_+
+M*D+m*W+f*H,r[10]=g*T+M*k+m*$+f*Q,r[14]=g*U+M*q+m*G+f*j,r[3]=S*E+b*P+y*I+w*et,r[7]=S*_+b*D+y*W+w*H,r[11]=S*T+b*k+y*$+w*Q,
+r[15]=S*U+b*q+y*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
 e[9]*=t,e[13]*=t,e[2]*=t,e[6]*=t,e[10]*=t,e[14]*=t,e[3]*=t,e[7]*=t,e[11]*=t,e[15]*=t,this}determinant(){let t=this.elements,
 e=t[0],n=t[4],s=t[8],r=t[12],a=t[1],o=t[5],l=t[9],c=t[13],h=t[2],p=t[6],u=t[10],d=t[14],g=t[3],M=t[7],m=t[11],f=t[15],S=l*
-d-c*u,T=o*d-c*p,y=o*u-l*p,w=a*d-c*h,E=a*u-l*h,_=a*p-o*h;return e*(M*S-m*T+f*y)-n*(g*S-m*w+f*E)+s*(g*T-M*w+f*_)-r*(g*y-M*
+d-c*u,b=o*d-c*p,y=o*u-l*p,w=a*d-c*h,E=a*u-l*h,_=a*p-o*h;return e*(M*S-m*b+f*y)-n*(g*S-m*w+f*E)+s*(g*b-M*w+f*_)-r*(g*y-M*
 E+m*_)}determinantAffine(){let t=this.elements,e=t[0],n=t[4],s=t[8],r=t[1],a=t[5],o=t[9],l=t[2],c=t[6],h=t[10];return e*
 (a*h-o*c)-n*(r*h-o*l)+s*(r*c-a*l)}transpose(){let t=this.elements,e;return e=t[1],t[1]=t[4],t[4]=e,e=t[2],t[2]=t[8],t[8]=
 e,e=t[6],t[6]=t[9],t[9]=e,e=t[3],t[3]=t[12],t[12]=e,e=t[7],t[7]=t[13],t[13]=e,e=t[11],t[11]=t[14],t[14]=e,this}setPosition(t,e,n){
 let s=this.elements;return t.isVector3?(s[12]=t.x,s[13]=t.y,s[14]=t.z):(s[12]=t,s[13]=e,s[14]=n),this}invert(){let t=this.
 elements,e=t[0],n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=t[9],u=t[10],d=t[11],g=t[12],M=t[13],m=t[14],f=t[15],
-S=e*o-n*a,T=e*l-s*a,y=e*c-r*a,w=n*l-s*o,E=n*c-r*o,_=s*c-r*l,b=h*M-p*g,U=h*m-u*g,P=h*f-d*g,D=p*m-u*M,k=p*f-d*M,q=u*f-d*m,
-I=S*q-T*k+y*D+w*P-E*U+_*b;if(I===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/I;return t[0]=(o*q-l*k+c*D)*
+S=e*o-n*a,b=e*l-s*a,y=e*c-r*a,w=n*l-s*o,E=n*c-r*o,_=s*c-r*l,T=h*M-p*g,U=h*m-u*g,P=h*f-d*g,D=p*m-u*M,k=p*f-d*M,q=u*f-d*m,
+I=S*q-b*k+y*D+w*P-E*U+_*T;if(I===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/I;return t[0]=(o*q-l*k+c*D)*
 W,t[1]=(s*k-n*q-r*D)*W,t[2]=(M*_-m*E+f*w)*W,t[3]=(u*E-p*_-d*w)*W,t[4]=(l*P-a*q-c*U)*W,t[5]=(e*q-s*P+r*U)*W,t[6]=(m*y-g*_-
-f*T)*W,t[7]=(h*_-u*y+d*T)*W,t[8]=(a*k-o*P+c*b)*W,t[9]=(n*P-e*k-r*b)*W,t[10]=(g*E-M*y+f*S)*W,t[11]=(p*y-h*E-d*S)*W,t[12]=
-(o*U-a*D-l*b)*W,t[13]=(e*D-n*U+s*b)*W,t[14]=(M*T-g*w-m*S)*W,t[15]=(h*w-p*T+u*S)*W,this}scale(t){let e=this.elements,n=t.
+f*b)*W,t[7]=(h*_-u*y+d*b)*W,t[8]=(a*k-o*P+c*T)*W,t[9]=(n*P-e*k-r*T)*W,t[10]=(g*E-M*y+f*S)*W,t[11]=(p*y-h*E-d*S)*W,t[12]=
+(o*U-a*D-l*T)*W,t[13]=(e*D-n*U+s*T)*W,t[14]=(M*b-g*w-m*S)*W,t[15]=(h*w-p*b+u*S)*W,this}scale(t){let e=this.elements,n=t.
 x,s=t.y,r=t.z;return e[0]*=n,e[4]*=s,e[8]*=r,e[1]*=n,e[5]*=s,e[9]*=r,e[2]*=n,e[6]*=s,e[10]*=r,e[3]*=n,e[7]*=s,e[11]*=r,this}getMaxScaleOnAxis(){
 let t=this.elements,e=t[0]*t[0]+t[1]*t[1]+t[2]*t[2],n=t[4]*t[4]+t[5]*t[5]+t[6]*t[6],s=t[8]*t[8]+t[9]*t[9]+t[10]*t[10];return Math.
 sqrt(Math.max(e,n,s))}makeTranslation(t,e,n){return t.isVector3?this.set(1,0,0,t.x,0,1,0,t.y,0,0,1,t.z,0,0,0,1):this.set(
@@ -391,8 +391,8 @@ this}makeRotationZ(t){let e=Math.cos(t),n=Math.sin(t);return this.set(e,-n,0,0,n
 let n=Math.cos(e),s=Math.sin(e),r=1-n,a=t.x,o=t.y,l=t.z,c=r*a,h=r*o;return this.set(c*a+n,c*o-s*l,c*l+s*o,0,c*o+s*l,h*o+
 n,h*l-s*a,0,c*l-s*o,h*l+s*a,r*l*l+n,0,0,0,0,1),this}makeScale(t,e,n){return this.set(t,0,0,0,0,e,0,0,0,0,n,0,0,0,0,1),this}makeShear(t,e,n,s,r,a){
 return this.set(1,n,r,0,t,1,a,0,e,s,1,0,0,0,0,1),this}compose(t,e,n){let s=this.elements,r=e._x,a=e._y,o=e._z,l=e._w,c=r+
-r,h=a+a,p=o+o,u=r*c,d=r*h,g=r*p,M=a*h,m=a*p,f=o*p,S=l*c,T=l*h,y=l*p,w=n.x,E=n.y,_=n.z;return s[0]=(1-(M+f))*w,s[1]=(d+y)*
-w,s[2]=(g-T)*w,s[3]=0,s[4]=(d-y)*E,s[5]=(1-(u+f))*E,s[6]=(m+S)*E,s[7]=0,s[8]=(g+T)*_,s[9]=(m-S)*_,s[10]=(1-(u+M))*_,s[11]=
+r,h=a+a,p=o+o,u=r*c,d=r*h,g=r*p,M=a*h,m=a*p,f=o*p,S=l*c,b=l*h,y=l*p,w=n.x,E=n.y,_=n.z;return s[0]=(1-(M+f))*w,s[1]=(d+y)*
+w,s[2]=(g-b)*w,s[3]=0,s[4]=(d-y)*E,s[5]=(1-(u+f))*E,s[6]=(m+S)*E,s[7]=0,s[8]=(g+b)*_,s[9]=(m-S)*_,s[10]=(1-(u+M))*_,s[11]=
 0,s[12]=t.x,s[13]=t.y,s[14]=t.z,s[15]=1,this}decompose(t,e,n){let s=this.elements;t.x=s[12],t.y=s[13],t.z=s[14];let r=this.
 determinantAffine();if(r===0)return n.set(1,1,1),e.identity(),this;let a=oi.set(s[0],s[1],s[2]).length(),o=oi.set(s[4],s[5],
 s[6]).length(),l=oi.set(s[8],s[9],s[10]).length();r<0&&(a=-a),Ke.copy(this);let c=1/a,h=1/o,p=1/l;return Ke.elements[0]*=
@@ -574,7 +574,7 @@ salmon:16416882,sandybrown:16032864,seagreen:3050327,seashell:16774638,sienna:10
 slategray:7372944,slategrey:7372944,snow:16775930,springgreen:65407,steelblue:4620980,tan:13808780,teal:32896,thistle:14204888,
 tomato:16737095,turquoise:4251856,violet:15631086,wheat:16113331,white:16777215,whitesmoke:16119285,yellow:16776960,yellowgreen:10145074},
 Dn={h:0,s:0,l:0},Ls={h:0,s:0,l:0};function ka(i,t,e){return e<0&&(e+=1),e>1&&(e-=1),e<1/6?i+(t-i)*6*e:e<1/2?t:e<2/3?i+(t-
-i)*6*(2/3-e):i}var zt=class{constructor(t,e,n){return this.isColor=!0,this.r=1,this.g=1,this.b=1,this.set(t,e,n)}set(t,e,n){
+i)*6*(2/3-e):i}var Ot=class{constructor(t,e,n){return this.isColor=!0,this.r=1,this.g=1,this.b=1,this.set(t,e,n)}set(t,e,n){
 if(e===void 0&&n===void 0){let s=t;s&&s.isColor?this.copy(s):typeof s=="number"?this.setHex(s):typeof s=="string"&&this.
 setStyle(s)}else this.setRGB(t,e,n);return this}setScalar(t){return this.r=t,this.g=t,this.b=t,this}setHex(t,e=Oe){return t=
 Math.floor(t),this.r=(t>>16&255)/255,this.g=(t>>8&255)/255,this.b=(t&255)/255,Ht.colorSpaceToWorking(this,e),this}setRGB(t,e,n,s=Ht.
@@ -613,7 +613,7 @@ g=t.y,this.b=t.z,this}applyMatrix3(t){let e=this.r,n=this.g,s=this.b,r=t.element
 g=r[1]*e+r[4]*n+r[7]*s,this.b=r[2]*e+r[5]*n+r[8]*s,this}equals(t){return t.r===this.r&&t.g===this.g&&t.b===this.b}fromArray(t,e=0){
 return this.r=t[e],this.g=t[e+1],this.b=t[e+2],this}toArray(t=[],e=0){return t[e]=this.r,t[e+1]=this.g,t[e+2]=this.b,t}fromBufferAttribute(t,e){
 return this.r=t.getX(e),this.g=t.getY(e),this.b=t.getZ(e),this}toJSON(){return this.getHex()}*[Symbol.iterator](){yield this.
-r,yield this.g,yield this.b}},Te=new zt;zt.NAMES=Cc;var $i=class extends Ae{constructor(){super(),this.isScene=!0,this.type="Scene",this.background=null,this.environment=null,
+r,yield this.g,yield this.b}},Te=new Ot;Ot.NAMES=Cc;var $i=class extends Ae{constructor(){super(),this.isScene=!0,this.type="Scene",this.background=null,this.environment=null,
 this.fog=null,this.backgroundBlurriness=0,this.backgroundIntensity=1,this.backgroundRotation=new Tn,this.environmentIntensity=
 1,this.environmentRotation=new Tn,this.overrideMaterial=null,typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(
 new CustomEvent("observe",{detail:this}))}copy(t,e){return super.copy(t,e),this.background=t.background!==null?t.background.
@@ -691,7 +691,7 @@ min:this.min.toArray(),max:this.max.toArray()}}fromJSON(t){return this.min.fromA
 vn=[new O,new O,new O,new O,new O,new O,new O,new O],je=new O,Ds=new Bn,di=new O,fi=new O,pi=new O,Nn=new O,Un=new O,Zn=new O,
 zi=new O,Ns=new O,Us=new O,Jn=new O;function Za(i,t,e,n,s){for(let r=0,a=i.length-3;r<=a;r+=3){Jn.fromArray(i,r);let o=s.
 x*Math.abs(Jn.x)+s.y*Math.abs(Jn.y)+s.z*Math.abs(Jn.z),l=t.dot(Jn),c=e.dot(Jn),h=n.dot(Jn);if(Math.max(-Math.max(l,c,h),
-Math.min(l,c,h))>o)return!1}return!0}var ce=new O,Fs=new Bt,Vh=0,Pe=class extends cn{constructor(t,e,n=!1){if(super(),Array.isArray(t))throw new TypeError("T\
+Math.min(l,c,h))>o)return!1}return!0}var ce=new O,Fs=new zt,Vh=0,Pe=class extends cn{constructor(t,e,n=!1){if(super(),Array.isArray(t))throw new TypeError("T\
 HREE.BufferAttribute: array should be a Typed Array.");this.isBufferAttribute=!0,Object.defineProperty(this,"id",{value:Vh++}),
 this.name="",this.array=t,this.itemSize=e,this.count=t!==void 0?t.length/e:0,this.normalized=n,this.usage=bc,this.updateRanges=
 [],this.gpuType=nn,this.version=0,this._normalizationScale=t!==void 0?ko(t):void 0}onUploadCallback(){}set needsUpdate(t){
@@ -781,15 +781,15 @@ index,e=this.attributes;if(t===null||e.position===void 0||e.normal===void 0||e.u
 Tangents() failed. Missing required attributes (index, position, normal or uv)");return}let n=e.position,s=e.normal,r=e.
 uv,a=this.getAttribute("tangent");(a===void 0||a.count!==n.count)&&(a=new Pe(new Float32Array(4*n.count),4),this.setAttribute(
 "tangent",a));let o=[],l=[],c=new Uint8Array(n.count);for(let U=0;U<n.count;U++)o[U]=new O,l[U]=new O;let h=new O,p=new O,
-u=new O,d=new Bt,g=new Bt,M=new Bt,m=new O,f=new O;function S(U,P,D){c[U]=c[P]=c[D]=1,h.fromBufferAttribute(n,U),p.fromBufferAttribute(
+u=new O,d=new zt,g=new zt,M=new zt,m=new O,f=new O;function S(U,P,D){c[U]=c[P]=c[D]=1,h.fromBufferAttribute(n,U),p.fromBufferAttribute(
 n,P),u.fromBufferAttribute(n,D),d.fromBufferAttribute(r,U),g.fromBufferAttribute(r,P),M.fromBufferAttribute(r,D),p.sub(h),
 u.sub(h),g.sub(d),M.sub(d);let k=1/(g.x*M.y-M.x*g.y);isFinite(k)&&(m.copy(p).multiplyScalar(M.y).addScaledVector(u,-g.y).
 multiplyScalar(k),f.copy(u).multiplyScalar(g.x).addScaledVector(p,-M.x).multiplyScalar(k),o[U].add(m),o[P].add(m),o[D].add(
-m),l[U].add(f),l[P].add(f),l[D].add(f))}let T=this.groups;T.length===0&&(T=[{start:0,count:t.count}]);for(let U=0,P=T.length;U<
-P;++U){let D=T[U],k=D.start,q=D.count;for(let I=k,W=k+q;I<W;I+=3)S(t.getX(I+0),t.getX(I+1),t.getX(I+2))}let y=new O,w=new O,
-E=new O,_=new O;function b(U){E.fromBufferAttribute(s,U),_.copy(E);let P=o[U];y.copy(P),y.sub(E.multiplyScalar(E.dot(P))).
+m),l[U].add(f),l[P].add(f),l[D].add(f))}let b=this.groups;b.length===0&&(b=[{start:0,count:t.count}]);for(let U=0,P=b.length;U<
+P;++U){let D=b[U],k=D.start,q=D.count;for(let I=k,W=k+q;I<W;I+=3)S(t.getX(I+0),t.getX(I+1),t.getX(I+2))}let y=new O,w=new O,
+E=new O,_=new O;function T(U){E.fromBufferAttribute(s,U),_.copy(E);let P=o[U];y.copy(P),y.sub(E.multiplyScalar(E.dot(P))).
 normalize(),w.crossVectors(_,P);let k=w.dot(l[U])<0?-1:1;a.setXYZW(U,y.x,y.y,y.z,k)}for(let U=0,P=n.count;U<P;++U)c[U]&&
-b(U);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
+T(U);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
 getAttribute("normal");if(n===void 0||n.count!==e.count)n=new Pe(new Float32Array(e.count*3),3),this.setAttribute("norma\
 l",n);else for(let u=0,d=n.count;u<d;u++)n.setXYZ(u,0,0,0);let s=new O,r=new O,a=new O,o=new O,l=new O,c=new O,h=new O,p=new O;
 if(t)for(let u=0,d=t.count;u<d;u+=3){let g=t.getX(u+0),M=t.getX(u+1),m=t.getX(u+2);s.fromBufferAttribute(e,g),r.fromBufferAttribute(
@@ -838,7 +838,7 @@ return new this.constructor().copy(this)}toJSON(){return{normal:this.normal.toAr
 return this.normal.fromArray(t.normal),this.constant=t.constant,this}},Yh=0,An=class extends cn{constructor(){super(),this.
 isMaterial=!0,Object.defineProperty(this,"id",{value:Yh++}),this.uuid=bs(),this.name="",this.type="Material",this.blending=
 Li,this.side=Hn,this.vertexColors=!1,this.opacity=1,this.transparent=!1,this.alphaHash=!1,this.blendSrc=xo,this.blendDst=
-vo,this.blendEquation=ni,this.blendSrcAlpha=null,this.blendDstAlpha=null,this.blendEquationAlpha=null,this.blendColor=new zt(
+vo,this.blendEquation=ni,this.blendSrcAlpha=null,this.blendDstAlpha=null,this.blendEquationAlpha=null,this.blendColor=new Ot(
 0,0,0),this.blendAlpha=0,this.depthFunc=yi,this.depthTest=!0,this.depthWrite=!0,this.stencilWriteMask=255,this.stencilFunc=
 _c,this.stencilRef=0,this.stencilFuncMask=255,this.stencilFail=er,this.stencilZFail=er,this.stencilZPass=er,this.stencilWrite=
 !1,this.clippingPlanes=null,this.clipIntersection=!1,this.clipShadows=!1,this.shadowSide=null,this.colorWrite=!0,this.precision=
@@ -916,7 +916,7 @@ let a=[];for(let o in r){let l=r[o];delete l.metadata,a.push(l)}return a}if(e){l
 0&&(n.textures=r),a.length>0&&(n.images=a)}return n}fromJSON(t,e){if(t.uuid!==void 0&&(this.uuid=t.uuid),t.name!==void 0&&
 (this.name=t.name),t.color!==void 0&&this.color!==void 0&&this.color.setHex(t.color),t.roughness!==void 0&&(this.roughness=
 t.roughness),t.metalness!==void 0&&(this.metalness=t.metalness),t.sheen!==void 0&&(this.sheen=t.sheen),t.sheenColor!==void 0&&
-(this.sheenColor=new zt().setHex(t.sheenColor)),t.sheenRoughness!==void 0&&(this.sheenRoughness=t.sheenRoughness),t.emissive!==
+(this.sheenColor=new Ot().setHex(t.sheenColor)),t.sheenRoughness!==void 0&&(this.sheenRoughness=t.sheenRoughness),t.emissive!==
 void 0&&this.emissive!==void 0&&this.emissive.setHex(t.emissive),t.specular!==void 0&&this.specular!==void 0&&this.specular.
 setHex(t.specular),t.specularIntensity!==void 0&&(this.specularIntensity=t.specularIntensity),t.specularColor!==void 0&&
 this.specularColor!==void 0&&this.specularColor.setHex(t.specularColor),t.shininess!==void 0&&(this.shininess=t.shininess),
@@ -961,7 +961,7 @@ size=t.size),t.sizeAttenuation!==void 0&&(this.sizeAttenuation=t.sizeAttenuation
 t.matcap!==void 0&&(this.matcap=e[t.matcap]||null),t.alphaMap!==void 0&&(this.alphaMap=e[t.alphaMap]||null),t.bumpMap!==
 void 0&&(this.bumpMap=e[t.bumpMap]||null),t.bumpScale!==void 0&&(this.bumpScale=t.bumpScale),t.normalMap!==void 0&&(this.
 normalMap=e[t.normalMap]||null),t.normalMapType!==void 0&&(this.normalMapType=t.normalMapType),t.normalScale!==void 0){let n=t.
-normalScale;Array.isArray(n)===!1&&(n=[n,n]),this.normalScale=new Bt().fromArray(n)}return t.displacementMap!==void 0&&(this.
+normalScale;Array.isArray(n)===!1&&(n=[n,n]),this.normalScale=new zt().fromArray(n)}return t.displacementMap!==void 0&&(this.
 displacementMap=e[t.displacementMap]||null),t.displacementScale!==void 0&&(this.displacementScale=t.displacementScale),t.
 displacementBias!==void 0&&(this.displacementBias=t.displacementBias),t.roughnessMap!==void 0&&(this.roughnessMap=e[t.roughnessMap]||
 null),t.metalnessMap!==void 0&&(this.metalnessMap=e[t.metalnessMap]||null),t.emissiveMap!==void 0&&(this.emissiveMap=e[t.
@@ -975,7 +975,7 @@ void 0&&(this.lightMapIntensity=t.lightMapIntensity),t.aoMap!==void 0&&(this.aoM
 void 0&&(this.aoMapIntensity=t.aoMapIntensity),t.gradientMap!==void 0&&(this.gradientMap=e[t.gradientMap]||null),t.clearcoatMap!==
 void 0&&(this.clearcoatMap=e[t.clearcoatMap]||null),t.clearcoatRoughnessMap!==void 0&&(this.clearcoatRoughnessMap=e[t.clearcoatRoughnessMap]||
 null),t.clearcoatNormalMap!==void 0&&(this.clearcoatNormalMap=e[t.clearcoatNormalMap]||null),t.clearcoatNormalScale!==void 0&&
-(this.clearcoatNormalScale=new Bt().fromArray(t.clearcoatNormalScale)),t.diffuseRoughnessMap!==void 0&&(this.diffuseRoughnessMap=
+(this.clearcoatNormalScale=new zt().fromArray(t.clearcoatNormalScale)),t.diffuseRoughnessMap!==void 0&&(this.diffuseRoughnessMap=
 e[t.diffuseRoughnessMap]||null),t.iridescenceMap!==void 0&&(this.iridescenceMap=e[t.iridescenceMap]||null),t.iridescenceThicknessMap!==
 void 0&&(this.iridescenceThicknessMap=e[t.iridescenceThicknessMap]||null),t.transmissionMap!==void 0&&(this.transmissionMap=
 e[t.transmissionMap]||null),t.thicknessMap!==void 0&&(this.thicknessMap=e[t.thicknessMap]||null),t.anisotropyMap!==void 0&&
@@ -1019,16 +1019,16 @@ c):(n=(t.max.x-u.x)*c,s=(t.min.x-u.x)*c),h>=0?(r=(t.min.y-u.y)*h,a=(t.max.y-u.y)
 n>a||r>s||((r>n||isNaN(n))&&(n=r),(a<s||isNaN(s))&&(s=a),p>=0?(o=(t.min.z-u.z)*p,l=(t.max.z-u.z)*p):(o=(t.max.z-u.z)*p,l=
 (t.min.z-u.z)*p),n>l||o>s)||((o>n||n!==n)&&(n=o),(l<s||s!==s)&&(s=l),s<0)?null:this.at(n>=0?n:s,e)}intersectsBox(t){return this.
 intersectBox(t,yn)!==null}intersectTriangle(t,e,n,s,r){let a=this.origin,o=this.direction,l=o.x,c=o.y,h=o.z,p=t.x-a.x,u=t.
-y-a.y,d=t.z-a.z,g=e.x-a.x,M=e.y-a.y,m=e.z-a.z,f=n.x-a.x,S=n.y-a.y,T=n.z-a.z,y=Math.abs(l),w=Math.abs(c),E=Math.abs(h),_,
-b,U,P,D,k,q,I,W,$,G,et;if(y>=w&&y>=E?(U=l,k=p,W=g,et=f,l>=0?(_=c,b=h,P=u,D=d,q=M,I=m,$=S,G=T):(_=h,b=c,P=d,D=u,q=m,I=M,$=
-T,G=S)):w>=E?(U=c,k=u,W=M,et=S,c>=0?(_=h,b=l,P=d,D=p,q=m,I=g,$=T,G=f):(_=l,b=h,P=p,D=d,q=g,I=m,$=f,G=T)):(U=h,k=d,W=m,et=
-T,h>=0?(_=l,b=c,P=p,D=u,q=g,I=M,$=f,G=S):(_=c,b=l,P=u,D=p,q=M,I=g,$=S,G=f)),U===0)return null;let H=_/U,Q=b/U,j=1/U,Mt=P-
+y-a.y,d=t.z-a.z,g=e.x-a.x,M=e.y-a.y,m=e.z-a.z,f=n.x-a.x,S=n.y-a.y,b=n.z-a.z,y=Math.abs(l),w=Math.abs(c),E=Math.abs(h),_,
+T,U,P,D,k,q,I,W,$,G,et;if(y>=w&&y>=E?(U=l,k=p,W=g,et=f,l>=0?(_=c,T=h,P=u,D=d,q=M,I=m,$=S,G=b):(_=h,T=c,P=d,D=u,q=m,I=M,$=
+b,G=S)):w>=E?(U=c,k=u,W=M,et=S,c>=0?(_=h,T=l,P=d,D=p,q=m,I=g,$=b,G=f):(_=l,T=h,P=p,D=d,q=g,I=m,$=f,G=b)):(U=h,k=d,W=m,et=
+b,h>=0?(_=l,T=c,P=p,D=u,q=g,I=M,$=f,G=S):(_=c,T=l,P=u,D=p,q=M,I=g,$=S,G=f)),U===0)return null;let H=_/U,Q=T/U,j=1/U,Mt=P-
 H*k,Lt=D-Q*k,Z=q-H*W,pt=I-Q*W,xt=$-H*et,At=G-Q*et,mt=xt*pt-At*Z,Nt=Mt*At-Lt*xt,oe=Z*Lt-pt*Mt;if(s){if(mt<0||Nt<0||oe<0)return null}else if((mt<
 0||Nt<0||oe<0)&&(mt>0||Nt>0||oe>0))return null;let Rt=mt+Nt+oe;if(Rt===0)return null;let Zt=j*(mt*k+Nt*W+oe*et);return(Rt>
 0?Zt<0:Zt>0)?null:this.at(Zt/Rt,r)}applyMatrix4(t){return this.origin.applyMatrix4(t),this.direction.transformDirection(
 t),this}equals(t){return t.origin.equals(this.origin)&&t.direction.equals(this.direction)}clone(){return new this.constructor().
 copy(this)}},gr=class extends An{constructor(t){super(),this.isMeshBasicMaterial=!0,this.type="MeshBasicMaterial",this.color=
-new zt(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.specularMap=
+new Ot(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.specularMap=
 null,this.alphaMap=null,this.envMap=null,this.envMapRotation=new Tn,this.combine=Or,this.reflectivity=1,this.refractionRatio=
 .98,this.wireframe=!1,this.wireframeLinewidth=1,this.wireframeLinecap="round",this.wireframeLinejoin="round",this.fog=!0,
 this.setValues(t)}copy(t){return super.copy(t),this.color.copy(t.color),this.map=t.map,this.lightMap=t.lightMap,this.lightMapIntensity=
@@ -1053,27 +1053,27 @@ $n.origin)===!1&&($n.intersectSphere(zs,El)===null||$n.origin.distanceToSquared(
 $n.copy(t.ray).applyMatrix4(Al),!(n.boundingBox!==null&&$n.intersectsBox(n.boundingBox)===!1)&&this._computeIntersections(
 t,e,$n)))}_computeIntersections(t,e,n){let s,r=this.geometry,a=this.material,o=r.index,l=r.attributes.position,c=r.attributes.
 uv,h=r.attributes.uv1,p=r.attributes.normal,u=r.groups,d=r.drawRange;if(o!==null)if(Array.isArray(a))for(let g=0,M=u.length;g<
-M;g++){let m=u[g],f=a[m.materialIndex],S=Math.max(m.start,d.start),T=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
-count));for(let y=S,w=T;y<w;y+=3){let E=o.getX(y),_=o.getX(y+1),b=o.getX(y+2);s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=
+M;g++){let m=u[g],f=a[m.materialIndex],S=Math.max(m.start,d.start),b=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
+count));for(let y=S,w=b;y<w;y+=3){let E=o.getX(y),_=o.getX(y+1),T=o.getX(y+2);s=Xs(this,f,t,n,c,h,p,E,_,T),s&&(s.faceIndex=
 Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{let g=Math.max(0,d.start),M=Math.min(o.count,d.start+
-d.count);for(let m=g,f=M;m<f;m+=3){let S=o.getX(m),T=o.getX(m+1),y=o.getX(m+2);s=Xs(this,a,t,n,c,h,p,S,T,y),s&&(s.faceIndex=
+d.count);for(let m=g,f=M;m<f;m+=3){let S=o.getX(m),b=o.getX(m+1),y=o.getX(m+2);s=Xs(this,a,t,n,c,h,p,S,b,y),s&&(s.faceIndex=
 Math.floor(m/3),e.push(s))}}else if(l!==void 0)if(Array.isArray(a))for(let g=0,M=u.length;g<M;g++){let m=u[g],f=a[m.materialIndex],
-S=Math.max(m.start,d.start),T=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let y=S,w=T;y<w;y+=3){let E=y,
-_=y+1,b=y+2;s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
-let g=Math.max(0,d.start),M=Math.min(l.count,d.start+d.count);for(let m=g,f=M;m<f;m+=3){let S=m,T=m+1,y=m+2;s=Xs(this,a,
-t,n,c,h,p,S,T,y),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
+S=Math.max(m.start,d.start),b=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let y=S,w=b;y<w;y+=3){let E=y,
+_=y+1,T=y+2;s=Xs(this,f,t,n,c,h,p,E,_,T),s&&(s.faceIndex=Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
+let g=Math.max(0,d.start),M=Math.min(l.count,d.start+d.count);for(let m=g,f=M;m<f;m+=3){let S=m,b=m+1,y=m+2;s=Xs(this,a,
+t,n,c,h,p,S,b,y),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
 a,r,s,!0,o):l=n.intersectTriangle(s,r,a,t.side===Hn,o),l===null)return null;Ws.copy(o),Ws.applyMatrix4(i.matrixWorld);let c=e.
 ray.origin.distanceTo(Ws);return c<e.near||c>e.far?null:{distance:c,point:Ws.clone(),object:i}}function Xs(i,t,e,n,s,r,a,o,l,c){
 i.getVertexPosition(o,ks),i.getVertexPosition(l,Gs),i.getVertexPosition(c,Vs);let h=Zh(i,t,e,n,ks,Gs,Vs,wl);if(h){let p=new O;
-On.getBarycoord(wl,ks,Gs,Vs,p),s&&(h.uv=On.getInterpolatedAttribute(s,o,l,c,p,new Bt)),r&&(h.uv1=On.getInterpolatedAttribute(
-r,o,l,c,p,new Bt)),a&&(h.normal=On.getInterpolatedAttribute(a,o,l,c,p,new O),h.normal.dot(n.direction)>0&&h.normal.multiplyScalar(
+On.getBarycoord(wl,ks,Gs,Vs,p),s&&(h.uv=On.getInterpolatedAttribute(s,o,l,c,p,new zt)),r&&(h.uv1=On.getInterpolatedAttribute(
+r,o,l,c,p,new zt)),a&&(h.normal=On.getInterpolatedAttribute(a,o,l,c,p,new O),h.normal.dot(n.direction)>0&&h.normal.multiplyScalar(
 -1));let u={a:o,b:l,c,normal:new O,materialIndex:0};On.getNormal(ks,Gs,Vs,u.normal),h.face=u,h.barycoord=p}return h}var _r=class extends De{constructor(t=null,e=1,n=1,s,r,a,o,l,c=xe,h=xe,p,u){super(null,a,o,l,c,h,s,r,p,u),this.isDataTexture=
-!0,this.image={data:t,width:e,height:n},this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}};var Kn=new Qn,Jh=new Bt(.5,.5),qs=new O,zn=class{constructor(t=new tn,e=new tn,n=new tn,s=new tn,r=new tn,a=new tn){this.
+!0,this.image={data:t,width:e,height:n},this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}};var Kn=new Qn,Jh=new zt(.5,.5),qs=new O,zn=class{constructor(t=new tn,e=new tn,n=new tn,s=new tn,r=new tn,a=new tn){this.
 planes=[t,e,n,s,r,a]}set(t,e,n,s,r,a){let o=this.planes;return o[0].copy(t),o[1].copy(e),o[2].copy(n),o[3].copy(s),o[4].
 copy(r),o[5].copy(a),this}copy(t){let e=this.planes;for(let n=0;n<6;n++)e[n].copy(t.planes[n]);return this}setFromProjectionMatrix(t,e=qe,n=!1){
 let s=this.planes,r=t.elements,a=r[0],o=r[1],l=r[2],c=r[3],h=r[4],p=r[5],u=r[6],d=r[7],g=r[8],M=r[9],m=r[10],f=r[11],S=r[12],
-T=r[13],y=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,f-g,w-S).normalize(),s[1].setComponents(c+a,d+h,f+g,w+S).normalize(),
-s[2].setComponents(c+o,d+p,f+M,w+T).normalize(),s[3].setComponents(c-o,d-p,f-M,w-T).normalize(),n)s[4].setComponents(l,u,
+b=r[13],y=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,f-g,w-S).normalize(),s[1].setComponents(c+a,d+h,f+g,w+S).normalize(),
+s[2].setComponents(c+o,d+p,f+M,w+b).normalize(),s[3].setComponents(c-o,d-p,f-M,w-b).normalize(),n)s[4].setComponents(l,u,
 m,y).normalize(),s[5].setComponents(c-l,d-u,f-m,w-y).normalize();else if(s[4].setComponents(c-l,d-u,f-m,w-y).normalize(),
 e===qe)s[5].setComponents(c+l,d+u,f+m,w+y).normalize();else if(e===Mi)s[5].setComponents(l,u,m,y).normalize();else throw new Error(
 "THREE.Frustum.setFromProjectionMatrix(): Invalid coordinate system: "+e);return this}intersectsObject(t){if(t.boundingSphere!==
@@ -1093,7 +1093,7 @@ for(let n=0;n<this._count;n++)if(e[n].intersectsSprite(t))return!0;return!1}inte
 this._count;n++)if(e[n].intersectsSphere(t))return!0;return!1}intersectsBox(t){let e=this._frustums;for(let n=0;n<this._count;n++)
 if(e[n].intersectsBox(t))return!0;return!1}containsPoint(t){let e=this._frustums;for(let n=0;n<this._count;n++)if(e[n].containsPoint(
 t))return!0;return!1}copy(t){this.coordinateSystem=t.coordinateSystem;let e=this._frustums,n=t._frustums;for(let s=0;s<t.
-_count;s++)e[s]===void 0&&(e[s]=new zn),e[s].copy(n[s]);return this._count=t._count,this}clone(){return new i().copy(this)}};var wi=class extends An{constructor(t){super(),this.isLineBasicMaterial=!0,this.type="LineBasicMaterial",this.color=new zt(
+_count;s++)e[s]===void 0&&(e[s]=new zn),e[s].copy(n[s]);return this._count=t._count,this}clone(){return new i().copy(this)}};var wi=class extends An{constructor(t){super(),this.isLineBasicMaterial=!0,this.type="LineBasicMaterial",this.color=new Ot(
 16777215),this.map=null,this.linewidth=1,this.linecap="round",this.linejoin="round",this.fog=!0,this.setValues(t)}copy(t){
 return super.copy(t),this.color.copy(t.color),this.map=t.map,this.linewidth=t.linewidth,this.linecap=t.linecap,this.linejoin=
 t.linejoin,this.fog=t.fog,this}},vr=new O,yr=new O,Cl=new $t,Vi=new Ei,Ys=new Qn,to=new O,Il=new O,Mr=class extends Ae{constructor(t=new Ye,e=new wi){
@@ -1109,7 +1109,7 @@ geometry,s=this.matrixWorld,r=t.params.Line.threshold,a=n.drawRange;if(n.boundin
 Ys.copy(n.boundingSphere),Ys.applyMatrix4(s),Ys.radius+=r,t.ray.intersectsSphere(Ys)===!1)return;Cl.copy(s).invert(),Vi.
 copy(t.ray).applyMatrix4(Cl);let o=r/((this.scale.x+this.scale.y+this.scale.z)/3),l=o*o,c=this.isLineSegments?2:1,h=n.index,
 u=n.attributes.position;if(h!==null){let d=Math.max(0,a.start),g=Math.min(h.count,a.start+a.count);for(let M=d,m=g-1;M<m;M+=
-c){let f=h.getX(M),S=h.getX(M+1),T=Zs(this,t,Vi,l,f,S,M);T&&e.push(T)}if(this.isLineLoop){let M=h.getX(g-1),m=h.getX(d),
+c){let f=h.getX(M),S=h.getX(M+1),b=Zs(this,t,Vi,l,f,S,M);b&&e.push(b)}if(this.isLineLoop){let M=h.getX(g-1),m=h.getX(d),
 f=Zs(this,t,Vi,l,M,m,g-1);f&&e.push(f)}}else{let d=Math.max(0,a.start),g=Math.min(u.count,a.start+a.count);for(let M=d,m=g-
 1;M<m;M+=c){let f=Zs(this,t,Vi,l,M,M+1,M);f&&e.push(f)}if(this.isLineLoop){let M=Zs(this,t,Vi,l,g-1,d,g-1);M&&e.push(M)}}}updateMorphTargets(){
 let e=this.geometry.morphAttributes,n=Object.keys(e);if(n.length>0){let s=e[n[0]];if(s!==void 0){this.morphTargetInfluences=
@@ -1134,10 +1134,10 @@ super(),this.type="BoxGeometry",this.parameters={width:t,height:e,depth:n,widthS
 let o=this;s=Math.floor(s),r=Math.floor(r),a=Math.floor(a);let l=[],c=[],h=[],p=[],u=0,d=0;g("z","y","x",-1,-1,n,e,t,a,r,
 0),g("z","y","x",1,-1,n,e,-t,a,r,1),g("x","z","y",1,1,t,n,e,s,a,2),g("x","z","y",1,-1,t,n,-e,s,a,3),g("x","y","z",1,-1,t,
 e,n,s,r,4),g("x","y","z",-1,-1,t,e,-n,s,r,5),this.setIndex(l),this.setAttribute("position",new Le(c,3)),this.setAttribute(
-"normal",new Le(h,3)),this.setAttribute("uv",new Le(p,2));function g(M,m,f,S,T,y,w,E,_,b,U){let P=y/_,D=w/b,k=y/2,q=w/2,
-I=E/2,W=_+1,$=b+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*D-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*P-k;H[M]=Lt*S,H[m]=
-j*T,H[f]=I,c.push(H.x,H.y,H.z),H[M]=0,H[m]=0,H[f]=E>0?1:-1,h.push(H.x,H.y,H.z),p.push(Mt/_),p.push(1-Q/b),G+=1}}for(let Q=0;Q<
-b;Q++)for(let j=0;j<_;j++){let Mt=u+j+W*Q,Lt=u+j+W*(Q+1),Z=u+(j+1)+W*(Q+1),pt=u+(j+1)+W*Q;l.push(Mt,Lt,pt),l.push(Lt,Z,pt),
+"normal",new Le(h,3)),this.setAttribute("uv",new Le(p,2));function g(M,m,f,S,b,y,w,E,_,T,U){let P=y/_,D=w/T,k=y/2,q=w/2,
+I=E/2,W=_+1,$=T+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*D-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*P-k;H[M]=Lt*S,H[m]=
+j*b,H[f]=I,c.push(H.x,H.y,H.z),H[M]=0,H[m]=0,H[f]=E>0?1:-1,h.push(H.x,H.y,H.z),p.push(Mt/_),p.push(1-Q/T),G+=1}}for(let Q=0;Q<
+T;Q++)for(let j=0;j<_;j++){let Mt=u+j+W*Q,Lt=u+j+W*(Q+1),Z=u+(j+1)+W*(Q+1),pt=u+(j+1)+W*Q;l.push(Mt,Lt,pt),l.push(Lt,Z,pt),
 et+=6}o.addGroup(d,et,U),d+=et,u+=G}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){
 return new i(t.width,t.height,t.depth,t.widthSegments,t.heightSegments,t.depthSegments)}};function $h(i,t,e=2){let n=t&&t.length,s=n?t[0]*e:i.length,r=Ic(i,0,s,e,!0),a=[];if(!r||r.next===r.prev)return a;let o,l,
 c;if(n&&(r=eu(i,t,r,e)),i.length>80*e){o=i[0],l=i[1];let h=o,p=l;for(let u=e;u<s;u+=e){let d=i[u],g=i[u+1];d<o&&(o=d),g<
@@ -1151,11 +1151,11 @@ i,n,s,r):Kh(i)){t.push(l.i,i.i,c.i),rs(i),i=c.next,o=c.next;continue}if(i=c,i===
 let s=t.x,r=e.x,a=n.x,o=t.y,l=e.y,c=n.y,h=Math.min(s,r,a),p=Math.min(o,l,c),u=Math.max(s,r,a),d=Math.max(o,l,c),g=n.next;
 for(;g!==t;){if(g.x>=h&&g.x<=u&&g.y>=p&&g.y<=d&&Hi(s,o,r,l,a,c,g.x,g.y)&&ae(g.prev,g,g.next)>=0)return!1;g=g.next}return!0}
 function Qh(i,t,e,n){let s=i.prev,r=i,a=i.next;if(ae(s,r,a)>=0)return!1;let o=s.x,l=r.x,c=a.x,h=s.y,p=r.y,u=a.y,d=Math.min(
-o,l,c),g=Math.min(h,p,u),M=Math.max(o,l,c),m=Math.max(h,p,u),f=ao(d,g,t,e,n),S=ao(M,m,t,e,n),T=i.prevZ,y=i.nextZ;for(;T&&
-T.z>=f&&y&&y.z<=S;){if(T.x>=d&&T.x<=M&&T.y>=g&&T.y<=m&&T!==s&&T!==a&&Hi(o,h,l,p,c,u,T.x,T.y)&&ae(T.prev,T,T.next)>=0||(T=
-T.prevZ,y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=0))return!1;y=y.nextZ}
-for(;T&&T.z>=f;){if(T.x>=d&&T.x<=M&&T.y>=g&&T.y<=m&&T!==s&&T!==a&&Hi(o,h,l,p,c,u,T.x,T.y)&&ae(T.prev,T,T.next)>=0)return!1;
-T=T.prevZ}for(;y&&y.z<=S;){if(y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=
+o,l,c),g=Math.min(h,p,u),M=Math.max(o,l,c),m=Math.max(h,p,u),f=ao(d,g,t,e,n),S=ao(M,m,t,e,n),b=i.prevZ,y=i.nextZ;for(;b&&
+b.z>=f&&y&&y.z<=S;){if(b.x>=d&&b.x<=M&&b.y>=g&&b.y<=m&&b!==s&&b!==a&&Hi(o,h,l,p,c,u,b.x,b.y)&&ae(b.prev,b,b.next)>=0||(b=
+b.prevZ,y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=0))return!1;y=y.nextZ}
+for(;b&&b.z>=f;){if(b.x>=d&&b.x<=M&&b.y>=g&&b.y<=m&&b!==s&&b!==a&&Hi(o,h,l,p,c,u,b.x,b.y)&&ae(b.prev,b,b.next)>=0)return!1;
+b=b.prevZ}for(;y&&y.z<=S;){if(y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=
 0)return!1;y=y.nextZ}return!0}function jh(i,t){let e=i;do{let n=e.prev,s=e.next.next;!Ci(n,s)&&Lc(n,e,e.next,s)&&ss(n,s)&&
 ss(s,n)&&(t.push(n.i,e.i,s.i),rs(e),rs(e.next),e=i=s),e=e.next}while(e!==i);return jn(e)}function tu(i,t,e,n,s,r){let a=i;
 do{let o=a.next.next;for(;o!==a.prev;){if(a.i!==o.i&&cu(a,o)){let l=Dc(a,o);a=jn(a,a.next),l=jn(l,l.next),is(a,t,e,n,s,r,
@@ -1195,8 +1195,8 @@ let n=[],s=[],r=[];Nl(t),Ul(n,t);let a=t.length;e.forEach(Nl);for(let l=0;l<e.le
 let o=lo.triangulate(n,s);for(let l=0;l<o.length;l+=3)r.push(o.slice(l,l+3));return r}};function Nl(i){let t=i.length;t>
 2&&i[t-1].equals(i[0])&&i.pop()}function Ul(i,t){for(let e=0;e<t.length;e++)i.push(t[e].x),i.push(t[e].y)}var os=class i extends Ye{constructor(t=1,e=1,n=1,s=1){super(),this.type="PlaneGeometry",this.parameters={width:t,height:e,
 widthSegments:n,heightSegments:s};let r=t/2,a=e/2,o=Math.floor(n),l=Math.floor(s),c=o+1,h=l+1,p=t/o,u=e/l,d=[],g=[],M=[],
-m=[];for(let f=0;f<h;f++){let S=f*u-a;for(let T=0;T<c;T++){let y=T*p-r;g.push(y,-S,0),M.push(0,0,1),m.push(T/o),m.push(1-
-f/l)}}for(let f=0;f<l;f++)for(let S=0;S<o;S++){let T=S+c*f,y=S+c*(f+1),w=S+1+c*(f+1),E=S+1+c*f;d.push(T,y,E),d.push(y,w,
+m=[];for(let f=0;f<h;f++){let S=f*u-a;for(let b=0;b<c;b++){let y=b*p-r;g.push(y,-S,0),M.push(0,0,1),m.push(b/o),m.push(1-
+f/l)}}for(let f=0;f<l;f++)for(let S=0;S<o;S++){let b=S+c*f,y=S+c*(f+1),w=S+1+c*(f+1),E=S+1+c*f;d.push(b,y,E),d.push(y,w,
 E)}this.setIndex(d),this.setAttribute("position",new Le(g,3)),this.setAttribute("normal",new Le(M,3)),this.setAttribute(
 "uv",new Le(m,2))}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){return new i(
 t.width,t.height,t.widthSegments,t.heightSegments)}};function ri(i){let t={};for(let e in i){t[e]={};for(let n in i[e]){let s=i[e][n];if(Fl(s))s.isRenderTargetTexture?(wt("U\
@@ -1227,8 +1227,8 @@ a.isMatrix4?e.uniforms[s]={type:"m4",value:a.toArray()}:e.uniforms[s]={value:a}}
 this.defines),e.vertexShader=this.vertexShader,e.fragmentShader=this.fragmentShader,e.lights=this.lights,e.clipping=this.
 clipping;let n={};for(let s in this.extensions)this.extensions[s]===!0&&(n[s]=!0);return Object.keys(n).length>0&&(e.extensions=
 n),e}fromJSON(t,e){if(super.fromJSON(t,e),t.uniforms!==void 0)for(let n in t.uniforms){let s=t.uniforms[n];switch(this.uniforms[n]=
-{},s.type){case"t":this.uniforms[n].value=e[s.value]||null;break;case"c":this.uniforms[n].value=new zt().setHex(s.value);
-break;case"v2":this.uniforms[n].value=new Bt().fromArray(s.value);break;case"v3":this.uniforms[n].value=new O().fromArray(
+{},s.type){case"t":this.uniforms[n].value=e[s.value]||null;break;case"c":this.uniforms[n].value=new Ot().setHex(s.value);
+break;case"v2":this.uniforms[n].value=new zt().fromArray(s.value);break;case"v3":this.uniforms[n].value=new O().fromArray(
 s.value);break;case"v4":this.uniforms[n].value=new ie().fromArray(s.value);break;case"m3":this.uniforms[n].value=new It().
 fromArray(s.value);break;case"m4":this.uniforms[n].value=new $t().fromArray(s.value);break;default:this.uniforms[n].value=
 s.value}}if(t.defines!==void 0&&(this.defines=t.defines),t.vertexShader!==void 0&&(this.vertexShader=t.vertexShader),t.fragmentShader!==
@@ -1236,9 +1236,9 @@ void 0&&(this.fragmentShader=t.fragmentShader),t.glslVersion!==void 0&&(this.gls
 for(let n in t.extensions)this.extensions[n]=t.extensions[n];return t.lights!==void 0&&(this.lights=t.lights),t.clipping!==
 void 0&&(this.clipping=t.clipping),this}},Sr=class extends un{constructor(t){super(t),this.isRawShaderMaterial=!0,this.type=
 "RawShaderMaterial"}};var ls=class extends An{constructor(t){super(),this.isMeshLambertMaterial=!0,this.type="MeshLambertMaterial",this.color=
-new zt(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.emissive=
-new zt(0),this.emissiveIntensity=1,this.emissiveMap=null,this.bumpMap=null,this.bumpScale=1,this.normalMap=null,this.normalMapType=
-ba,this.normalScale=new Bt(1,1),this.displacementMap=null,this.displacementScale=1,this.displacementBias=0,this.specularMap=
+new Ot(16777215),this.map=null,this.lightMap=null,this.lightMapIntensity=1,this.aoMap=null,this.aoMapIntensity=1,this.emissive=
+new Ot(0),this.emissiveIntensity=1,this.emissiveMap=null,this.bumpMap=null,this.bumpScale=1,this.normalMap=null,this.normalMapType=
+ba,this.normalScale=new zt(1,1),this.displacementMap=null,this.displacementScale=1,this.displacementBias=0,this.specularMap=
 null,this.alphaMap=null,this.envMap=null,this.envMapRotation=new Tn,this.combine=Or,this.reflectivity=1,this.envMapIntensity=
 1,this.refractionRatio=.98,this.wireframe=!1,this.wireframeLinewidth=1,this.wireframeLinecap="round",this.wireframeLinejoin=
 "round",this.flatShading=!1,this.fog=!0,this.setValues(t)}copy(t){return super.copy(t),this.color.copy(t.color),this.map=
@@ -1275,14 +1275,14 @@ r=s.length-2,o=e+s[r]-s[r+1];break;default:r=t,o=n}if(l===void 0)switch(this.get
 e;break;case ro:a=1,l=n+s[1]-s[0];break;default:a=t-1,l=e}let c=(n-e)*.5,h=this.valueSize;this._weightPrev=c/(e-o),this.
 _weightNext=c/(l-n),this._offsetPrev=r*h,this._offsetNext=a*h}interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,
 o=this.valueSize,l=t*o,c=l-o,h=this._offsetPrev,p=this._offsetNext,u=this._weightPrev,d=this._weightNext,g=(n-e)/(s-e),M=g*
-g,m=M*g,f=-u*m+2*u*M-u*g,S=(1+u)*m+(-1.5-2*u)*M+(-.5+u)*g+1,T=(-1-d)*m+(1.5+d)*M+.5*g,y=d*m-d*M;for(let w=0;w!==o;++w)r[w]=
-f*a[h+w]+S*a[c+w]+T*a[l+w]+y*a[p+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
+g,m=M*g,f=-u*m+2*u*M-u*g,S=(1+u)*m+(-1.5-2*u)*M+(-.5+u)*g+1,b=(-1-d)*m+(1.5+d)*M+.5*g,y=d*m-d*M;for(let w=0;w!==o;++w)r[w]=
+f*a[h+w]+S*a[c+w]+b*a[l+w]+y*a[p+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
 let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-o,h=(n-e)/(s-e),p=1-h;for(let u=0;u!==o;++u)r[u]=
 a[c+u]*p+a[l+u]*h;return r}},wr=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t){return this.copySampleValue_(
 t-1)}},Rr=class extends kn{interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-
 o,h=this.inTangents,p=this.outTangents;if(!h||!p){let g=(n-e)/(s-e),M=1-g;for(let m=0;m!==o;++m)r[m]=a[c+m]*M+a[l+m]*g;return r}
-let u=o*2,d=t-1;for(let g=0;g!==o;++g){let M=a[c+g],m=a[l+g],f=d*u+g*2,S=p[f],T=p[f+1],y=t*u+g*2,w=h[y],E=h[y+1],_=_u(n,
-e,S,w,s);r[g]=Uc(_,M,T,E,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
+let u=o*2,d=t-1;for(let g=0;g!==o;++g){let M=a[c+g],m=a[l+g],f=d*u+g*2,S=p[f],b=p[f+1],y=t*u+g*2,w=h[y],E=h[y+1],_=_u(n,
+e,S,w,s);r[g]=Uc(_,M,b,E,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
 let r=1-i;return 3*r*r*(e-t)+6*r*i*(n-e)+3*i*i*(s-n)}function _u(i,t,e,n,s){let r=(i-t)/(s-t);for(let a=0;a<8;a++){let o=Uc(
 r,t,e,n,s)-i;if(Math.abs(o)<1e-10)break;let l=gu(r,t,e,n,s);if(Math.abs(l)<1e-10)break;r=Math.max(0,Math.min(1,r-o/l))}return r}
 var ke=class{constructor(t,e,n,s){if(t===void 0)throw new Error("THREE.KeyframeTrack: track name is undefined");if(e===void 0||
@@ -1344,11 +1344,11 @@ function(s,r){n.load(t,s,e,r)})}parse(){}setCrossOrigin(t){return this.crossOrig
 withCredentials=t,this}setPath(t){return this.path=t,this}setResourcePath(t){return this.resourcePath=t,this}setRequestHeader(t){
 return this.requestHeader=t,this}setPriority(t){return this.priority=t,this}setCache(t){return this.cache=t,this}abort(){
 return this}};Nr.DEFAULT_MATERIAL_NAME="__DEFAULT";var hs=class extends Ae{static registerNode(t){this.prototype._lightNode=t}constructor(t,e=1){super(),this.isLight=!0,this.
-type="Light",this.color=new zt(t),this.intensity=e}copy(t,e){return super.copy(t,e),this.color.copy(t.color),this.intensity=
+type="Light",this.color=new Ot(t),this.intensity=e}copy(t,e){return super.copy(t,e),this.color.copy(t.color),this.intensity=
 t.intensity,this}toJSON(t){let e=super.toJSON(t);return e.object.color=this.color.getHex(),e.object.intensity=this.intensity,
 e}};var eo=new $t,zl=new O,kl=new O,Ur=class{constructor(t){this.camera=t,this.intensity=1,this.bias=0,this.biasNode=null,this.
-normalBias=0,this.radius=1,this.blurSamples=8,this.mapSize=new Bt(512,512),this.mapType=Ne,this.map=null,this.mapPass=null,
-this.matrix=new $t,this.autoUpdate=!0,this.needsUpdate=!1,this._frustum=new zn,this._frameExtents=new Bt(1,1),this._viewportCount=
+normalBias=0,this.radius=1,this.blurSamples=8,this.mapSize=new zt(512,512),this.mapType=Ne,this.map=null,this.mapPass=null,
+this.matrix=new $t,this.autoUpdate=!0,this.needsUpdate=!1,this._frustum=new zn,this._frameExtents=new zt(1,1),this._viewportCount=
 1,this._viewports=[new ie(0,0,1,1)]}getViewportCount(){return this._viewportCount}getCamera(){return this.camera}getFrustum(){
 return this._frustum}updateMatrices(t){let e=this.camera;zl.setFromMatrixPosition(t.matrixWorld),e.position.copy(zl),kl.
 setFromMatrixPosition(t.target.matrixWorld),e.lookAt(kl),e.updateMatrixWorld(),this._updateMatrix(e,this.matrix,this._frustum)}_updateMatrix(t,e,n,s){
@@ -1370,7 +1370,7 @@ t).negate()}updateMatrixWorld(t){super.updateMatrixWorld(t),this.matrixWorld.dec
 z===1?this.matrixWorldInverse.copy(this.matrixWorld).invert():this.matrixWorldInverse.compose(Qs,js,on.set(1,1,1)).invert()}updateWorldMatrix(t,e,n=!1){
 super.updateWorldMatrix(t,e,n),this.matrixWorld.decompose(Qs,js,on),on.x===1&&on.y===1&&on.z===1?this.matrixWorldInverse.
 copy(this.matrixWorld).invert():this.matrixWorldInverse.compose(Qs,js,on.set(1,1,1)).invert()}clone(){return new this.constructor().
-copy(this)}},Fn=new O,Gl=new Bt,Vl=new Bt,Be=class extends us{constructor(t=50,e=1,n=.1,s=2e3){super(),this.isPerspectiveCamera=
+copy(this)}},Fn=new O,Gl=new zt,Vl=new zt,Be=class extends us{constructor(t=50,e=1,n=.1,s=2e3){super(),this.isPerspectiveCamera=
 !0,this.type="PerspectiveCamera",this.fov=t,this.zoom=1,this.near=n,this.far=s,this.focus=10,this.aspect=e,this.view=null,
 this.filmGauge=35,this.filmOffset=0,this.updateProjectionMatrix()}copy(t,e){return super.copy(t,e),this.fov=t.fov,this.zoom=
 t.zoom,this.near=t.near,this.far=t.far,this.focus=t.focus,this.aspect=t.aspect,this.view=t.view===null?null:Object.assign(
@@ -5469,7 +5469,7 @@ void main() {
 	#include <tonemapping_fragment>
 	#include <colorspace_fragment>
 	#include <fog_fragment>
-}`,Ot={alphahash_fragment:Cu,alphahash_pars_fragment:Iu,alphamap_fragment:Pu,alphamap_pars_fragment:Lu,alphatest_fragment:Du,
+}`,Bt={alphahash_fragment:Cu,alphahash_pars_fragment:Iu,alphamap_fragment:Pu,alphamap_pars_fragment:Lu,alphatest_fragment:Du,
 alphatest_pars_fragment:Nu,aomap_fragment:Uu,aomap_pars_fragment:Fu,batching_pars_vertex:Ou,batching_vertex:Bu,begin_vertex:zu,
 beginnormal_vertex:ku,bsdfs:Gu,iridescence_fragment:Vu,bumpmap_pars_fragment:Hu,clipping_planes_fragment:Wu,clipping_planes_pars_fragment:Xu,
 clipping_planes_pars_vertex:qu,clipping_planes_vertex:Yu,color_fragment:Zu,color_pars_fragment:Ju,color_pars_vertex:$u,color_vertex:Ku,
@@ -5493,16 +5493,16 @@ cube_vert:Df,cube_frag:Nf,depth_vert:Uf,depth_frag:Ff,distance_vert:Of,distance_
 linedashed_vert:Gf,linedashed_frag:Vf,meshbasic_vert:Hf,meshbasic_frag:Wf,meshlambert_vert:Xf,meshlambert_frag:qf,meshmatcap_vert:Yf,
 meshmatcap_frag:Zf,meshnormal_vert:Jf,meshnormal_frag:$f,meshphong_vert:Kf,meshphong_frag:Qf,meshphysical_vert:jf,meshphysical_frag:tp,
 meshtoon_vert:ep,meshtoon_frag:np,points_vert:ip,points_frag:sp,shadow_vert:rp,shadow_frag:ap,sprite_vert:op,sprite_frag:lp},
-ft={common:{diffuse:{value:new zt(16777215)},opacity:{value:1},map:{value:null},mapTransform:{value:new It},alphaMap:{value:null},
+ft={common:{diffuse:{value:new Ot(16777215)},opacity:{value:1},map:{value:null},mapTransform:{value:new It},alphaMap:{value:null},
 alphaMapTransform:{value:new It},alphaTest:{value:0}},specularmap:{specularMap:{value:null},specularMapTransform:{value:new It}},
 envmap:{envMap:{value:null},envMapRotation:{value:new It},reflectivity:{value:1},ior:{value:1.5},refractionRatio:{value:.98},
 dfgLUT:{value:null}},aomap:{aoMap:{value:null},aoMapIntensity:{value:1},aoMapTransform:{value:new It}},lightmap:{lightMap:{
 value:null},lightMapIntensity:{value:1},lightMapTransform:{value:new It}},bumpmap:{bumpMap:{value:null},bumpMapTransform:{
-value:new It},bumpScale:{value:1}},normalmap:{normalMap:{value:null},normalMapTransform:{value:new It},normalScale:{value:new Bt(
+value:new It},bumpScale:{value:1}},normalmap:{normalMap:{value:null},normalMapTransform:{value:new It},normalScale:{value:new zt(
 1,1)}},displacementmap:{displacementMap:{value:null},displacementMapTransform:{value:new It},displacementScale:{value:1},
 displacementBias:{value:0}},emissivemap:{emissiveMap:{value:null},emissiveMapTransform:{value:new It}},metalnessmap:{metalnessMap:{
 value:null},metalnessMapTransform:{value:new It}},roughnessmap:{roughnessMap:{value:null},roughnessMapTransform:{value:new It}},
-gradientmap:{gradientMap:{value:null}},fog:{fogDensity:{value:25e-5},fogNear:{value:1},fogFar:{value:2e3},fogColor:{value:new zt(
+gradientmap:{gradientMap:{value:null}},fog:{fogDensity:{value:25e-5},fogNear:{value:1},fogFar:{value:2e3},fogColor:{value:new Ot(
 16777215)}},lights:{ambientLightColor:{value:[]},lightProbe:{value:[]},sunLights:{value:[],properties:{direction:{},color:{}}},
 sunLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNormalBias:{},shadowRadius:{},shadowMapSize:{}}},
 sunShadowMatrix:{value:[]},sunShadowCascade:{value:[]},directionalLights:{value:[],properties:{direction:{},color:{}}},directionalLightShadows:{
@@ -5514,72 +5514,72 @@ pointLightShadows:{value:[],properties:{shadowIntensity:1,shadowBias:{},shadowNo
 shadowCameraNear:{},shadowCameraFar:{}}},pointShadowMatrix:{value:[]},hemisphereLights:{value:[],properties:{direction:{},
 skyColor:{},groundColor:{}}},rectAreaLights:{value:[],properties:{color:{},position:{},width:{},height:{}}},ltc_1:{value:null},
 ltc_2:{value:null},probesSH:{value:[]},probesMin:{value:[]},probesMax:{value:[]},probesResolution:{value:[]}},points:{diffuse:{
-value:new zt(16777215)},opacity:{value:1},size:{value:1},scale:{value:1},map:{value:null},alphaMap:{value:null},alphaMapTransform:{
-value:new It},alphaTest:{value:0},uvTransform:{value:new It}},sprite:{diffuse:{value:new zt(16777215)},opacity:{value:1},
-center:{value:new Bt(.5,.5)},rotation:{value:0},map:{value:null},mapTransform:{value:new It},alphaMap:{value:null},alphaMapTransform:{
+value:new Ot(16777215)},opacity:{value:1},size:{value:1},scale:{value:1},map:{value:null},alphaMap:{value:null},alphaMapTransform:{
+value:new It},alphaTest:{value:0},uvTransform:{value:new It}},sprite:{diffuse:{value:new Ot(16777215)},opacity:{value:1},
+center:{value:new zt(.5,.5)},rotation:{value:0},map:{value:null},mapTransform:{value:new It},alphaMap:{value:null},alphaMapTransform:{
 value:new It},alphaTest:{value:0}}},pn={basic:{uniforms:Ee([ft.common,ft.specularmap,ft.envmap,ft.aomap,ft.lightmap,ft.fog]),
-vertexShader:Ot.meshbasic_vert,fragmentShader:Ot.meshbasic_frag},lambert:{uniforms:Ee([ft.common,ft.specularmap,ft.envmap,
-ft.aomap,ft.lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,ft.displacementmap,ft.fog,ft.lights,{emissive:{value:new zt(
-0)},envMapIntensity:{value:1}}]),vertexShader:Ot.meshlambert_vert,fragmentShader:Ot.meshlambert_frag},phong:{uniforms:Ee(
+vertexShader:Bt.meshbasic_vert,fragmentShader:Bt.meshbasic_frag},lambert:{uniforms:Ee([ft.common,ft.specularmap,ft.envmap,
+ft.aomap,ft.lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,ft.displacementmap,ft.fog,ft.lights,{emissive:{value:new Ot(
+0)},envMapIntensity:{value:1}}]),vertexShader:Bt.meshlambert_vert,fragmentShader:Bt.meshlambert_frag},phong:{uniforms:Ee(
 [ft.common,ft.specularmap,ft.envmap,ft.aomap,ft.lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,ft.displacementmap,ft.fog,
-ft.lights,{emissive:{value:new zt(0)},specular:{value:new zt(1118481)},shininess:{value:30},envMapIntensity:{value:1}}]),
-vertexShader:Ot.meshphong_vert,fragmentShader:Ot.meshphong_frag},standard:{uniforms:Ee([ft.common,ft.envmap,ft.aomap,ft.
+ft.lights,{emissive:{value:new Ot(0)},specular:{value:new Ot(1118481)},shininess:{value:30},envMapIntensity:{value:1}}]),
+vertexShader:Bt.meshphong_vert,fragmentShader:Bt.meshphong_frag},standard:{uniforms:Ee([ft.common,ft.envmap,ft.aomap,ft.
 lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,ft.displacementmap,ft.roughnessmap,ft.metalnessmap,ft.fog,ft.lights,{emissive:{
-value:new zt(0)},roughness:{value:1},metalness:{value:0},envMapIntensity:{value:1}}]),vertexShader:Ot.meshphysical_vert,
-fragmentShader:Ot.meshphysical_frag},toon:{uniforms:Ee([ft.common,ft.aomap,ft.lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,
-ft.displacementmap,ft.gradientmap,ft.fog,ft.lights,{emissive:{value:new zt(0)}}]),vertexShader:Ot.meshtoon_vert,fragmentShader:Ot.
+value:new Ot(0)},roughness:{value:1},metalness:{value:0},envMapIntensity:{value:1}}]),vertexShader:Bt.meshphysical_vert,
+fragmentShader:Bt.meshphysical_frag},toon:{uniforms:Ee([ft.common,ft.aomap,ft.lightmap,ft.emissivemap,ft.bumpmap,ft.normalmap,
+ft.displacementmap,ft.gradientmap,ft.fog,ft.lights,{emissive:{value:new Ot(0)}}]),vertexShader:Bt.meshtoon_vert,fragmentShader:Bt.
 meshtoon_frag},matcap:{uniforms:Ee([ft.common,ft.bumpmap,ft.normalmap,ft.displacementmap,ft.fog,{matcap:{value:null}}]),
-vertexShader:Ot.meshmatcap_vert,fragmentShader:Ot.meshmatcap_frag},points:{uniforms:Ee([ft.points,ft.fog]),vertexShader:Ot.
-points_vert,fragmentShader:Ot.points_frag},dashed:{uniforms:Ee([ft.common,ft.fog,{scale:{value:1},dashSize:{value:1},totalSize:{
-value:2}}]),vertexShader:Ot.linedashed_vert,fragmentShader:Ot.linedashed_frag},depth:{uniforms:Ee([ft.common,ft.displacementmap]),
-vertexShader:Ot.depth_vert,fragmentShader:Ot.depth_frag},normal:{uniforms:Ee([ft.common,ft.bumpmap,ft.normalmap,ft.displacementmap,
-{opacity:{value:1}}]),vertexShader:Ot.meshnormal_vert,fragmentShader:Ot.meshnormal_frag},sprite:{uniforms:Ee([ft.sprite,
-ft.fog]),vertexShader:Ot.sprite_vert,fragmentShader:Ot.sprite_frag},background:{uniforms:{uvTransform:{value:new It},t2D:{
-value:null},backgroundIntensity:{value:1}},vertexShader:Ot.background_vert,fragmentShader:Ot.background_frag},backgroundCube:{
+vertexShader:Bt.meshmatcap_vert,fragmentShader:Bt.meshmatcap_frag},points:{uniforms:Ee([ft.points,ft.fog]),vertexShader:Bt.
+points_vert,fragmentShader:Bt.points_frag},dashed:{uniforms:Ee([ft.common,ft.fog,{scale:{value:1},dashSize:{value:1},totalSize:{
+value:2}}]),vertexShader:Bt.linedashed_vert,fragmentShader:Bt.linedashed_frag},depth:{uniforms:Ee([ft.common,ft.displacementmap]),
+vertexShader:Bt.depth_vert,fragmentShader:Bt.depth_frag},normal:{uniforms:Ee([ft.common,ft.bumpmap,ft.normalmap,ft.displacementmap,
+{opacity:{value:1}}]),vertexShader:Bt.meshnormal_vert,fragmentShader:Bt.meshnormal_frag},sprite:{uniforms:Ee([ft.sprite,
+ft.fog]),vertexShader:Bt.sprite_vert,fragmentShader:Bt.sprite_frag},background:{uniforms:{uvTransform:{value:new It},t2D:{
+value:null},backgroundIntensity:{value:1}},vertexShader:Bt.background_vert,fragmentShader:Bt.background_frag},backgroundCube:{
 uniforms:{envMap:{value:null},backgroundBlurriness:{value:0},backgroundIntensity:{value:1},backgroundRotation:{value:new It}},
-vertexShader:Ot.backgroundCube_vert,fragmentShader:Ot.backgroundCube_frag},cube:{uniforms:{tCube:{value:null},tFlip:{value:-1},
-opacity:{value:1}},vertexShader:Ot.cube_vert,fragmentShader:Ot.cube_frag},equirect:{uniforms:{tEquirect:{value:null}},vertexShader:Ot.
-equirect_vert,fragmentShader:Ot.equirect_frag},distance:{uniforms:Ee([ft.common,ft.displacementmap,{referencePosition:{value:new O},
-nearDistance:{value:1},farDistance:{value:1e3}}]),vertexShader:Ot.distance_vert,fragmentShader:Ot.distance_frag},shadow:{
-uniforms:Ee([ft.lights,ft.fog,{color:{value:new zt(0)},opacity:{value:1}}]),vertexShader:Ot.shadow_vert,fragmentShader:Ot.
+vertexShader:Bt.backgroundCube_vert,fragmentShader:Bt.backgroundCube_frag},cube:{uniforms:{tCube:{value:null},tFlip:{value:-1},
+opacity:{value:1}},vertexShader:Bt.cube_vert,fragmentShader:Bt.cube_frag},equirect:{uniforms:{tEquirect:{value:null}},vertexShader:Bt.
+equirect_vert,fragmentShader:Bt.equirect_frag},distance:{uniforms:Ee([ft.common,ft.displacementmap,{referencePosition:{value:new O},
+nearDistance:{value:1},farDistance:{value:1e3}}]),vertexShader:Bt.distance_vert,fragmentShader:Bt.distance_frag},shadow:{
+uniforms:Ee([ft.lights,ft.fog,{color:{value:new Ot(0)},opacity:{value:1}}]),vertexShader:Bt.shadow_vert,fragmentShader:Bt.
 shadow_frag}};pn.physical={uniforms:Ee([pn.standard.uniforms,{clearcoat:{value:0},clearcoatMap:{value:null},clearcoatMapTransform:{
-value:new It},clearcoatNormalMap:{value:null},clearcoatNormalMapTransform:{value:new It},clearcoatNormalScale:{value:new Bt(
+value:new It},clearcoatNormalMap:{value:null},clearcoatNormalMapTransform:{value:new It},clearcoatNormalScale:{value:new zt(
 1,1)},clearcoatRoughness:{value:0},clearcoatRoughnessMap:{value:null},clearcoatRoughnessMapTransform:{value:new It},diffuseRoughness:{
 value:0},diffuseRoughnessMap:{value:null},diffuseRoughnessMapTransform:{value:new It},dispersion:{value:0},retroreflectivity:{
 value:0},iridescence:{value:0},iridescenceMap:{value:null},iridescenceMapTransform:{value:new It},iridescenceIOR:{value:1.3},
 iridescenceThicknessMinimum:{value:100},iridescenceThicknessMaximum:{value:400},iridescenceThicknessMap:{value:null},iridescenceThicknessMapTransform:{
-value:new It},sheen:{value:0},sheenColor:{value:new zt(0)},sheenColorMap:{value:null},sheenColorMapTransform:{value:new It},
+value:new It},sheen:{value:0},sheenColor:{value:new Ot(0)},sheenColorMap:{value:null},sheenColorMapTransform:{value:new It},
 sheenRoughness:{value:1},sheenRoughnessMap:{value:null},sheenRoughnessMapTransform:{value:new It},transmission:{value:0},
-transmissionMap:{value:null},transmissionMapTransform:{value:new It},transmissionSamplerSize:{value:new Bt},transmissionSamplerMap:{
+transmissionMap:{value:null},transmissionMapTransform:{value:new It},transmissionSamplerSize:{value:new zt},transmissionSamplerMap:{
 value:null},thickness:{value:0},thicknessMap:{value:null},thicknessMapTransform:{value:new It},attenuationDistance:{value:0},
-attenuationColor:{value:new zt(0)},specularColor:{value:new zt(1,1,1)},specularColorMap:{value:null},specularColorMapTransform:{
+attenuationColor:{value:new Ot(0)},specularColor:{value:new Ot(1,1,1)},specularColorMap:{value:null},specularColorMapTransform:{
 value:new It},specularIntensity:{value:1},specularIntensityMap:{value:null},specularIntensityMapTransform:{value:new It},
-anisotropyVector:{value:new Bt},anisotropyMap:{value:null},anisotropyMapTransform:{value:new It}}]),vertexShader:Ot.meshphysical_vert,
-fragmentShader:Ot.meshphysical_frag};var Ta={r:0,b:0,g:0},cp=new $t,rh=new It;rh.set(-1,0,0,0,1,0,0,0,1);function hp(i,t,e,n,s,r){
-let a=new zt(0),o=s===!0?0:1,l,c,h=null,p=0,u=null;function d(S){let T=S.isScene===!0?S.background:null;if(T&&T.isTexture){
-let y=S.backgroundBlurriness>0;T=t.get(T,y)}return T}function g(S){let T=!1,y=d(S);y===null?m(a,o):y&&y.isColor&&(m(y,1),
-T=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
-color.setClear(0,0,0,0,r),(i.autoClear||T)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
-!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function M(S,T){let y=d(T);y&&y.isCubeTexture?(c===void 0&&
+anisotropyVector:{value:new zt},anisotropyMap:{value:null},anisotropyMapTransform:{value:new It}}]),vertexShader:Bt.meshphysical_vert,
+fragmentShader:Bt.meshphysical_frag};var Ta={r:0,b:0,g:0},cp=new $t,rh=new It;rh.set(-1,0,0,0,1,0,0,0,1);function hp(i,t,e,n,s,r){
+let a=new Ot(0),o=s===!0?0:1,l,c,h=null,p=0,u=null;function d(S){let b=S.isScene===!0?S.background:null;if(b&&b.isTexture){
+let y=S.backgroundBlurriness>0;b=t.get(b,y)}return b}function g(S){let b=!1,y=d(S);y===null?m(a,o):y&&y.isColor&&(m(y,1),
+b=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
+color.setClear(0,0,0,0,r),(i.autoClear||b)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
+!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function M(S,b){let y=d(b);y&&y.isCubeTexture?(c===void 0&&
 (c=new Ze(new Ri(1,1,1),new un({name:"BackgroundCubeMaterial",uniforms:ri(pn.backgroundCube.uniforms),vertexShader:pn.backgroundCube.
 vertexShader,fragmentShader:pn.backgroundCube.fragmentShader,side:Ce,depthTest:!1,depthWrite:!1,fog:!1,allowOverride:!1})),
 c.geometry.deleteAttribute("normal"),c.geometry.deleteAttribute("uv"),c.onBeforeRender=function(w,E,_){this.matrixWorld.
 copyPosition(_.matrixWorld)},Object.defineProperty(c.material,"envMap",{get:function(){return this.uniforms.envMap.value}}),
-n.update(c)),c.material.uniforms.envMap.value=y,c.material.uniforms.backgroundBlurriness.value=T.backgroundBlurriness,c.
-material.uniforms.backgroundIntensity.value=T.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
-cp.makeRotationFromEuler(T.backgroundRotation)).transpose(),y.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
+n.update(c)),c.material.uniforms.envMap.value=y,c.material.uniforms.backgroundBlurriness.value=b.backgroundBlurriness,c.
+material.uniforms.backgroundIntensity.value=b.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
+cp.makeRotationFromEuler(b.backgroundRotation)).transpose(),y.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
 value.premultiply(rh),c.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,(h!==y||p!==y.version||u!==i.toneMapping)&&
 (c.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),c.layers.enableAll(),S.unshift(c,c.geometry,c.material,0,0,null)):
 y&&y.isTexture&&(l===void 0&&(l=new Ze(new os(2,2),new un({name:"BackgroundMaterial",uniforms:ri(pn.background.uniforms),
 vertexShader:pn.background.vertexShader,fragmentShader:pn.background.fragmentShader,side:Hn,depthTest:!1,depthWrite:!1,fog:!1,
 allowOverride:!1})),l.geometry.deleteAttribute("normal"),Object.defineProperty(l.material,"map",{get:function(){return this.
-uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=y,l.material.uniforms.backgroundIntensity.value=T.backgroundIntensity,
+uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=y,l.material.uniforms.backgroundIntensity.value=b.backgroundIntensity,
 l.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,y.matrixAutoUpdate===!0&&y.updateMatrix(),l.material.uniforms.uvTransform.
 value.copy(y.matrix),(h!==y||p!==y.version||u!==i.toneMapping)&&(l.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),
-l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,T){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
-Ta.r,Ta.g,Ta.b,T,r)}function f(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
-dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,T=1){a.set(S),
-o=T,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:M,dispose:f}}
+l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,b){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
+Ta.r,Ta.g,Ta.b,b,r)}function f(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
+dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,b=1){a.set(S),
+o=b,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:M,dispose:f}}
 function up(i,t){let e=i.getParameter(i.MAX_VERTEX_ATTRIBS),n={},s=u(null),r=s,a=!1;function o(D,k,q,I,W){let $=!1,G=p(D,
 I,q,k);r!==G&&(r=G,c(r.object)),$=d(D,I,q,W),$&&g(D,I,q,W),W!==null&&t.update(W,i.ELEMENT_ARRAY_BUFFER),($||a)&&(a=!1,y(
 D,k,q,I),W!==null&&i.bindBuffer(i.ELEMENT_ARRAY_BUFFER,t.get(W).buffer))}function l(){return i.createVertexArray()}function c(D){
@@ -5596,7 +5596,7 @@ Color"&&D.instanceColor&&(j=D.instanceColor));let Mt={};Mt.attribute=j,j&&j.data
 W,r.attributesNum=G,r.index=I}function M(){let D=r.newAttributes;for(let k=0,q=D.length;k<q;k++)D[k]=0}function m(D){f(D,
 0)}function f(D,k){let q=r.newAttributes,I=r.enabledAttributes,W=r.attributeDivisors;q[D]=1,I[D]===0&&(i.enableVertexAttribArray(
 D),I[D]=1),W[D]!==k&&(i.vertexAttribDivisor(D,k),W[D]=k)}function S(){let D=r.newAttributes,k=r.enabledAttributes;for(let q=0,
-I=k.length;q<I;q++)k[q]!==D[q]&&(i.disableVertexAttribArray(q),k[q]=0)}function T(D,k,q,I,W,$,G){G===!0?i.vertexAttribIPointer(
+I=k.length;q<I;q++)k[q]!==D[q]&&(i.disableVertexAttribArray(q),k[q]=0)}function b(D,k,q,I,W,$,G){G===!0?i.vertexAttribIPointer(
 D,k,q,W,$):i.vertexAttribPointer(D,k,q,I,W,$)}function y(D,k,q,I){M();let W=I.attributes,$=q.getAttributes(),G=k.defaultAttributeValues;
 for(let et in $){let H=$[et];if(H.location>=0){let Q=W[et];if(Q===void 0&&(et==="instanceMatrix"&&D.instanceMatrix&&(Q=D.
 instanceMatrix),et==="instanceColor"&&D.instanceColor&&(Q=D.instanceColor)),Q!==void 0){let j=Q.normalized,Mt=Q.itemSize,
@@ -5605,27 +5605,27 @@ Q.gpuType===Gr;if(Q.isInterleavedBufferAttribute){let mt=Q.data,Nt=mt.isInterlea
 offset;if(mt.isInstancedInterleavedBuffer||mt.isInstancedBufferAttribute){for(let Rt=0;Rt<H.locationSize;Rt++)f(H.location+
 Rt,mt.meshPerAttribute);D.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=mt.meshPerAttribute*mt.
 count)}else for(let Rt=0;Rt<H.locationSize;Rt++)m(H.location+Rt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let Rt=0;Rt<H.locationSize;Rt++)
-T(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
+b(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
 H.locationSize;mt++)f(H.location+mt,Q.meshPerAttribute);D.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=
 Q.meshPerAttribute*Q.count)}else for(let mt=0;mt<H.locationSize;mt++)m(H.location+mt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let mt=0;mt<
-H.locationSize;mt++)T(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
+H.locationSize;mt++)b(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
 if(j!==void 0)switch(j.length){case 2:i.vertexAttrib2fv(H.location,j);break;case 3:i.vertexAttrib3fv(H.location,j);break;case 4:
 i.vertexAttrib4fv(H.location,j);break;default:i.vertexAttrib1fv(H.location,j)}}}}S()}function w(){U();for(let D in n){let k=n[D];
 for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)h($[G].object),delete $[G];delete I[W]}}delete n[D]}}
 function E(D){if(n[D.id]===void 0)return;let k=n[D.id];for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)
 h($[G].object),delete $[G];delete I[W]}}delete n[D.id]}function _(D){for(let k in n){let q=n[k];for(let I in q){let W=q[I];
-if(W[D.id]===void 0)continue;let $=W[D.id];for(let G in $)h($[G].object),delete $[G];delete W[D.id]}}}function b(D){for(let k in n){
+if(W[D.id]===void 0)continue;let $=W[D.id];for(let G in $)h($[G].object),delete $[G];delete W[D.id]}}}function T(D){for(let k in n){
 let q=n[k],I=D.isInstancedMesh===!0?D.id:0,W=q[I];if(W!==void 0){for(let $ in W){let G=W[$];for(let et in G)h(G[et].object),
 delete G[et];delete W[$]}delete q[I],Object.keys(q).length===0&&delete n[k]}}}function U(){P(),a=!0,r!==s&&(r=s,c(r.object))}
 function P(){s.geometry=null,s.program=null,s.wireframe=!1}return{setup:o,reset:U,resetDefaultState:P,dispose:w,releaseStatesOfGeometry:E,
-releaseStatesOfObject:b,releaseStatesOfProgram:_,initAttributes:M,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
+releaseStatesOfObject:T,releaseStatesOfProgram:_,initAttributes:M,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
 let n;function s(l){n=l}function r(l,c){i.drawArrays(n,l,c),e.update(c,n,1)}function a(l,c,h){h!==0&&(i.drawArraysInstanced(
 n,l,c,h),e.update(c,n,h))}function o(l,c,h){if(h===0)return;t.get("WEBGL_multi_draw").multiDrawArraysWEBGL(n,l,0,c,0,h);
 let u=0;for(let d=0;d<h;d++)u+=c[d];e.update(u,n,1)}this.setMode=s,this.render=r,this.renderInstances=a,this.renderMultiDraw=
 o}function fp(i,t,e,n){let s;function r(){if(s!==void 0)return s;if(t.has("EXT_texture_filter_anisotropic")===!0){let _=t.
 get("EXT_texture_filter_anisotropic");s=i.getParameter(_.MAX_TEXTURE_MAX_ANISOTROPY_EXT)}else s=0;return s}function a(_){
-return!(_!==rn&&n.convert(_)!==i.getParameter(i.IMPLEMENTATION_COLOR_READ_FORMAT))}function o(_){let b=_===sn&&(t.has("E\
-XT_color_buffer_half_float")||t.has("EXT_color_buffer_float"));return!(_!==Ne&&_!==nn&&!b&&n.convert(_)!==i.getParameter(
+return!(_!==rn&&n.convert(_)!==i.getParameter(i.IMPLEMENTATION_COLOR_READ_FORMAT))}function o(_){let T=_===sn&&(t.has("E\
+XT_color_buffer_half_float")||t.has("EXT_color_buffer_float"));return!(_!==Ne&&_!==nn&&!T&&n.convert(_)!==i.getParameter(
 i.IMPLEMENTATION_COLOR_READ_TYPE))}function l(_){if(_==="highp"){if(i.getShaderPrecisionFormat(i.VERTEX_SHADER,i.HIGH_FLOAT).
 precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,i.HIGH_FLOAT).precision>0)return"highp";_="mediump"}return _===
 "mediump"&&i.getShaderPrecisionFormat(i.VERTEX_SHADER,i.MEDIUM_FLOAT).precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,
@@ -5635,19 +5635,19 @@ erer:",c,"not supported, using",h,"instead."),c=h);let p=e.reversedDepthBuffer==
 _clip_control extension. Fallback to default depth buffer."),e.logarithmicDepthBuffer===!0&&p===!0&&wt("WebGLRenderer: L\
 ogarithmic depth buffer is ignored when reversed depth buffer is enabled.");let d=i.getParameter(i.MAX_TEXTURE_IMAGE_UNITS),
 g=i.getParameter(i.MAX_VERTEX_TEXTURE_IMAGE_UNITS),M=i.getParameter(i.MAX_TEXTURE_SIZE),m=i.getParameter(i.MAX_CUBE_MAP_TEXTURE_SIZE),
-f=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),T=i.getParameter(i.MAX_VARYING_VECTORS),
+f=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),b=i.getParameter(i.MAX_VARYING_VECTORS),
 y=i.getParameter(i.MAX_FRAGMENT_UNIFORM_VECTORS),w=i.getParameter(i.MAX_SAMPLES),E=i.getParameter(i.SAMPLES);return{isWebGL2:!0,
 getMaxAnisotropy:r,getMaxPrecision:l,textureFormatReadable:a,textureTypeReadable:o,precision:c,logarithmicDepthBuffer:u,
 reversedDepthBuffer:p,maxTextures:d,maxVertexTextures:g,maxTextureSize:M,maxCubemapSize:m,maxAttributes:f,maxVertexUniforms:S,
-maxVaryings:T,maxFragmentUniforms:y,maxSamples:w,samples:E}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
+maxVaryings:b,maxFragmentUniforms:y,maxSamples:w,samples:E}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
 l={value:null,needsUpdate:!1};this.uniform=l,this.numPlanes=0,this.numIntersection=0,this.init=function(p,u){let d=p.length!==
 0||u||n!==0||s;return s=u,n=p.length,d},this.beginShadows=function(){r=!0,h(null)},this.endShadows=function(){r=!1},this.
 setGlobalState=function(p,u){e=h(p,u,0)},this.setState=function(p,u,d){let g=p.clippingPlanes,M=p.clipIntersection,m=p.clipShadows,
-f=i.get(p);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,T=S*4,y=f.clippingState||null;l.value=y,y=
-h(g,u,T,d);for(let w=0;w!==T;++w)y[w]=e[w];f.clippingState=y,this.numIntersection=M?this.numPlanes:0,this.numPlanes+=S}};
+f=i.get(p);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,b=S*4,y=f.clippingState||null;l.value=y,y=
+h(g,u,b,d);for(let w=0;w!==b;++w)y[w]=e[w];f.clippingState=y,this.numIntersection=M?this.numPlanes:0,this.numPlanes+=S}};
 function c(){l.value!==e&&(l.value=e,l.needsUpdate=n>0),t.numPlanes=n,t.numIntersection=0}function h(p,u,d,g){let M=p!==
 null?p.length:0,m=null;if(M!==0){if(m=l.value,g!==!0||m===null){let f=d+M*4,S=u.matrixWorldInverse;o.getNormalMatrix(S),
-(m===null||m.length<f)&&(m=new Float32Array(f));for(let T=0,y=d;T!==M;++T,y+=4)a.copy(p[T]).applyMatrix4(S,o),a.normal.toArray(
+(m===null||m.length<f)&&(m=new Float32Array(f));for(let b=0,y=d;b!==M;++b,y+=4)a.copy(p[b]).applyMatrix4(S,o),a.normal.toArray(
 m,y),m[y+3]=a.constant}l.value=m,l.needsUpdate=!0}return t.numPlanes=M,t.numIntersection=0,m}}var Es=class extends ze{constructor(t=1,e={}){
 super(t,t,e),this.isWebGLCubeRenderTarget=!0;let n={width:t,height:t,depth:1},s=[n,n,n,n,n,n];this.texture=new ts(s),this.
 _setTextureOptions(e),this.texture.isRenderTargetTexture=!0}fromEquirectangularTexture(t,e){this.texture.type=e.type,this.
@@ -5691,7 +5691,7 @@ magFilter=e.magFilter;let n={uniforms:{tEquirect:{value:null}},vertexShader:`
 fragmentShader,side:Ce,blending:ei});r.uniforms.tEquirect.value=e;let a=new Ze(s,r),o=e.minFilter;return e.minFilter===wn&&
 (e.minFilter=Re),new Ii(1,10,this).update(t,a),e.minFilter=o,a.geometry.dispose(),a.material.dispose(),this}clear(t,e=!0,n=!0,s=!0){
 let r=t.getRenderTarget();for(let a=0;a<6;a++)t.setRenderTarget(this,a),t.clear(e,n,s);t.setRenderTarget(r)}},Oc=256,mp=3,
-gp=20,ah=256,oh=16,_p=3,xp=new O,vp=new zt,Ea=class i{constructor(t){this._renderer=t,this._cubeSize=0,this._sourceTarget=
+gp=20,ah=256,oh=16,_p=3,xp=new O,vp=new Ot,Ea=class i{constructor(t){this._renderer=t,this._cubeSize=0,this._sourceTarget=
 null,this._cubeCamera=new Ii(1,10,null),this._boxMesh=new Ze(new Ri(5,5,5),null),this._cubemapMaterial=null,this._equirectMaterial=
 null,this._blurMaterial=null,this._ggxMaterial=null,this._integrationMaterial=null}fromScene(t,e=0,n=.1,s=100,r={}){let{
 size:a=256,position:o=xp}=r,l=this._renderer;this._setSize(a);let c=this._allocateTarget(),h=this._getSourceTarget(!0);e>
@@ -5724,7 +5724,7 @@ n;a++){let o=i.lodToRoughness(a,n);if(a>n-_p)r.roughness.value=o,this._renderCub
 this._blurMaterial===null&&(this._blurMaterial=Sp());let n=this._blurMaterial,s=n.uniforms,r=this._sourceTarget;s.sigma.
 value=Math.min(e,Math.PI)/Math.SQRT2,s.envMap.value=r.texture,this._renderCube(t,0,n),s.envMap.value=t.texture,this._renderCube(
 r,0,n)}};function Bc(i,t,e){return new Es(i,{minFilter:wn,generateMipmaps:t,type:sn,colorSpace:qi,depthBuffer:e})}function ws(i,t,e){
-return new un({name:i,uniforms:t,vertexShader:Ot.cube_vert,fragmentShader:e,side:Ce,blending:ei,depthTest:!1,depthWrite:!1})}
+return new un({name:i,uniforms:t,vertexShader:Bt.cube_vert,fragmentShader:e,side:Ce,blending:ei,depthTest:!1,depthWrite:!1})}
 function yp(){return ws("PMREMGGXConvolution",{envMap:{value:null},roughness:{value:0},lodBias:{value:0}},`
 
 		#define GGX_SAMPLES ${ah}u
@@ -5967,9 +5967,9 @@ target)}function l(g){g.index!==null&&t.remove(g.index);for(let m in g.attribute
 !0&&delete g._maxInstanceCount,e.memory.geometries--}function c(g,M){return s[M.id]!==void 0||(M.addEventListener("dispo\
 se",o),s[M.id]=new WeakRef(M),a.register(M,M.id,M),e.memory.geometries++),M}function h(g){let M=g.attributes;for(let m in M)
 t.update(M[m],i.ARRAY_BUFFER)}function p(g){let M=g.index,m=g.attributes.position,f=0;if(m===void 0)return;let S=M!==null?
-M.array.length:m.array.length/3-1,T=m.count>=65535?Qi:Ki,y=new T(Math.ceil(S/3)*6,1),w=y.array;if(M!==null){let _=M.array;
-f=M.version;for(let b=0,U=0;b<S;b+=3){let P=_[b+0],D=_[b+1],k=_[b+2];w[U++]=P,w[U++]=D,w[U++]=D,w[U++]=k,w[U++]=k,w[U++]=
-P}}else{f=m.version;for(let _=0,b=0;_<S;_+=3){let U=_+0,P=_+1,D=_+2;w[b++]=U,w[b++]=P,w[b++]=P,w[b++]=D,w[b++]=D,w[b++]=
+M.array.length:m.array.length/3-1,b=m.count>=65535?Qi:Ki,y=new b(Math.ceil(S/3)*6,1),w=y.array;if(M!==null){let _=M.array;
+f=M.version;for(let T=0,U=0;T<S;T+=3){let P=_[T+0],D=_[T+1],k=_[T+2];w[U++]=P,w[U++]=D,w[U++]=D,w[U++]=k,w[U++]=k,w[U++]=
+P}}else{f=m.version;for(let _=0,T=0;_<S;_+=3){let U=_+0,P=_+1,D=_+2;w[T++]=U,w[T++]=P,w[T++]=P,w[T++]=D,w[T++]=D,w[T++]=
 U}}y.version=f;let E=r.get(g);E&&t.remove(E),r.set(g,y)}function u(g){let M=r.get(g);if(M){let m=g.index;m!==null&&M.version<
 m.version&&p(g)}else p(g);return r.get(g)}function d(){for(let g in s){let M=s[g].deref();M!==void 0&&l(M)}}return{get:c,
 update:h,getWireframeAttribute:u,dispose:d}}function Ep(i,t,e){let n;function s(p){n=p}let r,a;function o(p){r=p.type,a=
@@ -5984,12 +5984,12 @@ programs:null,autoReset:!0,reset:s,update:n}}function Rp(i,t,e){let n=new WeakMa
 h=o.morphAttributes.position||o.morphAttributes.normal||o.morphAttributes.color,p=h!==void 0?h.length:0,u=n.get(o);if(u===
 void 0||u.count!==p){let U=function(){_.dispose(),n.delete(o),o.removeEventListener("dispose",U)};u!==void 0&&u.texture.
 dispose();let d=o.morphAttributes.position!==void 0,g=o.morphAttributes.normal!==void 0,M=o.morphAttributes.color!==void 0,
-m=o.morphAttributes.position||[],f=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],T=0;d===!0&&(T=1),g===!0&&
-(T=2),M===!0&&(T=3);let y=o.attributes.position.count*T,w=1;y>t.maxTextureSize&&(w=Math.ceil(y/t.maxTextureSize),y=t.maxTextureSize);
-let E=new Float32Array(y*w*4*p),_=new Ji(E,y,w,p);_.type=nn,_.needsUpdate=!0;let b=T*4;for(let P=0;P<p;P++){let D=m[P],k=f[P],
-q=S[P],I=y*w*4*P;for(let W=0;W<D.count;W++){let $=W*b;d===!0&&(s.fromBufferAttribute(D,W),E[I+$+0]=s.x,E[I+$+1]=s.y,E[I+
+m=o.morphAttributes.position||[],f=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],b=0;d===!0&&(b=1),g===!0&&
+(b=2),M===!0&&(b=3);let y=o.attributes.position.count*b,w=1;y>t.maxTextureSize&&(w=Math.ceil(y/t.maxTextureSize),y=t.maxTextureSize);
+let E=new Float32Array(y*w*4*p),_=new Ji(E,y,w,p);_.type=nn,_.needsUpdate=!0;let T=b*4;for(let P=0;P<p;P++){let D=m[P],k=f[P],
+q=S[P],I=y*w*4*P;for(let W=0;W<D.count;W++){let $=W*T;d===!0&&(s.fromBufferAttribute(D,W),E[I+$+0]=s.x,E[I+$+1]=s.y,E[I+
 $+2]=s.z,E[I+$+3]=0),g===!0&&(s.fromBufferAttribute(k,W),E[I+$+4]=s.x,E[I+$+5]=s.y,E[I+$+6]=s.z,E[I+$+7]=0),M===!0&&(s.fromBufferAttribute(
-q,W),E[I+$+8]=s.x,E[I+$+9]=s.y,E[I+$+10]=s.z,E[I+$+11]=q.itemSize===4?s.w:1)}}u={count:p,texture:_,size:new Bt(y,w)},n.set(
+q,W),E[I+$+8]=s.x,E[I+$+9]=s.y,E[I+$+10]=s.z,E[I+$+11]=q.itemSize===4?s.w:1)}}u={count:p,texture:_,size:new zt(y,w)},n.set(
 o,u),o.addEventListener("dispose",U)}if(a.isInstancedMesh===!0&&a.morphTexture!==null)l.getUniforms().setValue(i,"morphT\
 exture",a.morphTexture,e);else{let d=0;for(let M=0;M<c.length;M++)d+=c[M];let g=o.morphTargetsRelative?1:1-d;l.getUniforms().
 setValue(i,"morphTargetBaseInfluence",g),l.getUniforms().setValue(i,"morphTargetInfluences",c)}l.getUniforms().setValue(
@@ -6050,17 +6050,17 @@ resolveDepthBuffer:!1,resolveStencilBuffer:!1}),o=null,l=null,c=null,h=new Ye;h.
 				#ifdef SRGB_TRANSFER
 					gl_FragColor = sRGBTransferOETF( gl_FragColor );
 				#endif
-			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,p),d=new ti(-1,1,1,-1,0,1),g=null,M=null,m=!1,f,S=null,T=[],y=!1;this.setSize=
-function(w,E){a.setSize(w,E),o!==null&&o.setSize(w,E),l!==null&&l.setSize(w,E);for(let _=0;_<T.length;_++){let b=T[_];b.
-setSize&&b.setSize(w,E)}},this.setEffects=function(w){T=w,y=T.length>0&&T[0].isRenderPass===!0;let E=a.width,_=a.height;
-T.length>0&&o===null&&(o=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
-let b=s===!0&&T.some(U=>U.needsDepthTexture===!0);b!==(a.depthTexture!==null)&&(b===!0&&c===null&&(c=new En(E,_),r===!0&&
-(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=b?c:null,a.resolveDepthBuffer=b,a.storeMultisampledDepthBuffer=b);for(let U=0;U<
-T.length;U++){let P=T[U];P.setSize&&P.setSize(E,_),b&&P.needsDepthTexture===!0&&P.setDepthTexture&&P.setDepthTexture(c)}},
-this.begin=function(w,E){if(m||w.toneMapping===dn&&T.length===0)return!1;if(S=E,E!==null){let _=E.width,b=E.height;(a.width!==
-_||a.height!==b)&&this.setSize(_,b)}return y===!1&&w.setRenderTarget(a),f=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
-function(){return y},this.end=function(w,E){w.toneMapping=f,m=!0;let _=a,b=o;for(let U=0;U<T.length;U++){let P=T[U];P.enabled!==
-!1&&(P.render(w,b,_,E),P.needsSwap!==!1&&(_=b,b=b===o?l:o))}if(g!==w.outputColorSpace||M!==w.toneMapping){g=w.outputColorSpace,
+			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,p),d=new ti(-1,1,1,-1,0,1),g=null,M=null,m=!1,f,S=null,b=[],y=!1;this.setSize=
+function(w,E){a.setSize(w,E),o!==null&&o.setSize(w,E),l!==null&&l.setSize(w,E);for(let _=0;_<b.length;_++){let T=b[_];T.
+setSize&&T.setSize(w,E)}},this.setEffects=function(w){b=w,y=b.length>0&&b[0].isRenderPass===!0;let E=a.width,_=a.height;
+b.length>0&&o===null&&(o=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
+let T=s===!0&&b.some(U=>U.needsDepthTexture===!0);T!==(a.depthTexture!==null)&&(T===!0&&c===null&&(c=new En(E,_),r===!0&&
+(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=T?c:null,a.resolveDepthBuffer=T,a.storeMultisampledDepthBuffer=T);for(let U=0;U<
+b.length;U++){let P=b[U];P.setSize&&P.setSize(E,_),T&&P.needsDepthTexture===!0&&P.setDepthTexture&&P.setDepthTexture(c)}},
+this.begin=function(w,E){if(m||w.toneMapping===dn&&b.length===0)return!1;if(S=E,E!==null){let _=E.width,T=E.height;(a.width!==
+_||a.height!==T)&&this.setSize(_,T)}return y===!1&&w.setRenderTarget(a),f=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
+function(){return y},this.end=function(w,E){w.toneMapping=f,m=!0;let _=a,T=o;for(let U=0;U<b.length;U++){let P=b[U];P.enabled!==
+!1&&(P.render(w,T,_,E),P.needsSwap!==!1&&(_=T,T=T===o?l:o))}if(g!==w.outputColorSpace||M!==w.toneMapping){g=w.outputColorSpace,
 M=w.toneMapping,p.defines={},Ht.getTransfer(g)===Yt&&(p.defines.SRGB_TRANSFER="");let U=Ip[M];U&&(p.defines[U]=""),p.needsUpdate=
 !0}p.uniforms.tDiffuse.value=_.texture,w.setRenderTarget(S),w.render(u,d),S=null,m=!1},this.isCompositing=function(){return m},
 this.dispose=function(){a.dispose(),o!==null&&o.dispose(),l!==null&&l.dispose(),h.dispose(),p.dispose()}}var lh=new De,ch=new En(
@@ -6163,7 +6163,7 @@ t.numHemiLights).replace(/NUM_SUN_LIGHT_SHADOWS/g,t.numSunLightShadows).replace(
 replace(/NUM_SPOT_LIGHT_SHADOWS_WITH_MAPS/g,t.numSpotLightShadowsWithMaps).replace(/NUM_SPOT_LIGHT_SHADOWS/g,t.numSpotLightShadows).
 replace(/NUM_POINT_LIGHT_SHADOWS/g,t.numPointLightShadows).replace(/NUM_LIGHT_PROBE_GRIDS/g,t.numLightProbeGrids)}function Kc(i,t){
 return i.replace(/NUM_CLIPPING_PLANES/g,t.numClippingPlanes).replace(/UNION_CLIPPING_PLANES/g,t.numClippingPlanes-t.numClipIntersection)}
-var Im=/^[ \t]*#include +<([\w\d./]+)>/gm;function $o(i){return i.replace(Im,Pm)}function Pm(i,t){let e=Ot[t];if(e===void 0)
+var Im=/^[ \t]*#include +<([\w\d./]+)>/gm;function $o(i){return i.replace(Im,Pm)}function Pm(i,t){let e=Bt[t];if(e===void 0)
 throw new Error("THREE.WebGLProgram: Can not resolve #include <"+t+">");return $o(e)}var Lm=/#pragma unroll_loop_start\s+for\s*\(\s*int\s+i\s*=\s*(\d+)\s*;\s*i\s*<\s*(\d+)\s*;\s*i\s*\+\+\s*\)\s*{([\s\S]+?)}\s+#pragma unroll_loop_end/g;
 function Qc(i){return i.replace(Lm,Dm)}function Dm(i,t,e,n){let s="";for(let r=parseInt(t);r<parseInt(e);r++)s+=n.replace(
 /\[\s*i\s*\]/g,"[ "+r+" ]").replace(/UNROLLED_LOOP_INDEX/g,r);return s}function jc(i){let t=`precision ${i.precision} fl\
@@ -6271,8 +6271,8 @@ e.shadowMapEnabled?"#define "+l:"",e.premultipliedAlpha?"#define PREMULTIPLIED_A
 _LIGHT_PROBES":"",e.decodeVideoTexture?"#define DECODE_VIDEO_TEXTURE":"",e.decodeVideoTextureEmissive?"#define DECODE_VI\
 DEO_TEXTURE_EMISSIVE":"",e.logarithmicDepthBuffer?"#define USE_LOGARITHMIC_DEPTH_BUFFER":"",e.reversedDepthBuffer?"#defi\
 ne USE_REVERSED_DEPTH_BUFFER":"","uniform mat4 viewMatrix;","uniform vec3 cameraPosition;","uniform bool isOrthographic;",
-e.toneMapping!==dn?"#define TONE_MAPPING":"",e.toneMapping!==dn?Ot.tonemapping_pars_fragment:"",e.toneMapping!==dn?Am("t\
-oneMapping",e.toneMapping):"",e.dithering?"#define DITHERING":"",e.opaque?"#define OPAQUE":"",Ot.colorspace_pars_fragment,
+e.toneMapping!==dn?"#define TONE_MAPPING":"",e.toneMapping!==dn?Bt.tonemapping_pars_fragment:"",e.toneMapping!==dn?Am("t\
+oneMapping",e.toneMapping):"",e.dithering?"#define DITHERING":"",e.opaque?"#define OPAQUE":"",Bt.colorspace_pars_fragment,
 bm("linearToOutputTexel",e.outputColorSpace),Em(),e.useDepthPacking?"#define DEPTH_PACKING "+e.depthPacking:"",`
 `].filter(As).join(`
 `)),a=$o(a),a=$c(a,e),a=Kc(a,e),o=$o(o),o=$c(o,e),o=Kc(o,e),a=Qc(a),o=Qc(o),e.isRawShaderMaterial!==!0&&(f=`#version 300\
@@ -6285,7 +6285,7 @@ reCube texture","#define texture2DProj textureProj","#define texture2DLodEXT tex
 xtureProjLod","#define textureCubeLodEXT textureLod","#define texture2DGradEXT textureGrad","#define texture2DProjGradEX\
 T textureProjGrad","#define textureCubeGradEXT textureGrad"].join(`
 `)+`
-`+m);let S=f+M+a,T=f+m+o,y=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,T);s.attachShader(g,y),s.attachShader(g,w),e.
+`+m);let S=f+M+a,b=f+m+o,y=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,b);s.attachShader(g,y),s.attachShader(g,w),e.
 index0AttributeName!==void 0?s.bindAttribLocation(g,0,e.index0AttributeName):e.hasPositionAttribute===!0&&s.bindAttribLocation(
 g,0,"position"),s.linkProgram(g);function E(P){if(i.debug.checkShaderErrors){let D=s.getProgramInfoLog(g)||"",k=s.getShaderInfoLog(
 y)||"",q=s.getShaderInfoLog(w)||"",I=D.trim(),W=k.trim(),$=q.trim(),G=!0,et=!0;if(s.getProgramParameter(g,s.LINK_STATUS)===
@@ -6299,9 +6299,9 @@ Material Type: `+P.type+`
 Program Info Log: `+I+`
 `+H+`
 `+Q)}else I!==""?wt("WebGLProgram: Program Info Log:",I):(W===""||$==="")&&(et=!1);et&&(P.diagnostics={runnable:G,programLog:I,
-vertexShader:{log:W,prefix:M},fragmentShader:{log:$,prefix:m}})}s.deleteShader(y),s.deleteShader(w),_=new Ui(s,g),b=Cm(s,
-g)}let _;this.getUniforms=function(){return _===void 0&&E(this),_};let b;this.getAttributes=function(){return b===void 0&&
-E(this),b};let U=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return U===!1&&(U=s.getProgramParameter(
+vertexShader:{log:W,prefix:M},fragmentShader:{log:$,prefix:m}})}s.deleteShader(y),s.deleteShader(w),_=new Ui(s,g),T=Cm(s,
+g)}let _;this.getUniforms=function(){return _===void 0&&E(this),_};let T;this.getAttributes=function(){return T===void 0&&
+E(this),T};let U=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return U===!1&&(U=s.getProgramParameter(
 g,vm)),U},this.destroy=function(){n.releaseStatesOfProgram(this),s.deleteProgram(g),this.program=void 0},this.type=e.shaderType,
 this.name=e.shaderName,this.id=ym++,this.cacheKey=t,this.usedTimes=1,this.program=g,this.vertexShader=y,this.fragmentShader=
 w,this}var Gm=0,Ko=class{constructor(){this.shaderCache=new Map,this.materialCache=new Map}update(t,e,n){let s=this._getShaderCacheForMaterial(
@@ -6315,7 +6315,7 @@ return i===Wn||i===Ms||i===Ss}function Hm(i,t,e,n,s,r){let a=new Ti,o=new Ko,l=n
 u={MeshDepthMaterial:"depth",MeshDistanceMaterial:"distance",MeshNormalMaterial:"normal",MeshBasicMaterial:"basic",MeshLambertMaterial:"\
 lambert",MeshPhongMaterial:"phong",MeshToonMaterial:"toon",MeshStandardMaterial:"physical",MeshPhysicalMaterial:"physica\
 l",MeshMatcapMaterial:"matcap",LineBasicMaterial:"basic",LineDashedMaterial:"dashed",PointsMaterial:"points",ShadowMaterial:"\
-shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,b,U,P,D,k){let q=P.fog,I=D.
+shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,T,U,P,D,k){let q=P.fog,I=D.
 geometry,W=_.isMeshStandardMaterial||_.isMeshLambertMaterial||_.isMeshPhongMaterial?P.environment:null,$=_.isMeshStandardMaterial||
 _.isMeshLambertMaterial&&!_.envMap||_.isMeshPhongMaterial&&!_.envMap,G=t.get(_.envMap||W,$),et=u[_.type],H=n.precision;_.
 precision!==null&&(H=n.getMaxPrecision(_.precision),H!==_.precision&&wt("WebGLProgram.getParameters:",_.precision,"not s\
@@ -6358,11 +6358,11 @@ useFog:_.fog===!0,fogExp2:!!q&&q.isFogExp2,flatShading:_.wireframe===!1&&(_.flat
 se===!1&&(_.isMeshLambertMaterial||_.isMeshPhongMaterial||_.isMeshStandardMaterial||_.isMeshPhysicalMaterial)),sizeAttenuation:_.
 sizeAttenuation===!0,logarithmicDepthBuffer:p,reversedDepthBuffer:mt,skinning:D.isSkinnedMesh===!0,hasPositionAttribute:I.
 attributes.position!==void 0,morphTargets:I.morphAttributes.position!==void 0,morphNormals:I.morphAttributes.normal!==void 0,
-morphColors:I.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:b.sun.length,numDirLights:b.
-directional.length,numPointLights:b.point.length,numSpotLights:b.spot.length,numSpotLightMaps:b.spotLightMap.length,numRectAreaLights:b.
-rectArea.length,numHemiLights:b.hemi.length,numSunLightShadows:b.sunShadowMap.length,numDirLightShadows:b.directionalShadowMap.
-length,numPointLightShadows:b.pointShadowMap.length,numSpotLightShadows:b.spotShadowMap.length,numSpotLightShadowsWithMaps:b.
-numSpotLightShadowsWithMaps,numLightProbes:b.numLightProbes,numLightProbeGrids:k.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
+morphColors:I.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:T.sun.length,numDirLights:T.
+directional.length,numPointLights:T.point.length,numSpotLights:T.spot.length,numSpotLightMaps:T.spotLightMap.length,numRectAreaLights:T.
+rectArea.length,numHemiLights:T.hemi.length,numSunLightShadows:T.sunShadowMap.length,numDirLightShadows:T.directionalShadowMap.
+length,numPointLightShadows:T.pointShadowMap.length,numSpotLightShadows:T.spotShadowMap.length,numSpotLightShadowsWithMaps:T.
+numSpotLightShadowsWithMaps,numLightProbes:T.numLightProbes,numLightProbeGrids:k.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
 numPlanes,numClipIntersection:r.numIntersection,dithering:_.dithering,shadowMapEnabled:i.shadowMap.enabled&&U.length>0,shadowMapType:i.
 shadowMap.type,toneMapping:nt,decodeVideoTexture:Rt&&_.map.isVideoTexture===!0&&Ht.getTransfer(_.map.colorSpace)===Yt,decodeVideoTextureEmissive:pe&&
 _.emissiveMap.isVideoTexture===!0&&Ht.getTransfer(_.emissiveMap.colorSpace)===Yt,premultipliedAlpha:_.premultipliedAlpha,
@@ -6370,36 +6370,36 @@ doubleSided:_.side===Je,flipSided:_.side===Ce,useDepthPacking:_.depthPacking>=0,
 index0AttributeName,extensionClipCullDistance:Ft&&_.extensions.clipCullDistance===!0&&e.has("WEBGL_clip_cull_distance"),
 extensionMultiDraw:(Ft&&_.extensions.multiDraw===!0||oe)&&e.has("WEBGL_multi_draw"),rendererExtensionParallelShaderCompile:e.
 has("KHR_parallel_shader_compile"),customProgramCacheKey:_.customProgramCacheKey()};return Ut.vertexUv1s=l.has(1),Ut.vertexUv2s=
-l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function M(_){let b=[];if(_.shaderID?b.push(_.shaderID):(b.push(_.customVertexShaderID),
-b.push(_.customFragmentShaderID)),_.defines!==void 0)for(let U in _.defines)b.push(U),b.push(_.defines[U]);return _.isRawShaderMaterial===
-!1&&(m(b,_),f(b,_),b.push(i.outputColorSpace)),b.push(_.customProgramCacheKey),b.join()}function m(_,b){_.push(b.precision),
-_.push(b.outputColorSpace),_.push(b.envMapMode),_.push(b.envMapPMREM),_.push(b.envMapMaxLod),_.push(b.envMapSize),_.push(
-b.mapUv),_.push(b.alphaMapUv),_.push(b.lightMapUv),_.push(b.aoMapUv),_.push(b.bumpMapUv),_.push(b.normalMapUv),_.push(b.
-displacementMapUv),_.push(b.emissiveMapUv),_.push(b.metalnessMapUv),_.push(b.roughnessMapUv),_.push(b.anisotropyMapUv),_.
-push(b.clearcoatMapUv),_.push(b.clearcoatNormalMapUv),_.push(b.clearcoatRoughnessMapUv),_.push(b.diffuseRoughnessMapUv),
-_.push(b.iridescenceMapUv),_.push(b.iridescenceThicknessMapUv),_.push(b.sheenColorMapUv),_.push(b.sheenRoughnessMapUv),_.
-push(b.specularMapUv),_.push(b.specularColorMapUv),_.push(b.specularIntensityMapUv),_.push(b.transmissionMapUv),_.push(b.
-thicknessMapUv),_.push(b.combine),_.push(b.fogExp2),_.push(b.sizeAttenuation),_.push(b.morphTargetsCount),_.push(b.numSunLights),
-_.push(b.numDirLights),_.push(b.numPointLights),_.push(b.numSpotLights),_.push(b.numSpotLightMaps),_.push(b.numHemiLights),
-_.push(b.numRectAreaLights),_.push(b.numSunLightShadows),_.push(b.numDirLightShadows),_.push(b.numPointLightShadows),_.push(
-b.numSpotLightShadows),_.push(b.numSpotLightShadowsWithMaps),_.push(b.numLightProbes),_.push(b.numLightProbeGrids),_.push(
-b.shadowMapType),_.push(b.toneMapping),_.push(b.numClippingPlanes),_.push(b.numClipIntersection),_.push(b.depthPacking)}
-function f(_,b){a.disableAll(),b.instancing&&a.enable(0),b.instancingColor&&a.enable(1),b.instancingMorph&&a.enable(2),b.
-matcap&&a.enable(3),b.envMap&&a.enable(4),b.normalMapObjectSpace&&a.enable(5),b.normalMapTangentSpace&&a.enable(6),b.clearcoat&&
-a.enable(7),b.iridescence&&a.enable(8),b.alphaTest&&a.enable(9),b.vertexColors&&a.enable(10),b.vertexAlphas&&a.enable(11),
-b.vertexUv1s&&a.enable(12),b.vertexUv2s&&a.enable(13),b.vertexUv3s&&a.enable(14),b.vertexTangents&&a.enable(15),b.anisotropy&&
-a.enable(16),b.alphaHash&&a.enable(17),b.batching&&a.enable(18),b.dispersion&&a.enable(19),b.retroreflection&&a.enable(24),
-b.diffuseRoughness&&a.enable(25),b.batchingColor&&a.enable(20),b.gradientMap&&a.enable(21),b.packedNormalMap&&a.enable(22),
-b.vertexNormals&&a.enable(23),_.push(a.mask),a.disableAll(),b.fog&&a.enable(0),b.useFog&&a.enable(1),b.flatShading&&a.enable(
-2),b.logarithmicDepthBuffer&&a.enable(3),b.reversedDepthBuffer&&a.enable(4),b.skinning&&a.enable(5),b.morphTargets&&a.enable(
-6),b.morphNormals&&a.enable(7),b.morphColors&&a.enable(8),b.premultipliedAlpha&&a.enable(9),b.shadowMapEnabled&&a.enable(
-10),b.doubleSided&&a.enable(11),b.flipSided&&a.enable(12),b.useDepthPacking&&a.enable(13),b.dithering&&a.enable(14),b.transmission&&
-a.enable(15),b.sheen&&a.enable(16),b.opaque&&a.enable(17),b.pointsUvs&&a.enable(18),b.decodeVideoTexture&&a.enable(19),b.
-decodeVideoTextureEmissive&&a.enable(20),b.alphaToCoverage&&a.enable(21),b.numLightProbeGrids>0&&a.enable(22),b.hasPositionAttribute&&
-a.enable(23),_.push(a.mask)}function S(_){let b=u[_.type],U;if(b){let P=pn[b];U=Nc.clone(P.uniforms)}else U=_.uniforms;return U}
-function T(_,b){let U=h.get(b);return U!==void 0?++U.usedTimes:(U=new km(i,b,_,s),c.push(U),h.set(b,U)),U}function y(_){
-if(--_.usedTimes===0){let b=c.indexOf(_);c[b]=c[c.length-1],c.pop(),h.delete(_.cacheKey),_.destroy()}}function w(_){o.remove(
-_)}function E(){o.dispose()}return{getParameters:g,getProgramCacheKey:M,getUniforms:S,acquireProgram:T,releaseProgram:y,
+l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function M(_){let T=[];if(_.shaderID?T.push(_.shaderID):(T.push(_.customVertexShaderID),
+T.push(_.customFragmentShaderID)),_.defines!==void 0)for(let U in _.defines)T.push(U),T.push(_.defines[U]);return _.isRawShaderMaterial===
+!1&&(m(T,_),f(T,_),T.push(i.outputColorSpace)),T.push(_.customProgramCacheKey),T.join()}function m(_,T){_.push(T.precision),
+_.push(T.outputColorSpace),_.push(T.envMapMode),_.push(T.envMapPMREM),_.push(T.envMapMaxLod),_.push(T.envMapSize),_.push(
+T.mapUv),_.push(T.alphaMapUv),_.push(T.lightMapUv),_.push(T.aoMapUv),_.push(T.bumpMapUv),_.push(T.normalMapUv),_.push(T.
+displacementMapUv),_.push(T.emissiveMapUv),_.push(T.metalnessMapUv),_.push(T.roughnessMapUv),_.push(T.anisotropyMapUv),_.
+push(T.clearcoatMapUv),_.push(T.clearcoatNormalMapUv),_.push(T.clearcoatRoughnessMapUv),_.push(T.diffuseRoughnessMapUv),
+_.push(T.iridescenceMapUv),_.push(T.iridescenceThicknessMapUv),_.push(T.sheenColorMapUv),_.push(T.sheenRoughnessMapUv),_.
+push(T.specularMapUv),_.push(T.specularColorMapUv),_.push(T.specularIntensityMapUv),_.push(T.transmissionMapUv),_.push(T.
+thicknessMapUv),_.push(T.combine),_.push(T.fogExp2),_.push(T.sizeAttenuation),_.push(T.morphTargetsCount),_.push(T.numSunLights),
+_.push(T.numDirLights),_.push(T.numPointLights),_.push(T.numSpotLights),_.push(T.numSpotLightMaps),_.push(T.numHemiLights),
+_.push(T.numRectAreaLights),_.push(T.numSunLightShadows),_.push(T.numDirLightShadows),_.push(T.numPointLightShadows),_.push(
+T.numSpotLightShadows),_.push(T.numSpotLightShadowsWithMaps),_.push(T.numLightProbes),_.push(T.numLightProbeGrids),_.push(
+T.shadowMapType),_.push(T.toneMapping),_.push(T.numClippingPlanes),_.push(T.numClipIntersection),_.push(T.depthPacking)}
+function f(_,T){a.disableAll(),T.instancing&&a.enable(0),T.instancingColor&&a.enable(1),T.instancingMorph&&a.enable(2),T.
+matcap&&a.enable(3),T.envMap&&a.enable(4),T.normalMapObjectSpace&&a.enable(5),T.normalMapTangentSpace&&a.enable(6),T.clearcoat&&
+a.enable(7),T.iridescence&&a.enable(8),T.alphaTest&&a.enable(9),T.vertexColors&&a.enable(10),T.vertexAlphas&&a.enable(11),
+T.vertexUv1s&&a.enable(12),T.vertexUv2s&&a.enable(13),T.vertexUv3s&&a.enable(14),T.vertexTangents&&a.enable(15),T.anisotropy&&
+a.enable(16),T.alphaHash&&a.enable(17),T.batching&&a.enable(18),T.dispersion&&a.enable(19),T.retroreflection&&a.enable(24),
+T.diffuseRoughness&&a.enable(25),T.batchingColor&&a.enable(20),T.gradientMap&&a.enable(21),T.packedNormalMap&&a.enable(22),
+T.vertexNormals&&a.enable(23),_.push(a.mask),a.disableAll(),T.fog&&a.enable(0),T.useFog&&a.enable(1),T.flatShading&&a.enable(
+2),T.logarithmicDepthBuffer&&a.enable(3),T.reversedDepthBuffer&&a.enable(4),T.skinning&&a.enable(5),T.morphTargets&&a.enable(
+6),T.morphNormals&&a.enable(7),T.morphColors&&a.enable(8),T.premultipliedAlpha&&a.enable(9),T.shadowMapEnabled&&a.enable(
+10),T.doubleSided&&a.enable(11),T.flipSided&&a.enable(12),T.useDepthPacking&&a.enable(13),T.dithering&&a.enable(14),T.transmission&&
+a.enable(15),T.sheen&&a.enable(16),T.opaque&&a.enable(17),T.pointsUvs&&a.enable(18),T.decodeVideoTexture&&a.enable(19),T.
+decodeVideoTextureEmissive&&a.enable(20),T.alphaToCoverage&&a.enable(21),T.numLightProbeGrids>0&&a.enable(22),T.hasPositionAttribute&&
+a.enable(23),_.push(a.mask)}function S(_){let T=u[_.type],U;if(T){let P=pn[T];U=Nc.clone(P.uniforms)}else U=_.uniforms;return U}
+function b(_,T){let U=h.get(T);return U!==void 0?++U.usedTimes:(U=new km(i,T,_,s),c.push(U),h.set(T,U)),U}function y(_){
+if(--_.usedTimes===0){let T=c.indexOf(_);c[T]=c[c.length-1],c.pop(),h.delete(_.cacheKey),_.destroy()}}function w(_){o.remove(
+_)}function E(){o.dispose()}return{getParameters:g,getProgramCacheKey:M,getUniforms:S,acquireProgram:b,releaseProgram:y,
 releaseShaderCache:w,programs:c,dispose:E}}function Wm(){let i=new WeakMap;function t(a){return i.has(a)}function e(a){let o=i.
 get(a);return o===void 0&&(o={},i.set(a,o)),o}function n(a){i.delete(a)}function s(a,o,l){i.get(a)[o]=l}function r(){i=new WeakMap}
 return{has:t,get:e,remove:n,update:s,dispose:r}}function Xm(i,t){return i.groupOrder!==t.groupOrder?i.groupOrder-t.groupOrder:
@@ -6410,21 +6410,21 @@ t.id}function eh(){let i=[],t=0,e=[],n=[],s=[];function r(){t=0,e.length=0,n.len
 isInstancedMesh&&(d+=2),u.isSkinnedMesh&&(d+=1),d}function o(u,d,g,M,m,f){let S=i[t];return S===void 0?(S={id:u.id,object:u,
 geometry:d,material:g,materialVariant:a(u),groupOrder:M,renderOrder:u.renderOrder,z:m,group:f},i[t]=S):(S.id=u.id,S.object=
 u,S.geometry=d,S.material=g,S.materialVariant=a(u),S.groupOrder=M,S.renderOrder=u.renderOrder,S.z=m,S.group=f),t++,S}function l(u,d,g,M,m,f,S){
-S.reversedDepth===!0&&(m=-m);let T=o(u,d,g,M,m,f);g.transmission>0?n.push(T):g.transparent===!0?s.push(T):e.push(T)}function c(u,d,g,M,m,f){
+S.reversedDepth===!0&&(m=-m);let b=o(u,d,g,M,m,f);g.transmission>0?n.push(b):g.transparent===!0?s.push(b):e.push(b)}function c(u,d,g,M,m,f){
 let S=o(u,d,g,M,m,f);g.transmission>0?n.unshift(S):g.transparent===!0?s.unshift(S):e.unshift(S)}function h(u,d){e.length>
 1&&e.sort(u||Xm),n.length>1&&n.sort(d||th),s.length>1&&s.sort(d||th)}function p(){for(let u=t,d=i.length;u<d;u++){let g=i[u];
 if(g.id===null)break;g.id=null,g.object=null,g.geometry=null,g.material=null,g.group=null}}return{opaque:e,transmissive:n,
 transparent:s,init:r,push:l,unshift:c,finish:p,sort:h}}function qm(){let i=new WeakMap;function t(n,s){let r=i.get(n),a;
 return r===void 0?(a=new eh,i.set(n,[a])):s>=r.length?(a=new eh,r.push(a)):a=r[s],a}function e(){i=new WeakMap}return{get:t,
 dispose:e}}function Ym(){let i={};return{get:function(t){if(i[t.id]!==void 0)return i[t.id];let e;switch(t.type){case"Su\
-nLight":case"DirectionalLight":e={direction:new O,color:new zt};break;case"SpotLight":e={position:new O,direction:new O,
-color:new zt,distance:0,coneCos:0,penumbraCos:0,decay:0};break;case"PointLight":e={position:new O,color:new zt,distance:0,
-decay:0};break;case"HemisphereLight":e={direction:new O,skyColor:new zt,groundColor:new zt};break;case"RectAreaLight":e=
-{color:new zt,position:new O,halfWidth:new O,halfHeight:new O};break}return i[t.id]=e,e}}}function Zm(){let i={};return{
+nLight":case"DirectionalLight":e={direction:new O,color:new Ot};break;case"SpotLight":e={position:new O,direction:new O,
+color:new Ot,distance:0,coneCos:0,penumbraCos:0,decay:0};break;case"PointLight":e={position:new O,color:new Ot,distance:0,
+decay:0};break;case"HemisphereLight":e={direction:new O,skyColor:new Ot,groundColor:new Ot};break;case"RectAreaLight":e=
+{color:new Ot,position:new O,halfWidth:new O,halfHeight:new O};break}return i[t.id]=e,e}}}function Zm(){let i={};return{
 get:function(t){if(i[t.id]!==void 0)return i[t.id];let e;switch(t.type){case"SunLight":case"DirectionalLight":e={shadowIntensity:1,
-shadowBias:0,shadowNormalBias:0,shadowRadius:1,shadowMapSize:new Bt};break;case"SpotLight":e={shadowIntensity:1,shadowBias:0,
-shadowNormalBias:0,shadowRadius:1,shadowMapSize:new Bt};break;case"PointLight":e={shadowIntensity:1,shadowBias:0,shadowNormalBias:0,
-shadowRadius:1,shadowMapSize:new Bt,shadowCameraNear:1,shadowCameraFar:1e3};break}return i[t.id]=e,e}}}var Jm=0;function $m(i,t){
+shadowBias:0,shadowNormalBias:0,shadowRadius:1,shadowMapSize:new zt};break;case"SpotLight":e={shadowIntensity:1,shadowBias:0,
+shadowNormalBias:0,shadowRadius:1,shadowMapSize:new zt};break;case"PointLight":e={shadowIntensity:1,shadowBias:0,shadowNormalBias:0,
+shadowRadius:1,shadowMapSize:new zt,shadowCameraNear:1,shadowCameraFar:1e3};break}return i[t.id]=e,e}}}var Jm=0;function $m(i,t){
 return(t.castShadow?2:0)-(i.castShadow?2:0)+(t.map?1:0)-(i.map?1:0)}function Km(i){let t=new Ym,e=Zm(),n={version:0,hash:{
 sunLength:-1,directionalLength:-1,pointLength:-1,spotLength:-1,rectAreaLength:-1,hemiLength:-1,numSunShadows:-1,numDirectionalShadows:-1,
 numPointShadows:-1,numSpotShadows:-1,numSpotMaps:-1,numLightProbes:-1},ambient:[0,0,0],probe:[],sun:[],sunShadow:[],sunShadowMap:[],
@@ -6432,7 +6432,7 @@ sunShadowMatrix:[],sunShadowCascade:[],directional:[],directionalShadow:[],direc
 spot:[],spotLightMap:[],spotShadow:[],spotShadowMap:[],spotLightMatrix:[],rectArea:[],rectAreaLTC1:null,rectAreaLTC2:null,
 point:[],pointShadow:[],pointShadowMap:[],pointShadowMatrix:[],hemi:[],numSpotLightShadowsWithMaps:0,numLightProbes:0};for(let c=0;c<
 9;c++)n.probe.push(new O);let s=new O,r=new $t,a=new $t;function o(c){let h=0,p=0,u=0;for(let k=0;k<9;k++)n.probe[k].set(
-0,0,0);let d=0,g=0,M=0,m=0,f=0,S=0,T=0,y=0,w=0,E=0,_=0,b=0,U=0,P=0;c.sort($m);for(let k=0,q=c.length;k<q;k++){let I=c[k],
+0,0,0);let d=0,g=0,M=0,m=0,f=0,S=0,b=0,y=0,w=0,E=0,_=0,T=0,U=0,P=0;c.sort($m);for(let k=0,q=c.length;k<q;k++){let I=c[k],
 W=I.color,$=I.intensity,G=I.distance,et=null;if(I.shadow&&I.shadow.map&&(I.shadow.map.texture.format===Wn?et=I.shadow.map.
 texture:et=I.shadow.map.depthTexture||I.shadow.map.texture),I.isAmbientLight)h+=W.r*$,p+=W.g*$,u+=W.b*$;else if(I.isLightProbe){
 for(let H=0;H<9;H++)n.probe[H].addScaledVector(I.sh.coefficients[H],$);P++}else if(I.isSunLight){let H=t.get(I);if(H.color.
@@ -6445,26 +6445,26 @@ shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shad
 j,n.directionalShadowMap[m]=et,n.directionalShadowMatrix[m]=I.shadow.matrix,w++}n.directional[m]=H,m++}else if(I.isSpotLight){
 let H=t.get(I);H.position.setFromMatrixPosition(I.matrixWorld),H.color.copy(W).multiplyScalar($),H.distance=G,H.coneCos=
 Math.cos(I.angle),H.penumbraCos=Math.cos(I.angle*(1-I.penumbra)),H.decay=I.decay,n.spot[S]=H;let Q=I.shadow;if(I.map&&(n.
-spotLightMap[b]=I.map,b++,Q.updateMatrices(I),I.castShadow&&U++),n.spotLightMatrix[S]=Q.matrix,I.castShadow){let j=e.get(
+spotLightMap[T]=I.map,T++,Q.updateMatrices(I),I.castShadow&&U++),n.spotLightMatrix[S]=Q.matrix,I.castShadow){let j=e.get(
 I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize=
 Q.mapSize,n.spotShadow[S]=j,n.spotShadowMap[S]=et,_++}S++}else if(I.isRectAreaLight){let H=t.get(I);H.color.copy(W).multiplyScalar(
-$),H.halfWidth.set(I.width*.5,0,0),H.halfHeight.set(0,I.height*.5,0),n.rectArea[T]=H,T++}else if(I.isPointLight){let H=t.
+$),H.halfWidth.set(I.width*.5,0,0),H.halfHeight.set(0,I.height*.5,0),n.rectArea[b]=H,b++}else if(I.isPointLight){let H=t.
 get(I);if(H.color.copy(I.color).multiplyScalar(I.intensity),H.distance=I.distance,H.decay=I.decay,I.castShadow){let Q=I.
 shadow,j=e.get(I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,
 j.shadowMapSize=Q.mapSize,j.shadowCameraNear=Q.camera.near,j.shadowCameraFar=Q.camera.far,n.pointShadow[f]=j,n.pointShadowMap[f]=
 et,n.pointShadowMatrix[f]=I.shadow.matrix,E++}n.point[f]=H,f++}else if(I.isHemisphereLight){let H=t.get(I);H.skyColor.copy(
-I.color).multiplyScalar($),H.groundColor.copy(I.groundColor).multiplyScalar($),n.hemi[y]=H,y++}}T>0&&(i.has("OES_texture\
+I.color).multiplyScalar($),H.groundColor.copy(I.groundColor).multiplyScalar($),n.hemi[y]=H,y++}}b>0&&(i.has("OES_texture\
 _float_linear")===!0?(n.rectAreaLTC1=ft.LTC_FLOAT_1,n.rectAreaLTC2=ft.LTC_FLOAT_2):(n.rectAreaLTC1=ft.LTC_HALF_1,n.rectAreaLTC2=
 ft.LTC_HALF_2)),n.ambient[0]=h,n.ambient[1]=p,n.ambient[2]=u;let D=n.hash;(D.sunLength!==d||D.directionalLength!==m||D.pointLength!==
-f||D.spotLength!==S||D.rectAreaLength!==T||D.hemiLength!==y||D.numSunShadows!==g||D.numDirectionalShadows!==w||D.numPointShadows!==
-E||D.numSpotShadows!==_||D.numSpotMaps!==b||D.numLightProbes!==P)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
-S,n.rectArea.length=T,n.point.length=f,n.hemi.length=y,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
+f||D.spotLength!==S||D.rectAreaLength!==b||D.hemiLength!==y||D.numSunShadows!==g||D.numDirectionalShadows!==w||D.numPointShadows!==
+E||D.numSpotShadows!==_||D.numSpotMaps!==T||D.numLightProbes!==P)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
+S,n.rectArea.length=b,n.point.length=f,n.hemi.length=y,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
 M,n.sunShadowCascade.length=M,n.directionalShadow.length=w,n.directionalShadowMap.length=w,n.directionalShadowMatrix.length=
 w,n.pointShadow.length=E,n.pointShadowMap.length=E,n.pointShadowMatrix.length=E,n.spotShadow.length=_,n.spotShadowMap.length=
-_,n.spotLightMatrix.length=_+b-U,n.spotLightMap.length=b,n.numSpotLightShadowsWithMaps=U,n.numLightProbes=P,D.sunLength=
-d,D.directionalLength=m,D.pointLength=f,D.spotLength=S,D.rectAreaLength=T,D.hemiLength=y,D.numSunShadows=g,D.numDirectionalShadows=
-w,D.numPointShadows=E,D.numSpotShadows=_,D.numSpotMaps=b,D.numLightProbes=P,n.version=Jm++)}function l(c,h){let p=0,u=0,
-d=0,g=0,M=0,m=0,f=h.matrixWorldInverse;for(let S=0,T=c.length;S<T;S++){let y=c[S];if(y.isSunLight){let w=n.sun[p];w.direction.
+_,n.spotLightMatrix.length=_+T-U,n.spotLightMap.length=T,n.numSpotLightShadowsWithMaps=U,n.numLightProbes=P,D.sunLength=
+d,D.directionalLength=m,D.pointLength=f,D.spotLength=S,D.rectAreaLength=b,D.hemiLength=y,D.numSunShadows=g,D.numDirectionalShadows=
+w,D.numPointShadows=E,D.numSpotShadows=_,D.numSpotMaps=T,D.numLightProbes=P,n.version=Jm++)}function l(c,h){let p=0,u=0,
+d=0,g=0,M=0,m=0,f=h.matrixWorldInverse;for(let S=0,b=c.length;S<b;S++){let y=c[S];if(y.isSunLight){let w=n.sun[p];w.direction.
 setFromMatrixPosition(y.matrixWorld),w.direction.transformDirection(f),p++}else if(y.isDirectionalLight){let w=n.directional[u];
 w.direction.setFromMatrixPosition(y.matrixWorld),s.setFromMatrixPosition(y.target.matrixWorld),w.direction.sub(s),w.direction.
 transformDirection(f),u++}else if(y.isSpotLight){let w=n.spot[g];w.position.setFromMatrixPosition(y.matrixWorld),w.position.
@@ -6508,12 +6508,12 @@ void main() {
 	float std_dev = sqrt( max( 0.0, squared_mean - mean * mean ) );
 	gl_FragColor = vec4( mean, std_dev, 0.0, 1.0 );
 }`,eg=[new O(1,0,0),new O(-1,0,0),new O(0,1,0),new O(0,-1,0),new O(0,0,1),new O(0,0,-1)],ng=[new O(0,-1,0),new O(0,-1,0),
-new O(0,0,1),new O(0,0,-1),new O(0,-1,0),new O(0,-1,0)],ih=new $t,Ts=new O,qo=new O;function ig(i,t,e){let n=new zn,s=new Bt,
-r=new Bt,a=new ie,o=new br,l=new Tr,c={},h=e.maxTextureSize,p={[Hn]:Ce,[Ce]:Hn,[Je]:Je},u=new un({defines:{VSM_SAMPLES:8},
-uniforms:{shadow_pass:{value:null},resolution:{value:new Bt},radius:{value:4}},vertexShader:jm,fragmentShader:tg}),d=u.clone();
+new O(0,0,1),new O(0,0,-1),new O(0,-1,0),new O(0,-1,0)],ih=new $t,Ts=new O,qo=new O;function ig(i,t,e){let n=new zn,s=new zt,
+r=new zt,a=new ie,o=new br,l=new Tr,c={},h=e.maxTextureSize,p={[Hn]:Ce,[Ce]:Hn,[Je]:Je},u=new un({defines:{VSM_SAMPLES:8},
+uniforms:{shadow_pass:{value:null},resolution:{value:new zt},radius:{value:4}},vertexShader:jm,fragmentShader:tg}),d=u.clone();
 d.defines.HORIZONTAL_PASS=1;let g=new Ye;g.setAttribute("position",new Pe(new Float32Array([-1,-1,.5,3,-1,.5,-1,3,.5]),3));
 let M=new Ze(g,u),m=this;this.enabled=!1,this.autoUpdate=!0,this.needsUpdate=!1,this.type=ms;let f=this.type;this.render=
-function(E,_,b){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||E.length===0)return;this.type===Yl&&(wt("WebGL\
+function(E,_,T){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||E.length===0)return;this.type===Yl&&(wt("WebGL\
 ShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=ms);let U=i.getRenderTarget(),P=i.
 getActiveCubeFace(),D=i.getActiveMipmapLevel(),k=i.state;k.setBlending(ei),k.buffers.depth.getReversed()===!0?k.buffers.
 color.setClear(0,0,0,0):k.buffers.color.setClear(1,1,1,1),k.buffers.depth.setTest(!0),k.setScissorTest(!1);let q=f!==this.
@@ -6532,36 +6532,36 @@ new En(s.x,s.y,en)),G.map.depthTexture.name=$.name+".shadowMap",G.map.depthTextu
 compareFunction=H?Fo:Uo,G.map.depthTexture.minFilter=Re,G.map.depthTexture.magFilter=Re):(G.map.depthTexture.compareFunction=
 null,G.map.depthTexture.minFilter=xe,G.map.depthTexture.magFilter=xe);G.camera.updateProjectionMatrix()}G.map.isWebGLCubeRenderTarget!==
 !0&&(G.map.width!==s.x||G.map.height!==s.y)&&G.map.setSize(s.x,s.y);let Q=G.map.isWebGLCubeRenderTarget?6:G.getViewportCount();
-$.isPointLight!==!0&&G.updateMatrices($,b);let j=(G.camera.layers.mask&4294967294)!==0?G.camera.layers:b.layers;for(let Mt=0;Mt<
+$.isPointLight!==!0&&G.updateMatrices($,T);let j=(G.camera.layers.mask&4294967294)!==0?G.camera.layers:T.layers;for(let Mt=0;Mt<
 Q;Mt++){let Lt=G.getCamera(Mt);if($.isPointLight){let Z=G.camera,pt=G.matrix,xt=$.distance||Z.far;xt!==Z.far&&(Z.far=xt,
 Z.updateProjectionMatrix()),Ts.setFromMatrixPosition($.matrixWorld),Z.position.copy(Ts),qo.copy(Z.position),qo.add(eg[Mt]),
 Z.up.copy(ng[Mt]),Z.lookAt(qo),Z.updateMatrixWorld(),pt.makeTranslation(-Ts.x,-Ts.y,-Ts.z),ih.multiplyMatrices(Z.projectionMatrix,
 Z.matrixWorldInverse),G._frustum.setFromProjectionMatrix(ih,Z.coordinateSystem,Z.reversedDepth)}if(G.map.isWebGLCubeRenderTarget)
 i.setRenderTarget(G.map,Mt),i.clear();else{Mt===0&&(i.setRenderTarget(G.map),i.clear());let Z=G.getViewport(Mt);a.set(r.
-x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),k.viewport(a)}n=G.getFrustum(Mt),y(_,b,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
-type===Pi&&S(G,b),G.needsUpdate=!1}f=this.type,m.needsUpdate=!1,i.setRenderTarget(U,P,D)};function S(E,_){let b=t.update(
+x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),k.viewport(a)}n=G.getFrustum(Mt),y(_,T,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
+type===Pi&&S(G,T),G.needsUpdate=!1}f=this.type,m.needsUpdate=!1,i.setRenderTarget(U,P,D)};function S(E,_){let T=t.update(
 M);u.defines.VSM_SAMPLES!==E.blurSamples&&(u.defines.VSM_SAMPLES=E.blurSamples,d.defines.VSM_SAMPLES=E.blurSamples,u.needsUpdate=
 !0,d.needsUpdate=!0),E.mapPass===null?E.mapPass=new ze(s.x,s.y,{format:Wn,type:sn}):(E.mapPass.width!==E.map.width||E.mapPass.
 height!==E.map.height)&&E.mapPass.setSize(E.map.width,E.map.height),u.uniforms.shadow_pass.value=E.map.depthTexture,u.uniforms.
 resolution.value.set(E.map.width,E.map.height),u.uniforms.radius.value=E.radius,i.setRenderTarget(E.mapPass),i.clear(),i.
-renderBufferDirect(_,null,b,u,M,null),d.uniforms.shadow_pass.value=E.mapPass.texture,d.uniforms.resolution.value.set(E.map.
-width,E.map.height),d.uniforms.radius.value=E.radius,i.setRenderTarget(E.map),i.clear(),i.renderBufferDirect(_,null,b,d,
-M,null)}function T(E,_,b,U){let P=null,D=b.isPointLight===!0?E.customDistanceMaterial:E.customDepthMaterial;if(D!==void 0)
-P=D;else if(P=b.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
+renderBufferDirect(_,null,T,u,M,null),d.uniforms.shadow_pass.value=E.mapPass.texture,d.uniforms.resolution.value.set(E.map.
+width,E.map.height),d.uniforms.radius.value=E.radius,i.setRenderTarget(E.map),i.clear(),i.renderBufferDirect(_,null,T,d,
+M,null)}function b(E,_,T,U){let P=null,D=T.isPointLight===!0?E.customDistanceMaterial:E.customDepthMaterial;if(D!==void 0)
+P=D;else if(P=T.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
 length!==0||_.displacementMap&&_.displacementScale!==0||_.alphaMap&&_.alphaTest>0||_.map&&_.alphaTest>0||_.alphaToCoverage===
 !0){let k=P.uuid,q=_.uuid,I=c[k];I===void 0&&(I={},c[k]=I);let W=I[q];W===void 0&&(W=P.clone(),I[q]=W,_.addEventListener(
 "dispose",w)),P=W}if(P.visible=_.visible,P.wireframe=_.wireframe,U===Pi?P.side=_.shadowSide!==null?_.shadowSide:_.side:P.
 side=_.shadowSide!==null?_.shadowSide:p[_.side],P.alphaMap=_.alphaMap,P.alphaTest=_.alphaToCoverage===!0?.5:_.alphaTest,
 P.map=_.map,P.clipShadows=_.clipShadows,P.clippingPlanes=_.clippingPlanes,P.clipIntersection=_.clipIntersection,P.displacementMap=
 _.displacementMap,P.displacementScale=_.displacementScale,P.displacementBias=_.displacementBias,P.wireframeLinewidth=_.wireframeLinewidth,
-P.linewidth=_.linewidth,b.isPointLight===!0&&P.isMeshDistanceMaterial===!0){let k=i.properties.get(P);k.light=b}return P}
-function y(E,_,b,U,P,D){if(E.visible===!1)return;if(E.layers.test(P)&&(E.isMesh||E.isLine||E.isPoints)&&(E.castShadow||E.
-receiveShadow&&D===Pi)&&(!E.frustumCulled||E.intersectsFrustum(n))){E.modelViewMatrix.multiplyMatrices(b.matrixWorldInverse,
+P.linewidth=_.linewidth,T.isPointLight===!0&&P.isMeshDistanceMaterial===!0){let k=i.properties.get(P);k.light=T}return P}
+function y(E,_,T,U,P,D){if(E.visible===!1)return;if(E.layers.test(P)&&(E.isMesh||E.isLine||E.isPoints)&&(E.castShadow||E.
+receiveShadow&&D===Pi)&&(!E.frustumCulled||E.intersectsFrustum(n))){E.modelViewMatrix.multiplyMatrices(T.matrixWorldInverse,
 E.matrixWorld);let I=t.update(E),W=E.material;if(Array.isArray(W)){let $=I.groups;for(let G=0,et=$.length;G<et;G++){let H=$[G],
-Q=W[H.materialIndex];if(Q&&Q.visible){let j=T(E,Q,U,D);E.onBeforeShadow(i,E,_,b,I,j,H),i.renderBufferDirect(b,null,I,j,E,
-H),E.onAfterShadow(i,E,_,b,I,j,H)}}}else if(W.visible){let $=T(E,W,U,D);E.onBeforeShadow(i,E,_,b,I,$,null),i.renderBufferDirect(
-b,null,I,$,E,null),E.onAfterShadow(i,E,_,b,I,$,null)}}let q=E.children;for(let I=0,W=q.length;I<W;I++)y(q[I],_,b,U,P,D)}
-function w(E){E.target.removeEventListener("dispose",w);for(let b in c){let U=c[b],P=E.target.uuid;P in U&&(U[P].dispose(),
+Q=W[H.materialIndex];if(Q&&Q.visible){let j=b(E,Q,U,D);E.onBeforeShadow(i,E,_,T,I,j,H),i.renderBufferDirect(T,null,I,j,E,
+H),E.onAfterShadow(i,E,_,T,I,j,H)}}}else if(W.visible){let $=b(E,W,U,D);E.onBeforeShadow(i,E,_,T,I,$,null),i.renderBufferDirect(
+T,null,I,$,E,null),E.onAfterShadow(i,E,_,T,I,$,null)}}let q=E.children;for(let I=0,W=q.length;I<W;I++)y(q[I],_,T,U,P,D)}
+function w(E){E.target.removeEventListener("dispose",w);for(let T in c){let U=c[T],P=E.target.uuid;P in U&&(U[P].dispose(),
 delete U[P])}}}function sg(i,t){function e(){let R=!1,J=new ie,V=null,ot=new ie(0,0,0,0);return{setMask:function(it){V!==
 it&&!R&&(i.colorMask(it,it,it,it),V=it)},setLocked:function(it){R=it},setClear:function(it,rt,bt,Ft,nt){nt===!0&&(it*=Ft,
 rt*=Ft,bt*=Ft),J.set(it,rt,bt,Ft),ot.equals(J)===!1&&(i.clearColor(it,rt,bt,Ft),ot.copy(J))},reset:function(){R=!1,V=null,
@@ -6578,7 +6578,7 @@ J=!1}}}function s(){let R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=nu
 (V!==Tt||ot!==Ut||it!==dt)&&(i.stencilFunc(Tt,Ut,dt),V=Tt,ot=Ut,it=dt)},setOp:function(Tt,Ut,dt){(rt!==Tt||bt!==Ut||Ft!==
 dt)&&(i.stencilOp(Tt,Ut,dt),rt=Tt,bt=Ut,Ft=dt)},setLocked:function(Tt){R=Tt},setClear:function(Tt){nt!==Tt&&(i.clearStencil(
 Tt),nt=Tt)},reset:function(){R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=null,nt=null}}}let r=new e,a=new n,o=new s,
-l={},c=new WeakMap,h={},p={},u={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,T=null,y=null,w=null,E=null,_=null,b=new zt(
+l={},c=new WeakMap,h={},p={},u={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,b=null,y=null,w=null,E=null,_=null,T=new Ot(
 0,0,0),U=0,P=!1,D=null,k=null,q=null,I=null,W=null,$=i.getParameter(i.MAX_COMBINED_TEXTURE_IMAGE_UNITS),G=!1,et=0,H=i.getParameter(
 i.VERSION);H.indexOf("WebGL")!==-1?(et=parseFloat(/^WebGL (\d)/.exec(H)[1]),G=et>=1):H.indexOf("OpenGL ES")!==-1&&(et=parseFloat(
 /^OpenGL ES (\d)/.exec(H)[1]),G=et>=2);let Q=null,j={},Mt=i.getParameter(i.SCISSOR_BOX),Lt=i.getParameter(i.VIEWPORT),Z=new ie().
@@ -6604,10 +6604,10 @@ i.blendFuncSeparate(i.DST_COLOR,i.ONE_MINUS_SRC_ALPHA,i.ZERO,i.ONE);break;defaul
 break}else switch(R){case Li:i.blendFuncSeparate(i.SRC_ALPHA,i.ONE_MINUS_SRC_ALPHA,i.ONE,i.ONE_MINUS_SRC_ALPHA);break;case mo:
 i.blendFuncSeparate(i.SRC_ALPHA,i.ONE,i.ONE,i.ONE);break;case go:Ct("WebGLState: SubtractiveBlending requires material.p\
 remultipliedAlpha = true");break;case _o:Ct("WebGLState: MultiplyBlending requires material.premultipliedAlpha = true");
-break;default:Ct("WebGLState: Invalid blending: ",R);break}T=null,y=null,E=null,_=null,b.set(0,0,0),U=0,f=R,P=Tt}return}
-it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==T||ot!==y||rt!==E||bt!==
-_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),T=V,y=ot,E=rt,_=bt),(Ft.equals(b)===!1||nt!==U)&&(i.blendColor(Ft.r,
-Ft.g,Ft.b,nt),b.copy(Ft),U=nt),f=R,P=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
+break;default:Ct("WebGLState: Invalid blending: ",R);break}b=null,y=null,E=null,_=null,T.set(0,0,0),U=0,f=R,P=Tt}return}
+it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==b||ot!==y||rt!==E||bt!==
+_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),b=V,y=ot,E=rt,_=bt),(Ft.equals(T)===!1||nt!==U)&&(i.blendColor(Ft.r,
+Ft.g,Ft.b,nt),T.copy(Ft),U=nt),f=R,P=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
 (V=!V),Ie(V),R.blending===Li&&R.transparent===!1?ve(ei):ve(R.blending,R.blendEquation,R.blendSrc,R.blendDst,R.blendEquationAlpha,
 R.blendSrcAlpha,R.blendDstAlpha,R.blendColor,R.blendAlpha,R.premultipliedAlpha),a.setFunc(R.depthFunc),a.setTest(R.depthTest),
 a.setMask(R.depthWrite),r.setMask(R.colorWrite);let ot=R.stencilWrite;o.setTest(ot),ot&&(o.setMask(R.stencilWriteMask),o.
@@ -6642,15 +6642,15 @@ i.canvas.width,i.canvas.height),i.pixelStorei(i.PACK_ALIGNMENT,4),i.pixelStorei(
 !1),i.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,!1),i.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,i.BROWSER_DEFAULT_WEBGL),
 i.pixelStorei(i.PACK_ROW_LENGTH,0),i.pixelStorei(i.PACK_SKIP_PIXELS,0),i.pixelStorei(i.PACK_SKIP_ROWS,0),i.pixelStorei(i.
 UNPACK_ROW_LENGTH,0),i.pixelStorei(i.UNPACK_IMAGE_HEIGHT,0),i.pixelStorei(i.UNPACK_SKIP_PIXELS,0),i.pixelStorei(i.UNPACK_SKIP_ROWS,
-0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},p={},Q=null,j={},u={},l={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,T=
-null,y=null,w=null,E=null,_=null,b=new zt(0,0,0),U=0,P=!1,D=null,k=null,q=null,I=null,W=null,Z.set(0,0,i.canvas.width,i.
+0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},p={},Q=null,j={},u={},l={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,b=
+null,y=null,w=null,E=null,_=null,T=new Ot(0,0,0),U=0,P=!1,D=null,k=null,q=null,I=null,W=null,Z.set(0,0,i.canvas.width,i.
 canvas.height),pt.set(0,0,i.canvas.width,i.canvas.height),r.reset(),a.reset(),o.reset()}return{buffers:{color:r,depth:a,
 stencil:o},enable:mt,disable:Nt,bindFramebuffer:oe,drawBuffers:Rt,useProgram:Zt,setBlending:ve,setMaterial:he,setFlipSided:Ie,
 setCullFace:se,setLineWidth:an,setPolygonOffset:pe,setScissorTest:Ge,activeTexture:Ve,bindTexture:He,unbindTexture:L,compressedTexImage2D:We,
 compressedTexImage3D:ee,texImage2D:x,texImage3D:F,pixelStorei:K,getParameter:tt,updateUBOMapping:X,uniformBlockBinding:Y,
 texStorage2D:Pt,texStorage3D:A,texSubImage2D:ne,texSubImage3D:ut,compressedTexSubImage2D:ue,compressedTexSubImage3D:Et,scissor:st,
 viewport:ct,reset:at}}function rg(i,t,e,n,s,r,a){let o=t.has("WEBGL_multisampled_render_to_texture")?t.get("WEBGL_multis\
-ampled_render_to_texture"):null,l=typeof navigator>"u"?!1:/OculusBrowser/g.test(navigator.userAgent),c=new Bt,h=new WeakMap,
+ampled_render_to_texture"):null,l=typeof navigator>"u"?!1:/OculusBrowser/g.test(navigator.userAgent),c=new zt,h=new WeakMap,
 p=new Set,u,d=new WeakMap,g=new Set,M=new FinalizationRegistry(A=>g.delete(A)),m=!1;try{m=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(
 1,1).getContext("2d")!==null}catch{}function f(A,x){return m?new OffscreenCanvas(A,x):Zi("canvas")}function S(A,x,F){let tt=1,
 K=Pt(A);if((K.width>F||K.height>F)&&(tt=F/Math.max(K.width,K.height)),tt<1)if(typeof HTMLImageElement<"u"&&A instanceof HTMLImageElement||
@@ -6658,7 +6658,7 @@ typeof HTMLCanvasElement<"u"&&A instanceof HTMLCanvasElement||typeof ImageBitmap
 "u"&&A instanceof VideoFrame){let st=Math.floor(tt*K.width),ct=Math.floor(tt*K.height);u===void 0&&(u=f(st,ct));let X=x?
 f(st,ct):u;return X.width=st,X.height=ct,X.getContext("2d").drawImage(A,0,0,st,ct),wt("WebGLRenderer: Texture has been r\
 esized from ("+K.width+"x"+K.height+") to ("+st+"x"+ct+")."),X}else return"data"in A&&wt("WebGLRenderer: Image in DataTe\
-xture is too big ("+K.width+"x"+K.height+")."),A;return A}function T(A){return A.generateMipmaps}function y(A){i.generateMipmap(
+xture is too big ("+K.width+"x"+K.height+")."),A;return A}function b(A){return A.generateMipmaps}function y(A){i.generateMipmap(
 A)}function w(A){return A.isWebGLCubeRenderTarget?i.TEXTURE_CUBE_MAP:A.isWebGL3DRenderTarget?i.TEXTURE_3D:A.isWebGLArrayRenderTarget||
 A.isCompressedArrayTexture?i.TEXTURE_2D_ARRAY:i.TEXTURE_2D}function E(A,x,F,tt,K,st=!1){if(A!==null){if(i[A]!==void 0)return i[A];
 wt("WebGLRenderer: Attempt to use non-existing WebGL internal format '"+A+"'")}let ct;tt&&(ct=t.get("EXT_texture_norm16"),
@@ -6680,7 +6680,7 @@ i.RGBA8),F===i.UNSIGNED_SHORT&&ct&&(X=ct.RGBA16_EXT),F===i.SHORT&&ct&&(X=ct.RGBA
 X===i.RGBA32F)&&t.get("EXT_color_buffer_float"),X}function _(A,x){let F;return A?x===null||x===en||x===si?F=i.DEPTH24_STENCIL8:
 x===nn?F=i.DEPTH32F_STENCIL8:x===Ni&&(F=i.DEPTH24_STENCIL8,wt("DepthTexture: 16 bit depth attachment is not supported wi\
 th stencil. Using 24-bit attachment.")):x===null||x===en||x===si?F=i.DEPTH_COMPONENT24:x===nn?F=i.DEPTH_COMPONENT32F:x===
-Ni&&(F=i.DEPTH_COMPONENT16),F}function b(A,x){return T(A)===!0||A.isFramebufferTexture&&A.minFilter!==xe&&A.minFilter!==
+Ni&&(F=i.DEPTH_COMPONENT16),F}function T(A,x){return b(A)===!0||A.isFramebufferTexture&&A.minFilter!==xe&&A.minFilter!==
 Re?Math.log2(Math.max(x.width,x.height))+1:A.mipmaps.length>0?A.mipmaps.length:A.isCompressedTexture&&Array.isArray(A.image)?
 x.mipmaps.length:1}function U(A){let x=new WeakRef(A);n.get(A).__ref=x,g.add(x),M.register(A,x,x)}function P(A){let x=n.
 get(A).__ref;x!==void 0&&(g.delete(x),M.unregister(x))}function D(A){q(A.target)}function k(A){I(A.target)}function q(A){
@@ -6744,7 +6744,7 @@ x.colorSpace),Ut=x.colorSpace===Cn||nt===Tt?i.NONE:i.BROWSER_DEFAULT_WEBGL;e.pix
 e.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,Ut)}
 e.pixelStorei(i.UNPACK_ALIGNMENT,x.unpackAlignment);let Y=S(x.image,!1,s.maxTextureSize);Y=Et(x,Y);let at=r.convert(x.format,
 x.colorSpace),R=r.convert(x.type),J=E(x.internalFormat,at,R,x.normalized,x.colorSpace,x.isVideoTexture);Zt(tt,x);let V,ot=x.
-mipmaps,it=x.isVideoTexture!==!0,rt=ct.__version===void 0||K===!0,bt=st.dataReady,Ft=b(x,Y);if(x.isDepthTexture)J=_(x.format===
+mipmaps,it=x.isVideoTexture!==!0,rt=ct.__version===void 0||K===!0,bt=st.dataReady,Ft=T(x,Y);if(x.isDepthTexture)J=_(x.format===
 Rn,x.type),rt&&(it?e.texStorage2D(i.TEXTURE_2D,1,J,Y.width,Y.height):e.texImage2D(i.TEXTURE_2D,0,J,Y.width,Y.height,0,at,
 R,null));else if(x.isDataTexture)if(ot.length>0){it&&rt&&e.texStorage2D(i.TEXTURE_2D,Ft,J,ot[0].width,ot[0].height);for(let nt=0,
 Tt=ot.length;nt<Tt;nt++)V=ot[nt],it?bt&&e.texSubImage2D(i.TEXTURE_2D,nt,0,0,V.width,V.height,at,R,V.data):e.texImage2D(i.
@@ -6779,7 +6779,7 @@ i.TEXTURE_2D,i.TEXTURE_WRAP_S,i.CLAMP_TO_EDGE),i.texParameteri(i.TEXTURE_2D,i.TE
 length>0){if(it&&rt){let nt=Pt(ot[0]);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}for(let nt=0,Tt=ot.length;nt<
 Tt;nt++)V=ot[nt],it?bt&&e.texSubImage2D(i.TEXTURE_2D,nt,0,0,at,R,V):e.texImage2D(i.TEXTURE_2D,nt,J,at,R,V);x.generateMipmaps=
 !1}else if(it){if(rt){let nt=Pt(Y);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}bt&&e.texSubImage2D(i.TEXTURE_2D,
-0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);T(x)&&x.mipmapsAutoUpdate===!0&&y(tt),ct.__version=st.version,x.
+0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);b(x)&&x.mipmapsAutoUpdate===!0&&y(tt),ct.__version=st.version,x.
 onUpdate&&x.onUpdate(x)}A.__version=x.version}function Ie(A,x,F){if(x.image.length!==6)return;let tt=Kt(A,x),K=x.source;
 e.bindTexture(i.TEXTURE_CUBE_MAP,A.__webglTexture,i.TEXTURE0+F);let st=n.get(K);if(K.version!==st.__version||tt===!0){e.
 activeTexture(i.TEXTURE0+F);let ct=Ht.getPrimaries(Ht.workingColorSpace),X=x.colorSpace===Cn?null:Ht.getPrimaries(x.colorSpace),
@@ -6788,7 +6788,7 @@ UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_ALIGNM
 Y);let at=x.isCompressedTexture||x.image[0].isCompressedTexture,R=x.image[0]&&x.image[0].isDataTexture,J=[];for(let dt=0;dt<
 6;dt++)!at&&!R?J[dt]=S(x.image[dt],!0,s.maxCubemapSize):J[dt]=R?x.image[dt].image:x.image[dt],J[dt]=Et(x,J[dt]);let V=J[0],
 ot=r.convert(x.format,x.colorSpace),it=r.convert(x.type),rt=E(x.internalFormat,ot,it,x.normalized,x.colorSpace),bt=x.isVideoTexture!==
-!0,Ft=st.__version===void 0||tt===!0,nt=K.dataReady,Tt=b(x,V);Zt(i.TEXTURE_CUBE_MAP,x);let Ut;if(x.isDepthTexture){if(rt=
+!0,Ft=st.__version===void 0||tt===!0,nt=K.dataReady,Tt=T(x,V);Zt(i.TEXTURE_CUBE_MAP,x);let Ut;if(x.isDepthTexture){if(rt=
 _(x.format===Rn,x.type),Ft)if(bt)e.texStorage2D(i.TEXTURE_CUBE_MAP,1,rt,V.width,V.height);else for(let dt=0;dt<6;dt++)e.
 texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,V.width,V.height,0,ot,it,null)}else if(at){bt&&Ft&&e.texStorage2D(i.TEXTURE_CUBE_MAP,
 Tt,rt,V.width,V.height);for(let dt=0;dt<6;dt++){Ut=J[dt].mipmaps;for(let Jt=0;Jt<Ut.length;Jt++){let me=Ut[Jt];x.format!==
@@ -6803,7 +6803,7 @@ let In=Ut[Jt].image[dt].image;bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE
 In.data):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,In.width,In.height,0,ot,it,In.data)}}else{bt?nt&&e.texSubImage2D(
 i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,0,0,ot,it,J[dt]):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,ot,it,J[dt]);for(let Jt=0;Jt<
 Ut.length;Jt++){let me=Ut[Jt];bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,0,0,ot,it,me.image[dt]):e.texImage2D(
-i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}T(x)&&x.mipmapsAutoUpdate===!0&&y(i.TEXTURE_CUBE_MAP),st.
+i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}b(x)&&x.mipmapsAutoUpdate===!0&&y(i.TEXTURE_CUBE_MAP),st.
 __version=K.version,x.onUpdate&&x.onUpdate(x)}A.__version=x.version}function se(A,x,F,tt,K,st){let ct=r.convert(F.format,
 F.colorSpace),X=r.convert(F.type),Y=E(F.internalFormat,ct,X,F.normalized,F.colorSpace),at=n.get(x),R=n.get(F);if(R.__renderTarget=
 x,!at.__hasExternalTextures){let J=Math.max(1,x.width>>st),V=Math.max(1,x.height>>st);K===i.TEXTURE_3D||K===i.TEXTURE_2D_ARRAY?
@@ -6854,15 +6854,15 @@ i.COLOR_ATTACHMENT0+X,i.RENDERBUFFER,F.__webglColorRenderbuffer[X])}i.bindRender
 (F.__webglDepthRenderbuffer=i.createRenderbuffer(),an(F.__webglDepthRenderbuffer,A,!0)),e.bindFramebuffer(i.FRAMEBUFFER,
 null)}}if(st){e.bindTexture(i.TEXTURE_CUBE_MAP,tt.__webglTexture),Zt(i.TEXTURE_CUBE_MAP,x);for(let X=0;X<6;X++)if(x.mipmaps.
 length>0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[X][Y],A,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+
-X,Y);else se(F.__webglFramebuffer[X],A,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);T(x)?y(i.TEXTURE_CUBE_MAP):
+X,Y);else se(F.__webglFramebuffer[X],A,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);b(x)?y(i.TEXTURE_CUBE_MAP):
 x.mipmaps.length>0&&i.texParameteri(i.TEXTURE_CUBE_MAP,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}else if(ct){
 for(let X=0,Y=K.length;X<Y;X++){let at=K[X],R=n.get(at),J=i.TEXTURE_2D;(A.isWebGL3DRenderTarget||A.isWebGLArrayRenderTarget)&&
 (J=A.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(J,R.__webglTexture),Zt(J,at),se(F.__webglFramebuffer,
-A,at,i.COLOR_ATTACHMENT0+X,J,0),T(at)&&y(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((A.isWebGL3DRenderTarget||A.isWebGLArrayRenderTarget)&&
+A,at,i.COLOR_ATTACHMENT0+X,J,0),b(at)&&y(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((A.isWebGL3DRenderTarget||A.isWebGLArrayRenderTarget)&&
 (X=A.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(X,tt.__webglTexture),Zt(X,x),x.mipmaps.length>
 0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[Y],A,x,i.COLOR_ATTACHMENT0,X,Y);else se(F.__webglFramebuffer,
-A,x,i.COLOR_ATTACHMENT0,X,0);T(x)?y(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
-A.depthBuffer&&Ge(A)}function L(A){let x=A.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(T(K)&&K.mipmapsAutoUpdate===
+A,x,i.COLOR_ATTACHMENT0,X,0);b(x)?y(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
+A.depthBuffer&&Ge(A)}function L(A){let x=A.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(b(K)&&K.mipmapsAutoUpdate===
 !0){let st=w(A),ct=n.get(K).__webglTexture;e.bindTexture(st,ct),y(st),e.unbindTexture()}}}let We=[];function ee(A){if(A.
 samples>0){if(ut(A)===!1){let x=A.textures,F=A.width,tt=A.height,K=i.COLOR_BUFFER_BIT,st=A.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
 i.DEPTH_ATTACHMENT,ct=n.get(A),X=x.length>1;if(X)for(let at=0;at<x.length;at++)e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglMultisampledFramebuffer),
@@ -6954,7 +6954,7 @@ t.depthFar),this.texture=n}}getMesh(t){if(this.texture!==null&&this.mesh===null)
 fragmentShader:lg,uniforms:{depthColor:{value:this.texture},depthWidth:{value:e.z},depthHeight:{value:e.w}}});this.mesh=
 new Ze(new os(20,20),n)}return this.mesh}reset(){this.texture=null,this.mesh=null}getDepthTexture(){return this.texture}},
 tl=class extends cn{constructor(t,e){super();let n=this,s=null,r=1,a=null,o="local-floor",l=1,c=null,h=null,p=null,u=null,
-d=null,g=null,M=typeof XRWebGLBinding<"u",m=new jo,f={},S=e.getContextAttributes(),T=null,y=null,w=[],E=[],_=new Bt,b=null,
+d=null,g=null,M=typeof XRWebGLBinding<"u",m=new jo,f={},S=e.getContextAttributes(),b=null,y=null,w=[],E=[],_=new zt,T=null,
 U=null,P=new Be;P.viewport=new ie;let D=new Be;D.viewport=new ie;let k=[P,D],q=new Fr,I=null,W=null;this.cameraAutoUpdate=
 !0,this.enabled=!1,this.isPresenting=!1,this.getController=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),
 pt.getTargetRaySpace()},this.getControllerGrip=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getGripSpace()},
@@ -6963,17 +6963,17 @@ Z.inputSource);if(pt===-1)return;let xt=w[pt];xt!==void 0&&(xt.update(Z.inputSou
 type,data:Z.inputSource}))}function G(){s.removeEventListener("select",$),s.removeEventListener("selectstart",$),s.removeEventListener(
 "selectend",$),s.removeEventListener("squeeze",$),s.removeEventListener("squeezestart",$),s.removeEventListener("squeeze\
 end",$),s.removeEventListener("end",G),s.removeEventListener("inputsourceschange",et);for(let Z=0;Z<w.length;Z++){let pt=E[Z];
-pt!==null&&(E[Z]=null,w[Z].disconnect(pt))}I=null,W=null,m.reset();for(let Z in f)delete f[Z];if(t.setRenderTarget(T),d=
-null,u=null,p=null,s=null,y=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(b),t.setSize(_.width,_.height,!1),U!==null){
+pt!==null&&(E[Z]=null,w[Z].disconnect(pt))}I=null,W=null,m.reset();for(let Z in f)delete f[Z];if(t.setRenderTarget(b),d=
+null,u=null,p=null,s=null,y=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(T),t.setSize(_.width,_.height,!1),U!==null){
 let Z=U.camera;Z.fov=U.fov,Z.zoom=U.zoom,Z.updateProjectionMatrix(),U=null}n.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=
 function(Z){r=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change framebuffer scale while presenting.")},this.setReferenceSpaceType=
 function(Z){o=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change reference space type while presenting.")},this.getReferenceSpace=
 function(){return c||a},this.setReferenceSpace=function(Z){c=Z},this.getBaseLayer=function(){return u!==null?u:d},this.getBinding=
 function(){return p===null&&M&&(p=new XRWebGLBinding(s,e)),p},this.getFrame=function(){return g},this.getSession=function(){
-return s},this.setSession=async function(Z){if(s=Z,s!==null){if(T=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
+return s},this.setSession=async function(Z){if(s=Z,s!==null){if(b=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
 "selectstart",$),s.addEventListener("selectend",$),s.addEventListener("squeeze",$),s.addEventListener("squeezestart",$),
 s.addEventListener("squeezeend",$),s.addEventListener("end",G),s.addEventListener("inputsourceschange",et),S.xrCompatible!==
-!0&&await e.makeXRCompatible(),b=t.getPixelRatio(),t.getSize(_),M&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
+!0&&await e.makeXRCompatible(),T=t.getPixelRatio(),t.getSize(_),M&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
 At=null,mt=null;S.depth&&(mt=S.stencil?e.DEPTH24_STENCIL8:e.DEPTH_COMPONENT24,xt=S.stencil?Rn:bn,At=S.stencil?si:en);let Nt={
 colorFormat:e.RGBA8,depthFormat:mt,scaleFactor:r};p=this.getBinding(),u=p.createProjectionLayer(Nt),s.updateRenderState(
 {layers:[u]}),t.setPixelRatio(1),t.setSize(u.textureWidth,u.textureHeight,!1),y=new ze(u.textureWidth,u.textureHeight,{format:rn,
@@ -7018,12 +7018,12 @@ let At=E[xt],mt=w[xt];At!==null&&mt!==void 0&&mt.update(At,pt,c||a)}j&&j(Z,pt),p
 planesdetected",data:pt}),g=null}let Lt=new sh;Lt.setAnimationLoop(Mt),this.setAnimationLoop=function(Z){j=Z},this.dispose=
 function(){}}},cg=new $t,ph=new It;ph.set(-1,0,0,0,1,0,0,0,1);function hg(i,t){function e(m,f){m.matrixAutoUpdate===!0&&
 m.updateMatrix(),f.value.copy(m.matrix)}function n(m,f){f.color.getRGB(m.fogColor.value,Go(i)),f.isFog?(m.fogNear.value=
-f.near,m.fogFar.value=f.far):f.isFogExp2&&(m.fogDensity.value=f.density)}function s(m,f,S,T,y){f.isNodeMaterial?f.uniformsNeedUpdate=
+f.near,m.fogFar.value=f.far):f.isFogExp2&&(m.fogDensity.value=f.density)}function s(m,f,S,b,y){f.isNodeMaterial?f.uniformsNeedUpdate=
 !1:f.isMeshBasicMaterial?r(m,f):f.isMeshLambertMaterial?(r(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):f.
 isMeshToonMaterial?(r(m,f),p(m,f)):f.isMeshPhongMaterial?(r(m,f),h(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):
 f.isMeshStandardMaterial?(r(m,f),u(m,f),f.isMeshPhysicalMaterial&&d(m,f,y)):f.isMeshMatcapMaterial?(r(m,f),g(m,f)):f.isMeshDepthMaterial?
 r(m,f):f.isMeshDistanceMaterial?(r(m,f),M(m,f)):f.isMeshNormalMaterial?r(m,f):f.isLineBasicMaterial?(a(m,f),f.isLineDashedMaterial&&
-o(m,f)):f.isPointsMaterial?l(m,f,S,T):f.isSpriteMaterial?c(m,f):f.isShadowMaterial?(m.color.value.copy(f.color),m.opacity.
+o(m,f)):f.isPointsMaterial?l(m,f,S,b):f.isSpriteMaterial?c(m,f):f.isShadowMaterial?(m.color.value.copy(f.color),m.opacity.
 value=f.opacity):f.isShaderMaterial&&(f.uniformsNeedUpdate=!1)}function r(m,f){m.opacity.value=f.opacity,f.color&&m.diffuse.
 value.copy(f.color),f.emissive&&m.emissive.value.copy(f.emissive).multiplyScalar(f.emissiveIntensity),f.map&&(m.map.value=
 f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),f.bumpMap&&(m.
@@ -7032,15 +7032,15 @@ f.normalMap&&(m.normalMap.value=f.normalMap,e(f.normalMap,m.normalMapTransform),
 f.side===Ce&&m.normalScale.value.negate()),f.displacementMap&&(m.displacementMap.value=f.displacementMap,e(f.displacementMap,
 m.displacementMapTransform),m.displacementScale.value=f.displacementScale,m.displacementBias.value=f.displacementBias),f.
 emissiveMap&&(m.emissiveMap.value=f.emissiveMap,e(f.emissiveMap,m.emissiveMapTransform)),f.specularMap&&(m.specularMap.value=
-f.specularMap,e(f.specularMap,m.specularMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest);let S=t.get(f),T=S.
-envMap,y=S.envMapRotation;T&&(m.envMap.value=T,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(y)).transpose(),
-T.isCubeTexture&&T.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=f.reflectivity,
+f.specularMap,e(f.specularMap,m.specularMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest);let S=t.get(f),b=S.
+envMap,y=S.envMapRotation;b&&(m.envMap.value=b,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(y)).transpose(),
+b.isCubeTexture&&b.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=f.reflectivity,
 m.ior.value=f.ior,m.refractionRatio.value=f.refractionRatio),f.lightMap&&(m.lightMap.value=f.lightMap,m.lightMapIntensity.
 value=f.lightMapIntensity,e(f.lightMap,m.lightMapTransform)),f.aoMap&&(m.aoMap.value=f.aoMap,m.aoMapIntensity.value=f.aoMapIntensity,
 e(f.aoMap,m.aoMapTransform))}function a(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,f.map&&(m.map.value=
 f.map,e(f.map,m.mapTransform))}function o(m,f){m.dashSize.value=f.dashSize,m.totalSize.value=f.dashSize+f.gapSize,m.scale.
-value=f.scale}function l(m,f,S,T){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.size.value=f.size*S,m.scale.
-value=T*.5,f.map&&(m.map.value=f.map,e(f.map,m.uvTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),
+value=f.scale}function l(m,f,S,b){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.size.value=f.size*S,m.scale.
+value=b*.5,f.map&&(m.map.value=f.map,e(f.map,m.uvTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),
 f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function c(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.
 rotation.value=f.rotation,f.map&&(m.map.value=f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(
 f.alphaMap,m.alphaMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function h(m,f){m.specular.value.copy(f.
@@ -7071,32 +7071,32 @@ m.specularColor.value.copy(f.specularColor),f.specularColorMap&&(m.specularColor
 m.specularColorMapTransform)),f.specularIntensityMap&&(m.specularIntensityMap.value=f.specularIntensityMap,e(f.specularIntensityMap,
 m.specularIntensityMapTransform))}function g(m,f){f.matcap&&(m.matcap.value=f.matcap)}function M(m,f){let S=t.get(f).light;
 m.referencePosition.value.setFromMatrixPosition(S.matrixWorld),m.nearDistance.value=S.shadow.camera.near,m.farDistance.value=
-S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,T){
-let y=T.program;n.uniformBlockBinding(S,y,s[S.id])}function o(S,T){let y=s[S.id];y===void 0&&(g(S),y=l(S),s[S.id]=y,S.addEventListener(
-"dispose",m));let w=T.program;n.updateUBOMapping(S,w);let E=t.render.frame;r[S.id]!==E&&(c(S),r[S.id]=E)}function l(S){let T=i.
-createBuffer(),y=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,T),i.bufferData(i.UNIFORM_BUFFER,y,w),i.bindBuffer(
-i.UNIFORM_BUFFER,null),T}function c(S){let T=s[S.id],y=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,T);for(let E=0,
-_=y.length;E<_;E++){let b=y[E];if(Array.isArray(b))for(let U=0,P=b.length;U<P;U++)h(b[U],E,U,w);else h(b,E,0,w)}i.bindBuffer(
-i.UNIFORM_BUFFER,null)}function h(S,T,y,w){if(u(S,T,y,w)===!0){let E=S.__offset,_=S.value;if(Array.isArray(_)){let b=0;for(let U=0;U<
-_.length;U++){let P=_[U],D=M(P,!0);p(P,S.__data,b),b+=D.storage/Float32Array.BYTES_PER_ELEMENT}}else p(_,S.__data,0);i.bufferSubData(
-i.UNIFORM_BUFFER,E,S.__data)}}function p(S,T,y){typeof S=="number"||typeof S=="boolean"?T[y]=S:S.isMatrix3?(T[y]=S.elements[0],
-T[y+1]=S.elements[1],T[y+2]=S.elements[2],T[y+3]=0,T[y+4]=S.elements[3],T[y+5]=S.elements[4],T[y+6]=S.elements[5],T[y+7]=
-0,T[y+8]=S.elements[6],T[y+9]=S.elements[7],T[y+10]=S.elements[8],T[y+11]=0):ArrayBuffer.isView(S)?T.set(S.subarray(0,T.
-length-y),y):S.toArray(T,y)}function u(S,T,y,w){let E=S.value,_=T+"_"+y;if(Array.isArray(E)){w[_]===void 0&&(w[_]=[]);let b=w[_],
-U=!1;for(let P=0;P<E.length;P++)d(E[P],b,P)===!0&&(U=!0);return U}return d(E,w,_)}function d(S,T,y){if(T[y]===void 0)return typeof S==
-"number"||typeof S=="boolean"?T[y]=S:ArrayBuffer.isView(S)?T[y]=S.slice():T[y]=S.clone(),!0;{let w=T[y];if(typeof S=="nu\
-mber"||typeof S=="boolean"){if(w!==S)return T[y]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
-copy(S),!0}}return!1}function g(S){let T=S.uniforms,y=0,w=16;for(let _=0,b=T.length;_<b;_++){let U=Array.isArray(T[_])?T[_]:
-[T[_]];for(let P=0,D=U.length;P<D;P++){let k=U[P],q=Array.isArray(k.value)?k.value:[k.value],I=Array.isArray(T[_])||Array.
+S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,b){
+let y=b.program;n.uniformBlockBinding(S,y,s[S.id])}function o(S,b){let y=s[S.id];y===void 0&&(g(S),y=l(S),s[S.id]=y,S.addEventListener(
+"dispose",m));let w=b.program;n.updateUBOMapping(S,w);let E=t.render.frame;r[S.id]!==E&&(c(S),r[S.id]=E)}function l(S){let b=i.
+createBuffer(),y=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,b),i.bufferData(i.UNIFORM_BUFFER,y,w),i.bindBuffer(
+i.UNIFORM_BUFFER,null),b}function c(S){let b=s[S.id],y=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,b);for(let E=0,
+_=y.length;E<_;E++){let T=y[E];if(Array.isArray(T))for(let U=0,P=T.length;U<P;U++)h(T[U],E,U,w);else h(T,E,0,w)}i.bindBuffer(
+i.UNIFORM_BUFFER,null)}function h(S,b,y,w){if(u(S,b,y,w)===!0){let E=S.__offset,_=S.value;if(Array.isArray(_)){let T=0;for(let U=0;U<
+_.length;U++){let P=_[U],D=M(P,!0);p(P,S.__data,T),T+=D.storage/Float32Array.BYTES_PER_ELEMENT}}else p(_,S.__data,0);i.bufferSubData(
+i.UNIFORM_BUFFER,E,S.__data)}}function p(S,b,y){typeof S=="number"||typeof S=="boolean"?b[y]=S:S.isMatrix3?(b[y]=S.elements[0],
+b[y+1]=S.elements[1],b[y+2]=S.elements[2],b[y+3]=0,b[y+4]=S.elements[3],b[y+5]=S.elements[4],b[y+6]=S.elements[5],b[y+7]=
+0,b[y+8]=S.elements[6],b[y+9]=S.elements[7],b[y+10]=S.elements[8],b[y+11]=0):ArrayBuffer.isView(S)?b.set(S.subarray(0,b.
+length-y),y):S.toArray(b,y)}function u(S,b,y,w){let E=S.value,_=b+"_"+y;if(Array.isArray(E)){w[_]===void 0&&(w[_]=[]);let T=w[_],
+U=!1;for(let P=0;P<E.length;P++)d(E[P],T,P)===!0&&(U=!0);return U}return d(E,w,_)}function d(S,b,y){if(b[y]===void 0)return typeof S==
+"number"||typeof S=="boolean"?b[y]=S:ArrayBuffer.isView(S)?b[y]=S.slice():b[y]=S.clone(),!0;{let w=b[y];if(typeof S=="nu\
+mber"||typeof S=="boolean"){if(w!==S)return b[y]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
+copy(S),!0}}return!1}function g(S){let b=S.uniforms,y=0,w=16;for(let _=0,T=b.length;_<T;_++){let U=Array.isArray(b[_])?b[_]:
+[b[_]];for(let P=0,D=U.length;P<D;P++){let k=U[P],q=Array.isArray(k.value)?k.value:[k.value],I=Array.isArray(b[_])||Array.
 isArray(k.value),W=y;for(let G=0,et=q.length;G<et;G++){let H=q[G],Q=M(H,I),j=y%w,Mt=j%Q.boundary,Lt=j+Mt;y+=Mt,Lt!==0&&w-
 Lt<Q.storage&&(y+=w-Lt),G===0&&(W=y),y+=Q.storage}let $=k.type==="int"?Int32Array:k.type==="uint"?Uint32Array:Float32Array;
 k.__data=new $((y-W)/Float32Array.BYTES_PER_ELEMENT),k.__offset=W}}let E=y%w;return E>0&&(y+=w-E),S.__size=y,S.__cache={},
-this}function M(S,T){let y={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(y.boundary=4,y.storage=
+this}function M(S,b){let y={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(y.boundary=4,y.storage=
 4):S.isVector2?(y.boundary=8,y.storage=8):S.isVector3||S.isColor?(y.boundary=16,y.storage=12):S.isVector4?(y.boundary=16,
 y.storage=16):S.isMatrix3?(y.boundary=16,y.storage=48):S.isMatrix4?(y.boundary=16,y.storage=64):S.isTexture?wt("WebGLRen\
 derer: Texture samplers can not be part of an uniforms group."):ArrayBuffer.isView(S)?(y.boundary=16,y.storage=S.byteLength):
-wt("WebGLRenderer: Unsupported uniform value type.",S),T===!0&&(y.boundary=16,y.storage=Math.ceil(y.storage/16)*16),y}function m(S){
-let T=S.target;T.removeEventListener("dispose",m),i.deleteBuffer(s[T.id]),delete s[T.id],delete r[T.id]}function f(){for(let S in s)
+wt("WebGLRenderer: Unsupported uniform value type.",S),b===!0&&(y.boundary=16,y.storage=Math.ceil(y.storage/16)*16),y}function m(S){
+let b=S.target;b.removeEventListener("dispose",m),i.deleteBuffer(s[b.id]),delete s[b.id],delete r[b.id]}function f(){for(let S in s)
 i.deleteBuffer(s[S]);s={},r={}}return{bind:a,update:o,dispose:f}}var dg=new Uint16Array([12469,15057,12620,14925,13266,14620,
 13807,14376,14323,13990,14545,13625,14713,13328,14840,12882,14931,12528,14996,12233,15039,11829,15066,11525,15080,11295,
 15085,10976,15082,10705,15073,10495,13880,14564,13898,14542,13977,14430,14158,14124,14393,13732,14556,13410,14702,12996,
@@ -7127,11 +7127,11 @@ fn}var wa=class{constructor(t={}){let{canvas:e=Tc(),context:n=null,depth:s=!0,st
 preserveDrawingBuffer:c=!1,powerPreference:h="default",failIfMajorPerformanceCaveat:p=!1,reversedDepthBuffer:u=!1,outputBufferType:d=Ne}=t;
 this.isWebGLRenderer=!0;let g;if(n!==null){if(typeof WebGLRenderingContext<"u"&&n instanceof WebGLRenderingContext)throw new Error(
 "THREE.WebGLRenderer: WebGL 1 is not supported since r163.");g=n.getContextAttributes().alpha}else g=a;let M=d,m=new Set(
-[qr,Xr,Wr]),f=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),T=new Int32Array(4),y={textures:[],min:[],max:[],resolution:[]},
-w=null,E=null,_=[],b=[],U=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
+[qr,Xr,Wr]),f=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),b=new Int32Array(4),y={textures:[],min:[],max:[],resolution:[]},
+w=null,E=null,_=[],T=[],U=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
 this.autoClear=!0,this.autoClearColor=!0,this.autoClearDepth=!0,this.autoClearStencil=!0,this.sortObjects=!0,this.clippingPlanes=
 [],this.localClippingEnabled=!1,this.toneMapping=dn,this.toneMappingExposure=1,this.transmissionResolutionScale=1;let P=this,
-D=!1,k=null,q=null,I=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new zt(
+D=!1,k=null,q=null,I=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new Ot(
 0),pt=0,xt=e.width,At=e.height,mt=1,Nt=null,oe=null,Rt=new ie(0,0,xt,At),Zt=new ie(0,0,xt,At),Kt=!1,kt=new zn,ve=new xr,
 he=!1,Ie=!1,se=new $t,an=new O,pe=new ie,Ge={background:null,fog:null,environment:null,overrideMaterial:null,isScene:!0},
 Ve=!1;function He(){return et===null?mt:1}let L=n;function We(v,C){return e.getContext(v,C)}let ee,ne,ut,ue,Et,Pt,A,x,F,
@@ -7167,8 +7167,8 @@ setOpaqueSort=function(v){Nt=v},this.setTransparentSort=function(v){oe=v},this.g
 getClearColor())},this.setClearColor=function(){R.setClearColor(...arguments)},this.getClearAlpha=function(){return R.getClearAlpha()},
 this.setClearAlpha=function(){R.setClearAlpha(...arguments)},this.clear=function(v=!0,C=!0,z=!0){let N=0;if(v){let B=!1;
 if(et!==null){let ht=et.texture.format;B=m.has(ht)}if(B){let ht=et.texture.type,_t=f.has(ht),lt=R.getClearColor(),gt=R.getClearAlpha(),
-St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,L.clearBufferuiv(L.COLOR,0,S)):(T[0]=St,T[1]=Dt,T[2]=Gt,T[3]=
-gt,L.clearBufferiv(L.COLOR,0,T))}else N|=L.COLOR_BUFFER_BIT}C&&(N|=L.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
+St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,L.clearBufferuiv(L.COLOR,0,S)):(b[0]=St,b[1]=Dt,b[2]=Gt,b[3]=
+gt,L.clearBufferiv(L.COLOR,0,b))}else N|=L.COLOR_BUFFER_BIT}C&&(N|=L.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
 z&&(N|=L.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),N!==0&&L.clear(N)},this.clearColor=function(){
 this.clear(!0,!1,!1)},this.clearDepth=function(){this.clear(!1,!0,!1)},this.clearStencil=function(){this.clear(!1,!1,!0)},
 this.setNodesHandler=function(v){v.setRenderer(this),k=v},this.dispose=function(){e.removeEventListener("webglcontextlos\
@@ -7195,13 +7195,13 @@ isInstancedMesh)Qt.renderInstances(vt,le,B.count);else if(z.isInstancedBufferGeo
 z._maxInstanceCount:1/0,yt=Math.min(z.instanceCount,Me);Qt.renderInstances(vt,le,yt)}else Qt.render(vt,le)};function nl(v,C,z,N){
 k!==null&&v.isNodeMaterial&&k.setObject(N,v),he===!0&&Y.setState(v,z,!1),v.transparent===!0&&v.side===Je&&v.forceSinglePass===
 !1?(v.side=Ce,v.needsUpdate=!0,Oi(v,C,N),v.side=Hn,v.needsUpdate=!0,Oi(v,C,N),v.side=Je):Oi(v,C,N)}this.compile=function(v,C,z=null){
-z===null&&(z=v),k!==null&&k.renderStart(v,C,z),E=X.get(z),E.init(C),b.push(E),z.traverseVisible(function(B){B.isLight&&B.
+z===null&&(z=v),k!==null&&k.renderStart(v,C,z),E=X.get(z),E.init(C),T.push(E),z.traverseVisible(function(B){B.isLight&&B.
 layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),v!==z&&v.traverseVisible(function(B){B.isLight&&
 B.layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),E.setupLights(),k!==null&&k.updateLights(E.state.
 lightsArray),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),he===!0&&Y.setGlobalState(this.clippingPlanes,
 C),k!==null&&at.render(E.state.shadowsArray,z,C);let N=new Set;return v.traverse(function(B){if(!(B.isMesh||B.isPoints||
 B.isLine||B.isSprite))return;let ht=B.material;if(ht)if(Array.isArray(ht))for(let _t=0;_t<ht.length;_t++){let lt=ht[_t];
-nl(lt,z,C,B),N.add(lt)}else nl(ht,z,C,B),N.add(ht)}),E=b.pop(),k!==null&&k.renderEnd(),N},this.compileAsync=function(v,C,z=null){
+nl(lt,z,C,B),N.add(lt)}else nl(ht,z,C,B),N.add(ht)}),E=T.pop(),k!==null&&k.renderEnd(),N},this.compileAsync=function(v,C,z=null){
 let N=this.compile(v,C,z);return new Promise(B=>{function ht(){if(N.forEach(function(_t){let gt=Et.get(_t).currentProgram;
 (gt===void 0||gt.isReady())&&N.delete(_t)}),N.size===0){B(v);return}setTimeout(ht,10)}ee.get("KHR_parallel_shader_compil\
 e")!==null?ht():setTimeout(ht,10)})};let Pa=null;function Sh(v){Pa&&Pa(v)}function il(){Xn.stop()}function sl(){Xn.start()}
@@ -7211,8 +7211,8 @@ function(v,C){if(C!==void 0&&C.isCamera!==!0){Ct("WebGLRenderer.render: camera i
 if(D===!0)return;k!==null&&k.renderStart(v,C);let z=nt.enabled===!0&&nt.isPresenting===!0,N=U!==null&&(et===null||z)&&U.
 begin(P,et);if(v.matrixWorldAutoUpdate===!0&&v.updateMatrixWorld(),C.parent===null&&C.matrixWorldAutoUpdate===!0&&C.updateMatrixWorld(),
 nt.enabled===!0&&nt.isPresenting===!0&&(U===null||U.isCompositing()===!1)&&(nt.cameraAutoUpdate===!0&&nt.updateCamera(C),
-C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(P,v,C,et),E=X.get(v,b.length),E.init(C),E.state.textureUnits=Pt.getTextureUnits(),
-b.push(E),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
+C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(P,v,C,et),E=X.get(v,T.length),E.init(C),E.state.textureUnits=Pt.getTextureUnits(),
+T.push(E),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
 se,qe,C.reversedDepth),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),w=ct.get(v,_.length),w.init(),_.push(
 w),this.info.render.frame++,nt.enabled===!0&&nt.isPresenting===!0){let _t=P.xr.getDepthSensingMesh();_t!==null&&La(_t,C,
 -1/0,P.sortObjects)}La(v,C,0,P.sortObjects),w.finish(),k!==null&&k.updateLights(E.state.lightsArray),P.sortObjects===!0&&
@@ -7222,7 +7222,7 @@ U.hasRenderPass())===!1){let _t=w.opaque,lt=w.transmissive;if(E.setupLights(),C.
 0)for(let St=0,Dt=gt.length;St<Dt;St++){let Gt=gt[St];al(_t,lt,v,Gt)}Ve&&R.render(v);for(let St=0,Dt=gt.length;St<Dt;St++){
 let Gt=gt[St];rl(w,v,Gt,Gt.viewport)}}else lt.length>0&&al(_t,lt,v,C),Ve&&R.render(v),rl(w,v,C)}et!==null&&G===0&&(Pt.updateMultisampleRenderTarget(
 et),Pt.updateRenderTargetMipmap(et)),N&&U.end(P),v.isScene===!0&&v.onAfterRender(P,v,C),rt.resetDefaultState(),H=-1,Q=null,
-b.pop(),b.length>0?(E=b[b.length-1],Pt.setTextureUnits(E.state.textureUnits),he===!0&&Y.setGlobalState(P.clippingPlanes,
+T.pop(),T.length>0?(E=T[T.length-1],Pt.setTextureUnits(E.state.textureUnits),he===!0&&Y.setGlobalState(P.clippingPlanes,
 E.state.camera)):E=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,k!==null&&k.renderEnd()};function La(v,C,z,N){if(v.visible===
 !1)return;if(v.layers.test(C.layers)){if(v.isGroup)z=v.renderOrder;else if(v.isLOD)v.autoUpdate===!0&&v.update(C);else if(v.
 isLight)E.pushLight(v),v.castShadow&&E.pushShadow(v);else if(v.isSprite){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
@@ -7413,8 +7413,8 @@ let[r,a]=i[(e+1)%i.length];t+=n*a-r*s}return t>0}function xh(i,t){let e=i.length
 [...i].reverse();function mg(i,t){let e=el(t);for(let[n,[s,r]]of e.entries()){let[a,o]=e[(n+1)%e.length],l=Math.hypot(a-
 s,o-r);if(r>0&&xh(e,n)){let p=Array.from({length:48},(u,d)=>2*Math.PI*d/48);i.ring(p.map(u=>[s,r*Math.cos(u),r*Math.sin(
 u)]))}if(!l||r<=0&&o<=0)continue;let[c,h]=[(o-r)/l,(s-a)/l];for(let p=0;p<48;p+=1){let u=[p,p+1].map(y=>2*Math.PI*y/48),
-d=(y,w,E)=>[y,w*Math.cos(E),w*Math.sin(E)],[g,M]=u.map(y=>d(c,h,y)),[m,f]=[d(s,r,u[0]),d(a,o,u[0])],[S,T]=[d(a,o,u[1]),d(
-s,r,u[1])];r<=0?i.add([m,f,S],[g,g,M]):o<=0?i.add([m,f,T],[g,g,M]):i.face(m,f,S,T,[g,g,M,M])}}}function mh(i,t,e,[n,s],r,a){
+d=(y,w,E)=>[y,w*Math.cos(E),w*Math.sin(E)],[g,M]=u.map(y=>d(c,h,y)),[m,f]=[d(s,r,u[0]),d(a,o,u[0])],[S,b]=[d(a,o,u[1]),d(
+s,r,u[1])];r<=0?i.add([m,f,S],[g,g,M]):o<=0?i.add([m,f,b],[g,g,M]):i.face(m,f,S,b,[g,g,M,M])}}}function mh(i,t,e,[n,s],r,a){
 let o=el(t),l=e.map(u=>el(u).reverse()),c=[o,...l].flat(),[h,p]=[r([0,0],1),r([0,0],-1)];for(let u of a(o,l)){let d=u.map(
 M=>c[M]),g=_h(d)?d:[...d].reverse();i.add(g.map(M=>r(M,s)),[h,h,h]),i.add([...g].reverse().map(M=>r(M,n)),[p,p,p])}for(let u of[
 o,...l]){for(let d of[n,s])i.ring(u.map(g=>r(g,d)));for(let[d,g]of u.entries()){xh(u,d)&&i.lines.push(...r(g,n),...r(g,s));
@@ -7423,43 +7423,43 @@ r(g,n),r(M,n),r(M,s),r(g,s),[f,f,f,f])}}}function vh(i,t){let e=t.map((c,h)=>c-i
 n),r=Math.abs(s[2])<.9?[0,0,1]:[0,1,0],a=gh(r,s),o=Math.hypot(...a),l=a.map(c=>c/o);return{long:n,axes:[s,l,gh(s,l)]}}function gh(i,t){
 return[i[1]*t[2]-i[2]*t[1],i[2]*t[0]-i[0]*t[2],i[0]*t[1]-i[1]*t[0]]}function yh(i,{from:t,to:e,radii:n,sides:s}){let{long:r,
 axes:a}=vh(t,e),o=(c,h,p)=>{let[u,d]=[h*Math.cos(p),h*Math.sin(p)],[g,M,m]=a;return t.map((f,S)=>f+c*g[S]+u*M[S]+d*m[S])},
-l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),p=(h[0]+h[1])/2,u=h.map(S=>{let T=s>8?S:p,[y,w,
-E]=a,_=Math.hypot(1,l);return y.map((b,U)=>(b*l+Math.cos(T)*w[U]+Math.sin(T)*E[U])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[M,m]=h.
+l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),p=(h[0]+h[1])/2,u=h.map(S=>{let b=s>8?S:p,[y,w,
+E]=a,_=Math.hypot(1,l);return y.map((T,U)=>(T*l+Math.cos(b)*w[U]+Math.sin(b)*E[U])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[M,m]=h.
 map(S=>o(r,n[1],S));i.face(d,g,m,M,[u[0],u[1],u[1],u[0]]),i.lines.push(...d,...g,...m,...M),s<=8&&i.lines.push(...d,...M);
 let f=a[0].map(S=>-S);i.add([t,g,d],[f,f,f]),i.add([e,M,m],[a[0],a[0],a[0]])}}function gg(i,t,e){let n=(r,a)=>{let[o,l]=[
 Math.PI*r/10,Math.PI*a/10];return[Math.cos(o),Math.sin(o)*Math.cos(l),Math.sin(o)*Math.sin(l)]},s=r=>r.map((a,o)=>t[o]+e*
 a);for(let r=0;r<10;r+=1)for(let a=0;a<20;a+=1){let o=[n(r,a),n(r+1,a),n(r+1,a+1),n(r,a+1)],[l,c,h,p]=o.map(s);r===0?i.add(
 [l,c,h],o.slice(0,3)):r===9?i.add([l,c,p],[o[0],o[1],o[3]]):i.face(l,c,h,p,o)}}function _g(i,{from:t,to:e,radius:n,wire:s,
 turns:r}){let{long:a,axes:o}=vh(t,e),l=r*16,c=h=>{let p=2*Math.PI*h/16,[u,d,g]=[n*Math.cos(p),n*Math.sin(p),a*h/l],[M,m,
-f]=o;return t.map((S,T)=>S+g*M[T]+u*m[T]+d*f[T])};for(let h=0;h<l;h+=1){let p={from:c(h),to:c(h+1),radii:[s,s],sides:6};
+f]=o;return t.map((S,b)=>S+g*M[b]+u*m[b]+d*f[b])};for(let h=0;h<l;h+=1){let p={from:c(h),to:c(h+1),radii:[s,s],sides:6};
 yh(i,p)}i.lines=[]}function Mh(i,t){let e=new Ia;if(i.kind==="turned")mg(e,i.outline);else if(i.kind==="slice")mh(e,i.outline,
 i.holes??[],i.z,([n,s],r)=>[r,n,s],t);else if(i.kind==="slab"){let n=i.thick/2;mh(e,i.outline,[],[-n,n],([s,r],a)=>[s,r,
 a],t)}else i.kind==="round"?yh(e,i):i.kind==="ball"?gg(e,i.at,i.radius):i.kind==="coil"&&_g(e,i);return i.count?xg(e,i.count):
 e}function xg(i,t){let e=new Ia;for(let n=0;n<t;n+=1){let[s,r]=[Math.cos(2*Math.PI*n/t),Math.sin(2*Math.PI*n/t)];for(let[
 a,o]of[[i.positions,e.positions],[i.normals,e.normals],[i.lines,e.lines]])for(let l=0;l<a.length;l+=3)o.push(a[l],s*a[l+
-1]-r*a[l+2],r*a[l+1]+s*a[l+2])}return e}var vg=.22,yg=(i,t)=>as.triangulateShape(i.map(([e,n])=>new Bt(e,n)),t.map(e=>e.map(([n,s])=>new Bt(n,s))));function av(i,t,e){
+1]-r*a[l+2],r*a[l+1]+s*a[l+2])}return e}var vg=.22,yg=(i,t)=>as.triangulateShape(i.map(([e,n])=>new zt(e,n)),t.map(e=>e.map(([n,s])=>new zt(n,s))));function av(i,t,e){
 let n=new wa({canvas:i,antialias:!0});n.setPixelRatio(Math.min(2,window.devicePixelRatio||1));let s=new $i;s.background=
-new zt(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let T of t.
-solids){let y=new Mn,{faces:w,lines:E}=Mg(T),_=T.hollow||T.mover===null,b=new Ze(w,new ls({color:e.metal,side:Je,transparent:_,
+new Ot(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let b of t.
+solids){let y=new Mn,{faces:w,lines:E}=Mg(b),_=b.hollow||b.mover===null,T=new Ze(w,new ls({color:e.metal,side:Je,transparent:_,
 opacity:_?vg:1,depthWrite:!_,polygonOffset:!0,polygonOffsetFactor:1,polygonOffsetUnits:1})),U=new ji(E,new wi({color:e.ink,
-transparent:_,opacity:_?.35:1}));b.userData={part:T.part,name:T.name},y.add(b),(T.mover!==null||T.hollow)&&y.add(U),s.add(
-y),o.push({part:T.part,mover:T.mover,group:y,faces:b,lines:U})}let l=new O,c=new O,h=1,[p,u,d]=[0,0,1],g=0,M=()=>new O(Math.
-cos(u)*Math.sin(p),Math.sin(u),Math.cos(u)*Math.cos(p));function m(){g=0;let{clientWidth:T,clientHeight:y}=i;if(!T||!y)return;
-n.setSize(T,y,!1);let w=h/d,E=w*T/y;Object.assign(r,{left:-E,right:E,top:w,bottom:-w}),r.updateProjectionMatrix();let _=M();
+transparent:_,opacity:_?.35:1}));T.userData={part:b.part,name:b.name},y.add(T),(b.mover!==null||b.hollow)&&y.add(U),s.add(
+y),o.push({part:b.part,mover:b.mover,group:y,faces:T,lines:U})}let l=new O,c=new O,h=1,[p,u,d]=[0,0,1],g=0,M=()=>new O(Math.
+cos(u)*Math.sin(p),Math.sin(u),Math.cos(u)*Math.cos(p));function m(){g=0;let{clientWidth:b,clientHeight:y}=i;if(!b||!y)return;
+n.setSize(b,y,!1);let w=h/d,E=w*b/y;Object.assign(r,{left:-E,right:E,top:w,bottom:-w}),r.updateProjectionMatrix();let _=M();
 r.position.copy(l).addScaledVector(_,2e3),r.up.set(0,1,0),r.lookAt(l),a.position.copy(_).add(new O(.4,.8,.2)),n.render(s,
-r)}let f=()=>{g||=requestAnimationFrame(m)};function S(){[p,u,d]=[.45-Math.PI/2,.35,1];let T=M(),y=new O(0,1,0).cross(T).
-normalize(),w=T.clone().cross(y),E=b=>Math.abs(b.x)*c.x+Math.abs(b.y)*c.y+Math.abs(b.z)*c.z,_=i.clientHeight/Math.max(1,
-i.clientWidth);h=1.04*Math.max(E(w),E(y)*_),f()}return{move(T){for(let{mover:y,group:w}of o)y!==null&&w.position.set(...T(
-y));f()},fit(){let T=new O(1/0,1/0,1/0),y=new O(-1/0,-1/0,-1/0);for(let{group:w,faces:E}of o){let _=E.geometry.boundingBox;
-T.min(_.min.clone().add(w.position)),y.max(_.max.clone().add(w.position))}l.addVectors(T,y).multiplyScalar(.5),c.subVectors(
-y,T).multiplyScalar(.5)},home:S,turnBy(T,y){p+=T,u=Math.max(-1.5,Math.min(1.5,u+y)),f()},zoomBy(T){d=Math.max(.5,Math.min(
-12,d*T)),f()},look(T,y){for(let{part:w,group:E,faces:_,lines:b}of o){E.visible=!y.has(w);let U=w===T;_.material.color.set(
-U?e.accent:e.metal),b.material.color.set(U?e.accent:e.ink)}f()},partAt(T,y){let w=new ps;w.setFromCamera(new Bt(T,y),r);
-let E=w.intersectObjects(o.filter(({group:b})=>b.visible).map(({faces:b})=>b)).map(({object:b})=>b);return(E.find(b=>!b.
-material.transparent)??E[0])?.userData.part??null},paint:m,close(){cancelAnimationFrame(g);for(let{faces:T,lines:y}of o)
-for(let w of[T,y])w.geometry.dispose(),w.material.dispose();n.dispose(),n.forceContextLoss()}}}function Mg({frame:[i,t,e],
-bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);for(let g of d.positions)s.push(g);for(let g of d.normals)r.
-push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),new O(...e)],c=new $t().makeBasis(o,l,new O().crossVectors(
-o,l));c.setPosition(...i);let[h,p]=[new Ye,new Ye];h.setAttribute("position",new Pe(new Float32Array(s),3)),h.setAttribute(
-"normal",new Pe(new Float32Array(r),3)),p.setAttribute("position",new Pe(new Float32Array(a),3));for(let u of[h,p])u.applyMatrix4(
-c);return h.computeBoundingBox(),{faces:h,lines:p}}export{av as solidsView};
+r)}let f=()=>{g||=requestAnimationFrame(m)};function S(){[p,u,d]=[.45-Math.PI/2,.35,1];let b=M(),y=new O(0,1,0).cross(b).
+normalize(),w=b.clone().cross(y),E=T=>Math.abs(T.x)*c.x+Math.abs(T.y)*c.y+Math.abs(T.z)*c.z,_=i.clientHeight/Math.max(1,
+i.clientWidth);h=1.04*Math.max(E(w),E(y)*_),f()}return{move(b){for(let{mover:y,group:w}of o)y!==null&&w.position.set(...b(
+y));f()},fit(){let b=new O(1/0,1/0,1/0),y=new O(-1/0,-1/0,-1/0);for(let{group:w,faces:E}of o){let _=E.geometry.boundingBox;
+b.min(_.min.clone().add(w.position)),y.max(_.max.clone().add(w.position))}l.addVectors(b,y).multiplyScalar(.5),c.subVectors(
+y,b).multiplyScalar(.5)},home:S,turnBy(b,y){p+=b,u=Math.max(-1.5,Math.min(1.5,u+y)),f()},zoomBy(b){d=Math.max(.5,Math.min(
+12,d*b)),f()},look(b,y){for(let{part:w,group:E,faces:_,lines:T}of o){E.visible=!y.has(w);let U=w===b;_.material.color.set(
+U?e.accent:e.metal),T.material.color.set(U?e.accent:e.ink)}f()},partAt(b,y){let w=new ps;w.setFromCamera(new zt(b,y),r);
+let E=w.intersectObjects(o.filter(({group:T})=>T.visible).map(({faces:T})=>T)).map(({object:T})=>T);return(E.find(T=>!T.
+material.transparent)??E[0])?.userData.part??null},recolour(b){Object.assign(e,b),s.background=new Ot(e.paper)},paint:m,
+close(){cancelAnimationFrame(g);for(let{faces:b,lines:y}of o)for(let w of[b,y])w.geometry.dispose(),w.material.dispose();
+n.dispose(),n.forceContextLoss()}}}function Mg({frame:[i,t,e],bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);
+for(let g of d.positions)s.push(g);for(let g of d.normals)r.push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),
+new O(...e)],c=new $t().makeBasis(o,l,new O().crossVectors(o,l));c.setPosition(...i);let[h,p]=[new Ye,new Ye];h.setAttribute(
+"position",new Pe(new Float32Array(s),3)),h.setAttribute("normal",new Pe(new Float32Array(r),3)),p.setAttribute("positio\
+n",new Pe(new Float32Array(a),3));for(let u of[h,p])u.applyMatrix4(c);return h.computeBoundingBox(),{faces:h,lines:p}}export{av as solidsView};

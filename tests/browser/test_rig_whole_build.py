@@ -32,8 +32,12 @@ from twoshaft.rigs import whole_build
 sheet = open_sheet("order-of-work")
 job = Job.of(sheet.unit, {GIVEN!r})"""
 PRACTICE, MARKED = "whole_build(Job.of(sheet.unit))", "whole_build(job, sheet)"
+SHORT = ["fit-input-seal", "fit-input-front-bearing", "fit-magnet"]
+BY_HAND = f"whole_build(Job.of(sheet.unit, {{'operations': {SHORT!r}}}))"
 BY_NEXT = 55
 """Steps that are taken as the next ready one; the others are chosen in the list."""
+MOST_STROKES = 454
+"""A whole build by keyboard took so many when the bench was a list of sentences."""
 RIG = ".jp-NotebookPanel:not(.lm-mod-hidden) .twoshaft-rig"
 
 
@@ -44,7 +48,9 @@ def job():
 
 @pytest.fixture(scope="module")
 def lab(start_shared_lab):
-    return start_shared_lab(released=[cell_digest(text) for text in (SETUP, PRACTICE, MARKED)])
+    return start_shared_lab(
+        released=[cell_digest(text) for text in (SETUP, PRACTICE, MARKED, BY_HAND)]
+    )
 
 
 def opened(lab, name, rig, **window):
@@ -81,11 +87,16 @@ class Keys:
     """Hands on the keyboard alone: what is pressed goes to wherever the focus is."""
 
     def __init__(self, page):
-        self.page, self.type = page, page.keyboard.type
+        self.page, self.strokes = page, 0
 
     def press(self, key, times=1):
         for _ in range(times):
             self.page.keyboard.press(key)
+            self.strokes += 1
+
+    def type(self, text):
+        self.page.keyboard.type(text)
+        self.strokes += len(text)
 
     def at(self, place):
         """Whether the focus is there, or within."""
@@ -182,6 +193,7 @@ def test_a_whole_unit_is_built_by_keyboard_alone(lab, screenshot):
     until(page, lambda: keys.at(".ts-over"))
     keys.send("Enter")
     until(page, lambda: "Nothing is wrong with this build" in page.locator(RIG).inner_text())
+    assert keys.strokes <= MOST_STROKES
     assert "Signatures" in page.locator(RIG).inner_text()
     until(page, lambda: keys.at(".ts-told"))
     assert page.locator(f"{RIG} .ts-told").get_attribute("role") == "status"
@@ -217,3 +229,75 @@ def test_marked_work_is_kept_tells_no_verdict_and_comes_back(lab, job, screensho
     until(again, lambda: "1 of" in again.locator(RIG).inner_text())
     assert again.evaluate("document.querySelector('.twoshaft-rig').scrollWidth") <= 320
     screenshot(again, "whole-build-narrow")
+
+
+def carry(page, handle, part, aside=0.0):
+    """Carry what a hand takes hold of to the place of a part in the section."""
+    frame = page.locator(f"{RIG} .ts-build-unit .ts-unit")
+    frame.scroll_into_view_if_needed()
+    handle.scroll_into_view_if_needed()
+    box = handle.bounding_box()
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    page.mouse.down()
+    page.mouse.move(box["x"] + 40, box["y"] + 40, steps=3)
+    until(page, lambda: page.locator(".ts-ghost").count() == 1)
+    until(page, lambda: page.locator(f"{RIG}[aria-busy=false]").count())
+    place = page.evaluate(PLACE, [f"{RIG} .ts-build-unit [data-part={part}]"])
+    page.mouse.move(place[0] + aside, place[1], steps=5)
+    return place
+
+
+PLACE = """([selector]) => {
+  const box = [...document.querySelectorAll(selector)]
+    .map((one) => one.getBoundingClientRect()).find((one) => one.width > 0);
+  return [box.left + box.width / 2, box.top + box.height / 2];
+}"""
+
+
+def drop(page):
+    page.mouse.up()
+    assert page.locator(".ts-ghost").count() == 0
+    until(page, lambda: page.locator(f"{RIG}[aria-busy=false]").count())
+
+
+def test_parts_are_taken_turned_and_put_in_their_place_by_hand(lab, screenshot):
+    """By mouse: from the tray to the section, the wrong way round, to a wrong place."""
+    page = opened(lab, "by-hand", BY_HAND)
+    rig, said = page.locator(RIG), page.locator(f"{RIG} .ts-told")
+    seal = page.locator(f'{RIG} [data-step="fit-input-seal"] .ts-thumb')
+    carry(page, seal, "input-shaft")
+    screenshot(page, "whole-build-carried")
+    drop(page)
+    assert "is not done there. That is the place of" in said.inner_text()
+    held = page.locator(f"{RIG} .ts-held-frame")
+    drawn = held.inner_html()
+    turn = page.locator(f"{RIG} .ts-held-box button")
+    turn.click()
+    until(page, lambda: rig.locator(".ts-hand input:checked").count() == 1)
+    first = held.inner_html()
+    turn.click()
+    until(page, lambda: held.inner_html() not in (drawn, first))
+    ways = ways_of(Job.of(load_unit("tarnbeck-b5"), {"operations": SHORT}), "fit-input-seal")
+    wrong = next(key for key, way in ways.items() if way)
+    while not rig.locator(f'.ts-hand input[value="{wrong}"]').is_checked():
+        turn.click()
+    screenshot(page, "whole-build-turned")
+    carry(page, held, "input-seal")
+    drop(page)
+    until(page, lambda: "1 of 3" in rig.locator(".ts-finding").inner_text())
+    assert "wrong way round" in said.inner_text()
+    verdict = said.bounding_box()
+    assert verdict["y"] > 0 and verdict["y"] + verdict["height"] < 720
+    screenshot(page, "whole-build-placed")
+
+
+def test_a_finger_carries_a_part_in_a_narrow_window_and_in_forced_colours(lab, screenshot):
+    page = opened(lab, "by-hand", BY_HAND, width=390, height=844)
+    page.emulate_media(forced_colors="active")
+    assert page.evaluate("document.querySelector('.twoshaft-rig').scrollWidth") <= 390
+    thumb = page.locator(f"{RIG} .ts-thumb").first
+    assert thumb.evaluate("one => getComputedStyle(one).touchAction") == "none"
+    page.locator(f'{RIG} [data-step="fit-magnet"]').click()
+    held = page.locator(f"{RIG} .ts-held-frame svg")
+    held.wait_for()
+    screenshot(page, "whole-build-by-finger")

@@ -6,6 +6,7 @@ import pytest
 
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models import order
+from twoshaft.models.shape import listed_misbuilds
 from twoshaft.models.wholebuild import (
     ORDER,
     Do,
@@ -16,6 +17,7 @@ from twoshaft.models.wholebuild import (
     sheet_fields,
     ways_of,
 )
+from twoshaft.plots.bench_tools import tool_outline
 from twoshaft.plots.whole_build import record_html
 from twoshaft.readings import issue_record
 from twoshaft.rigs import whole_build
@@ -221,3 +223,150 @@ def test_a_decision_is_kept_as_a_line_of_the_sheets_answer(unit, tmp_path):
     rig.hear({"type": "set", "name": name, "value": ""})
     del kept[name]
     assert sheet.fields["ways"].read(sheet.value("ways")) == kept
+
+
+# ---- the picture
+
+
+@pytest.fixture(scope="module")
+def drawn_way(job):
+    """A way round of the job that the section shows, and its answers, the right one first."""
+    seen = {one.id for one in listed_misbuilds(job.unit) if one.how == "turned"}
+    ways = ways_of(job, "fit-lockout")
+    (wrong,) = (key for key, way in ways.items() if way and f"fit-lockout/{way.id}" in seen)
+    (right,) = (key for key, way in ways.items() if way is None)
+    return "way-fit-lockout", right, wrong
+
+
+def test_a_part_put_in_its_place_is_the_step_done(job, play):
+    by_hand, by_keys = whole_build(job), whole_build(job)
+    (magnet,) = (s for s in job.task.steps if s == "start-idler-bolt")
+    for rig, message in (
+        (by_hand, {"type": "put", "part": "idler-bolt"}),
+        (by_keys, {"type": "do"}),
+    ):
+        play(rig, [Do("clean-faces"), Do("turn-keeper-aside")])
+        rig.hear({"type": "take", "step": magnet})
+        rig.hear({**message, "step": magnet})
+    assert by_hand.decisions == by_keys.decisions
+    assert by_hand.view == by_keys.view
+
+
+def test_a_part_put_elsewhere_is_not_done_and_what_belongs_there_is_named(job):
+    rig = whole_build(job)
+    rig.hear({"type": "put", "step": "fit-lockout", "part": "breather"})
+    assert rig.decisions == ()
+    assert rig.hand["step"] == "fit-lockout"
+    assert job.unit.part_by_id["breather"].name in rig.view["told"][0]
+    rig.hear({"type": "put", "step": "fit-lockout", "part": ""})
+    assert "Nothing has its place there" in rig.view["told"][0]
+    rig.hear({"type": "put", "step": "no-step", "part": ""})
+    assert rig.hand["step"] == "fit-lockout"
+
+
+def test_a_part_put_in_the_wrong_way_round_stays_so_and_is_the_wrong_answer(job, drawn_way):
+    name, right, wrong = drawn_way
+    marks = {}
+    for way in (right, wrong):
+        rig = whole_build(job)
+        rig.hear({"type": "take", "step": "fit-lockout"})
+        assert rig.hand["held"]["field"] == name
+        looks = rig.hand["held"]["looks"]
+        assert looks[right] != looks[wrong]
+        rig.hear({"type": "set", "name": name, "value": way})
+        in_hand = rig.view["build"]["marks"]
+        rig.hear({"type": "put", "step": "fit-lockout", "part": "lockout-plate"})
+        assert rig.decisions == (Do("fit-lockout", {name: way}),)
+        assert rig.view["build"]["looks"]["lockout-plate"] == "put"
+        marks[way] = in_hand, rig.view["build"]["marks"]
+        assert bool(rig.view["faults"]) is (way == wrong)
+    assert marks[right][0] != marks[wrong][0] and marks[right][1] != marks[wrong][1]
+
+
+def test_marked_work_draws_no_way_that_is_asked(job, drawn_way, tmp_path):
+    name, right, wrong = drawn_way
+    told = []
+    for way in (right, wrong):
+        rig = whole_build(job, open_sheet("order-of-work", tmp_path / way))
+        rig.hear({"type": "take", "step": "fit-lockout"})
+        assert rig.hand["held"] == {}
+        rig.hear({"type": "set", "name": name, "value": way})
+        rig.hear({"type": "do"})
+        told.append([rig.picture, rig.view["build"], rig.plan["tray"]])
+    assert told[0] == told[1]
+    assert told[0][0]["svg"] != whole_build(Job.of(job.unit, {"asked": []})).picture["svg"]
+
+
+def test_how_parts_lie_changes_nothing_of_the_picture_of_marked_work(unit, tmp_path):
+    pictures = []
+    for so in ("", "step-to-fifth"):
+        lies = {"way": "step-to-fifth", "so": so, "seen": "It lies there"}
+        job = Job.of(unit, {"lies": {"fit-lockout": lies}})
+        rig = whole_build(job, open_sheet("order-of-work", tmp_path / f"lies-{so}"))
+        rig.hear({"type": "take", "step": "fit-lockout"})
+        pictures.append([rig.picture, rig.view["build"], rig.plan["tray"]])
+    assert pictures[0] == pictures[1]
+
+
+def test_tools_are_not_told_where_they_are_asked(job, sheet):
+    rig = whole_build(job)
+    rig.hear({"type": "take", "step": "tighten-case-bolts"})
+    assert "orque wrench" not in json.dumps(rig.view["build"])
+    rig.hear({"type": "take", "step": "fit-selector-seal"})
+    assert "Seal driver" in rig.view["build"]["words"]
+    marked = whole_build(job, sheet)
+    marked.hear({"type": "take", "step": "fit-selector-seal"})
+    assert "Seal driver" not in json.dumps(marked.view["build"])
+
+
+@pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-c4", "tarnbeck-k6"])
+def test_every_step_shows_itself_in_the_picture_or_says_why_not(name):
+    job = Job.of(load_unit(name))
+    rig = whole_build(job)
+    assert len(json.dumps(rig.picture)) < 300_000
+    for step in job.task.steps:
+        rig.hear({"type": "take", "step": step})
+        build = rig.view["build"]
+        if "lit" not in build["looks"].values():
+            assert build["words"].startswith("Nothing to see in the picture. "), step
+
+
+def test_what_a_job_leaves_out_before_it_stands_already(unit):
+    rig = whole_build(Job.of(unit, {"operations": ["fit-breather", "fit-outer-lever"]}))
+    looks = rig.view["build"]["looks"]
+    assert looks["breather"] == looks["outer-lever"] == looks["guide-tube"] == "absent"
+    assert "main-case" not in looks and "gate-cover" not in looks
+
+
+def test_a_gauge_is_in_the_hand_and_stands_at_its_part_once_it_was_read(unit, play, tmp_path):
+    for sheet in (None, open_sheet("order-of-work", tmp_path)):
+        rig = whole_build(Job.of(unit, {"operations": ["read-side-gear-play"], "asked": []}), sheet)
+        name, outline = rig.plan["tray"]["read-side-gear-play"]["tool"]
+        assert name == "Dial indicator on a stand" and "<circle" in outline
+        rig.hear({"type": "take", "step": "read-side-gear-play"})
+        assert "tsu-tool" not in rig.view["build"]["marks"]
+        rig.hear({"type": "put", "step": "read-side-gear-play", "part": "diff-gears"})
+        assert rig.view["done"] == ["read-side-gear-play"]
+        rig.hear({"type": "take", "step": "read-side-gear-play"})
+        assert "<title>Dial indicator" in rig.view["build"]["marks"]
+
+
+def test_the_wrench_stands_at_its_bolts_as_it_was_set_and_tells_no_more(job, sheet):
+    for rig in (whole_build(job), whole_build(job, sheet)):
+        rig.hear({"type": "take", "step": "tighten-case-bolts"})
+        assert "tsu-tool" not in rig.view["build"]["marks"]
+        tool = rig.hand["fields"][1]["options"][0][0]
+        rig.hear({"type": "set", "name": "tool-case-bolts", "value": tool})
+        assert "tsu-tool" in rig.view["build"]["marks"]
+        rig.hear({"type": "set", "name": "torque-case-bolts", "value": "11 N m"})
+        assert ">11 N·m<" in rig.view["build"]["marks"]
+
+
+@pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-c4", "tarnbeck-k6"])
+def test_every_gauge_of_a_reading_has_a_form(name):
+    unit = load_unit(name)
+    names = {tool.id: tool.name for tool in unit.tools}
+    readings = [o for o in unit.operations if o.kind.value == "measure" and o.tools]
+    assert readings
+    for one in readings:
+        assert any(tool_outline(names[tool]) for tool in one.tools), one.id

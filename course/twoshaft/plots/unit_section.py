@@ -9,11 +9,20 @@ thin line at the root (ISO 6410-1); springs by their line (ISO 2162-1).
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from html import escape
 from itertools import groupby
 
-from twoshaft.models.shape import BuildShown, Drawn, Piece, Role, Section, ViewSection, section_of
+from twoshaft.models.shape import (
+    BuildShown,
+    Drawn,
+    Piece,
+    Role,
+    Section,
+    ViewSection,
+    section_of,
+    without_way,
+)
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.plots import style
 from twoshaft.units.kept import kept
@@ -53,7 +62,7 @@ SECTION_CSS = (
     f".tsu-absent>*>*{{fill:none;stroke:{style.ABSENT_NOW};stroke-width:{_THIN};"
     "stroke-dasharray:4 3}"
     ".tsu-absent .tsu-behind,.tsu-absent .tsu-pitch,.tsu-absent .tsu-line{stroke:none}"
-    ".tsu-bench{opacity:.5}"
+    ".tsu-bench{opacity:.5}.tsu-put{display:none}"
     f".tsu-absent text{{stroke:none;fill:{style.QUIET_NOW}}}"
     f".tsu-lit .tsu-cut,.tsu-lit .tsu-whole,.tsu-lit .tsu-box,.tsu-lit .tsu-thin,"
     f".tsu-lit .tsu-soft{{fill:{style.LIT_NOW};stroke:{style.ACTION_NOW};"
@@ -101,19 +110,21 @@ class UnitPicture:
 
 
 @kept()
-def unit_picture(unit: Unit) -> UnitPicture:
+def unit_picture(unit: Unit, no_way: frozenset[str] = frozenset()) -> UnitPicture:
     """Draw a unit once; what is fitted and in hand is marked on it by classes.
 
     Parameters
     ----------
     unit : Unit
+    no_way : frozenset of str, optional
+        Parts of which no way round is shown: they are drawn as the room they take up.
     """
     section = section_of(unit)
     placed, width, height = _layout(section)
     hatches = hatching(section)
     parts = []
     for one in placed:
-        parts += _view(unit, one, hatches)
+        parts += _view(unit, replace(one, view=without_way(one.view, no_way)), hatches)
     foot = "Drawn to scale; distances of neighbouring shafts are true."
     if not section.own:
         foot = "A schematic by usual proportions: the unit file gives no shapes."
@@ -123,7 +134,12 @@ def unit_picture(unit: Unit) -> UnitPicture:
     )
 
 
-def unit_figure(unit: Unit, title: str, shown: BuildShown | None = None) -> str:
+def unit_figure(
+    unit: Unit,
+    title: str,
+    shown: BuildShown | None = None,
+    no_way: frozenset[str] = frozenset(),
+) -> str:
     """A unit in section as one SVG element, each part a group with its name and place.
 
     Parameters
@@ -133,13 +149,15 @@ def unit_figure(unit: Unit, title: str, shown: BuildShown | None = None) -> str:
         What the picture shows, as a sentence.
     shown : BuildShown, optional
         The state of the build; by default everything is in its place.
+    no_way : frozenset of str, optional
+        Parts of which no way round is shown.
 
     Returns
     -------
     str
         Groups have the class ``tsu-part`` and the part in ``data-part``.
     """
-    picture = unit_picture(unit)
+    picture = unit_picture(unit, no_way)
     body, marks, told = picture.body, "", picture.words
     if shown is not None:
         for part in unit.parts:
@@ -474,10 +492,13 @@ def _label(placed: Placed, bounds: tuple[float, ...], way: str | None, lines: li
         anchor, x = "start", x + 10
         if right - x < 220:
             anchor, x = "end", right + 30
-    return "".join(
-        f'<text class="tsu-t tsu-on" text-anchor="{anchor}" x="{x:.0f}" y="{y + 16 * k:.0f}">'
-        f"{escape(line)}</text>"
+    # a line's height goes by the size of its letters, which grows where the picture is small
+    told = "".join(
+        f'<tspan x="{x:.0f}" dy="{1.25 if k else 0:g}em">{escape(line)}</tspan>'
         for k, line in enumerate(lines)
+    )
+    return (
+        f'<text class="tsu-t tsu-on" text-anchor="{anchor}" x="{x:.0f}" y="{y:.0f}">{told}</text>'
     )
 
 

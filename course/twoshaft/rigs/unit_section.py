@@ -57,10 +57,13 @@ class UnitSection(Screen):
         )
 
 
-def picture_of(unit: Unit) -> dict[str, Any]:
-    """A unit's picture, its parts with name and place, and the same in words, for the browser."""
+def picture_of(unit: Unit, no_way: frozenset[str] = frozenset()) -> dict[str, Any]:
+    """A unit's picture, its parts with name and place, and the same in words, for the browser.
+
+    Of parts in ``no_way`` the room is drawn that they take up.
+    """
     return {
-        "svg": unit_figure(unit, _finding(unit)),
+        "svg": unit_figure(unit, _finding(unit), no_way=no_way),
         "parts": parts_in_order(unit),
         "words": unit_picture(unit).words,
     }

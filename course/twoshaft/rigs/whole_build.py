@@ -17,6 +17,7 @@ import traitlets
 from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet.form import describe
 from twoshaft.jobsheet.kinds import Asker, Field, Order, UnitAsker
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.wholebuild import (
     LOG,
@@ -39,7 +40,10 @@ from twoshaft.models.wholebuild import (
     readings,
 )
 from twoshaft.plots.drawing import html_list
-from twoshaft.plots.whole_build import bench_figure, record_html
+from twoshaft.plots.whole_build import record_html
+from twoshaft.rigs.bench_picture import BenchPicture
+from twoshaft.rigs.college import college_photographs
+from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.rigs.words import counted, minutes, wait_line
 
 if TYPE_CHECKING:
@@ -59,16 +63,23 @@ class WholeBuild(Screen):
         The job sheet that keeps the decisions: the work is then marked, and nothing is told but
         readings. Fields that it has no form for yet are made known to it under the task ``bench``,
         until their form asks for them.
+    photographs : Photographs, optional
+        The college's own.
     """
 
     screen = "whole_build"
 
+    picture = traitlets.Dict().tag(sync=True)
+    pictured = traitlets.Dict().tag(sync=True)
     plan = traitlets.Dict().tag(sync=True)
     hand = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, job: Job, sheet: Sheet | None = None) -> None:
-        self.job, self.sheet = job, sheet
+    def __init__(
+        self, job: Job, sheet: Sheet | None = None, photographs: Photographs | None = None
+    ) -> None:
+        self.job, self.sheet, self.photographs = job, sheet, photographs or Photographs()
+        self.drawn = BenchPicture(job, marked=sheet is not None)
         asker: Asker = sheet or UnitAsker(job.unit)
         self.fields = {field.name: field for field in asker.ask_all(fields_of(job))}
         self.stored: dict[str, Any] = {}
@@ -85,7 +96,13 @@ class WholeBuild(Screen):
         if sheet is not None:
             self._register(sheet)
             self._restore(sheet)
-        super().__init__(plan=self._plan(), hand={}, view={})
+        super().__init__(
+            picture=self.drawn.whole(),
+            pictured=pictured(self.photographs),
+            plan=self._plan(),
+            hand={},
+            view={},
+        )
         self._show()
 
     @property
@@ -193,6 +210,8 @@ class WholeBuild(Screen):
 
     def hear(self, message: dict[str, Any]) -> None:
         """Take a step in hand, decide, do it, take it out, finish, or open the record."""
+        if tell_photographs(self, self.photographs, message):
+            return
         self._turn = message.get("turn", self._turn)
         self.asked_back = None
         kind, step = message.get("type"), str(message.get("step"))
@@ -206,6 +225,8 @@ class WholeBuild(Screen):
                 self._set(str(message.get("name")), message.get("value"))
             elif kind == "do" and self.in_hand is not None:
                 self._do(self.in_hand)
+            elif kind == "put" and known:
+                self._put(step, str(message.get("part", "")))
             elif kind == "out" and known:
                 self._take_out(step)
             elif kind == "record":
@@ -276,6 +297,16 @@ class WholeBuild(Screen):
         self.told = [f"“{task.label(step)}” {word}, {minutes(done.minutes)} so far.", *told]
         if not any(ask.kind == AFTER for ask in asks_at(job, step)) and not self._readings(step):
             self.in_hand = None
+
+    def _put(self, step: str, part: str) -> None:
+        """Do a step at the place in the picture to which it was brought; nothing at another one."""
+        self.in_hand = step
+        if part in self.drawn.parts(step):
+            self._do(step)
+            return
+        label, there = self.job.task.label(step), self.job.unit.part_by_id.get(part)
+        where = f"That is the place of: {there.name}." if there else "Nothing has its place there."
+        self.told = [f"“{label}” is not done there. {where}"]
 
     def _refused(self, step: str) -> list[str]:
         """Why the bench does not let a step be done; empty where it does."""
@@ -376,6 +407,7 @@ class WholeBuild(Screen):
             "unit": unit.identity.name,
             "stages": [[stage, names[stage], steps] for stage, steps in stages.items() if steps],
             "labels": {step: task.label(step) for step in self.shown_steps},
+            "tray": self.drawn.tray(),
         }
 
     def _show(self) -> None:
@@ -391,7 +423,7 @@ class WholeBuild(Screen):
             f"{minutes(bench.minutes)} at the bench.",
             "told": list(self.told),
             "asked_back": self.asked_back,
-            "figure": bench_figure(task, done, ready, self.shown_steps),
+            "build": self.drawn.state(bench.doings, self.in_hand, self.values),
             "done": list(done),
             "ready": list(ready or ()),
             "facts": [] if self.marked else self._facts(bench.now),
@@ -419,6 +451,8 @@ class WholeBuild(Screen):
             "card": [[x.what, x.value] for ask in asks for x in self._given(ask, doings)],
             "read": [[x.what, x.value] for x in self._readings(step)] if stands else [],
             "names": names,
+            "operations": job.members[step],
+            "held": {} if stands else self.drawn.held(step),
             "fields": [describe(self.fields[name]) for name in names],
         }
 
@@ -498,4 +532,5 @@ def whole_build(job: Job, sheet: Sheet | None = None) -> WholeBuild:
     WholeBuild
         Something a notebook displays.
     """
-    return WholeBuild(job, sheet)
+    photographs = college_photographs() if sheet is None else None
+    return WholeBuild(job, sheet, photographs)

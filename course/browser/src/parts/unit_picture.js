@@ -5,7 +5,7 @@ import { choiceBox, closest, findAll, make, namedButton, withOrder } from "../pa
 /** @typedef {{ svg: string, parts: [string, string, string][], words: string }} Picture */
 /** @typedef {{ looks: Record<string, string>, marks: string, words: string }} State */
 
-const LOOKS = ["lit", "bench", "absent"];
+const LOOKS = ["lit", "bench", "absent", "put"];
 const ZOOMS = [1, 1.5, 2, 3, 4.5];
 
 /**
@@ -74,7 +74,8 @@ export function unitPicture(
   }
   /** @param {string} part */
   function box(part) {
-    const boxes = (groups.get(part) ?? []).map((node) => {
+    const inMarks = /** @type {SVGGElement[]} */ (findAll(marks, `[data-part="${part}"]`));
+    const boxes = [...(groups.get(part) ?? []), ...inMarks].map((node) => {
       const { x, y, width, height } = node.getBBox();
       const [dx, dy] = shifts.get(node) ?? [0, 0];
       return { x: x + dx, y: y + dy, width, height };
@@ -86,8 +87,9 @@ export function unitPicture(
     return { x: (left + right) / 2, y: (top + low) / 2 };
   }
   /** @param {string} part */
-  function bringIntoView(part) {
-    const at = box(part);
+  const bringIntoView = (part) => moveTo(box(part));
+  /** @param {{ x: number, y: number }} at */
+  function moveTo(at) {
     const scale = drawing.getBoundingClientRect().width / drawing.viewBox.baseVal.width;
     const [x, y] = [at.x * scale, at.y * scale];
     const { scrollLeft, scrollTop, clientWidth, clientHeight } = frame;
@@ -168,6 +170,16 @@ export function unitPicture(
     nodes: [tools, said, frame, alternative],
     choose,
     drawing,
+    frame,
+    /**
+     * Moves the picture until a part can be seen.
+     *
+     * @param {string} part
+     */
+    look(part) {
+      if (groups.get(part)?.length) bringIntoView(part);
+    },
+    moveTo,
     /**
      * Shifts a group of the drawing from its place.
      *

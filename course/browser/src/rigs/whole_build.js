@@ -1,9 +1,12 @@
-// The simulated bench: a list of steps, the step in hand with its decisions, and the bench.
+// The simulated bench: a tray of steps with their parts, the step in hand with its decisions, and
+// the unit in section, to whose places the parts are brought.
 
+/** @import { Box } from "../logic/placing.js" */
 /** @import { Stage } from "../logic/steps.js" */
 /** @import { Answer, Field, Message, Render } from "../types.js" */
 
 import { idsOf, kindOf, promptBox } from "../kinds.js";
+import { placeAt, turned } from "../logic/placing.js";
 import { nextOpen, reached, stageOf, stepsOf } from "../logic/steps.js";
 import {
   factRows,
@@ -16,15 +19,28 @@ import {
   withOrder,
 } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
+import { photographs } from "../parts/photographs.js";
+import { carried, copied, small } from "../parts/placing.js";
+import { unitPicture } from "../parts/unit_picture.js";
 
 /**
- * @typedef {{ marked: boolean, who: string, labels: Record<string, string>, stages: Stage[] }} Plan
+ * @typedef {{
+ *   parts: string[], box: Box, moves: boolean, tool: [name: string | null, svg: string | null],
+ * }} Tray what the picture shows of a step
+ * @typedef {{
+ *   marked: boolean, who: string, labels: Record<string, string>, stages: Stage[],
+ *   tray: Record<string, Tray>,
+ * }} Plan
  * @typedef {{
  *   step?: string, label: string, stands: boolean, plain: string[], cautions: string[],
- *   read: [string, string][], card: [string, string][], fields?: Field[],
+ *   read: [string, string][], card: [string, string][], fields?: Field[], operations: string[],
+ *   held: { field?: string, looks?: Record<string, [svg: string, box: Box]> },
  * }} Hand
  * @typedef {"hand" | "told" | "after"} Focus where the keyboard goes once the answer is here
  */
+
+/** What a drawn tool takes up: `SIDE_PX` of plots/bench_tools.py. @type {Box} */
+const TOOL = [-4, -4, 104, 104];
 
 /** @type {Render} */
 export function renderWholeBuild({ model, el }) {
@@ -42,6 +58,14 @@ export function renderWholeBuild({ model, el }) {
     { class: "ts-box ts-stage-choice", "aria-label": "Stage", onchange: () => paintSteps() },
     ...optionsOf(plan.stages.map(([id, name]) => [id, name])),
   );
+  const own = photographs(model);
+  const picture = unitPicture(model.get("picture"), {
+    name: "The bench, in section",
+    onChoose: (part) => {
+      if (part) own.show("part", [part]);
+    },
+  });
+  const inPicture = make("p", { class: "ts-hint ts-in-picture", role: "status" });
   const next = namedButton(plan.marked ? "Next open step" : "Next ready step", () => take("next"));
   next.classList.add("ts-next");
   const steps = make("div", {
@@ -55,7 +79,7 @@ export function renderWholeBuild({ model, el }) {
     "details",
     { class: "ts-keys" },
     make("summary", {}, "Keys"),
-    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; Enter again does it.",
+    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part to its place in the section.",
   );
   const hand = make("div", {
     class: "ts-hand",
@@ -69,7 +93,6 @@ export function renderWholeBuild({ model, el }) {
       else doIt();
     },
   });
-  const figure = make("div", { class: "ts-scroll ts-fit" });
   const facts = make("dl", { class: "ts-facts" });
   const wrong = make("ul", { class: "ts-sentences" });
   const wrongHead = make("p", { class: "ts-prompt" }, "Wrong so far");
@@ -95,6 +118,19 @@ export function renderWholeBuild({ model, el }) {
     make("summary", {}, "Build record"),
     record,
   );
+  const bench = make(
+    "div",
+    { class: "ts-build" },
+    make("div", { class: "ts-build-left" }, make("div", { class: "ts-tools" }, stage, next), steps),
+    make("div", { class: "ts-build-hand" }, hand),
+    make("div", { class: "ts-build-unit" }, ...picture.nodes, inPicture, own.node),
+    make(
+      "div",
+      { class: "ts-tools ts-build-end" },
+      make("span", { class: "ts-pair" }, outChoice, out),
+      over,
+    ),
+  );
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
     screen.asks("Which step comes next, and what does it need?", {
@@ -106,32 +142,11 @@ export function renderWholeBuild({ model, el }) {
     finding,
     status,
     told,
-    make(
-      "div",
-      { class: "ts-build" },
-      make(
-        "div",
-        { class: "ts-build-left" },
-        make("div", { class: "ts-tools" }, stage, next),
-        steps,
-      ),
-      make(
-        "div",
-        {},
-        hand,
-        make(
-          "div",
-          { class: "ts-tools" },
-          make("span", { class: "ts-pair" }, outChoice, out),
-          over,
-        ),
-      ),
-    ),
+    bench,
     facts,
     wrongHead,
     wrong,
     details,
-    make("details", {}, make("summary", {}, "How far each stage is"), figure),
     keys,
   );
 
@@ -223,6 +238,8 @@ export function renderWholeBuild({ model, el }) {
     const held = rowNodes().find((node) => node === document.activeElement)?.dataset.step;
     steps.replaceChildren(...mine.map((step) => rowOf(step, inHand)));
     if (held) focusOn(held);
+    const current = rowNodes().find((node) => node.dataset.step === (inHand ?? row));
+    if (current) steps.scrollTop = current.offsetTop - steps.offsetTop - current.offsetHeight;
   }
   /**
    * @param {string} step
@@ -244,8 +261,113 @@ export function renderWholeBuild({ model, el }) {
           take("list", step);
         },
       },
-      shape(sign),
-      plan.labels[step],
+      thumbOf(step),
+      make("span", {}, shape(sign), plan.labels[step]),
+    );
+  }
+
+  // ---- parts in the hand
+  /**
+   * A step's parts, drawn; empty where the picture shows none.
+   *
+   * @param {string} step
+   * @param {number} wide at most [px]
+   * @param {number} tall at most [px]
+   */
+  function drawn(step, wide, tall) {
+    const tray = plan.tray[step];
+    return tray ? small(copied(picture.drawing, tray.parts), tray.box, wide, tall) : null;
+  }
+  /** @type {(() => void)[]} */
+  const letGoes = [];
+  /** @type {Map<string, HTMLElement>} */
+  const thumbs = new Map();
+  /** @param {string} step */
+  function thumbOf(step) {
+    const known = thumbs.get(step);
+    if (known) return known;
+    const svg = drawn(step, 44, 30);
+    const node = make("span", { class: "ts-thumb" }, svg ?? "");
+    if (svg && plan.tray[step].moves) {
+      carry(
+        node,
+        () => step,
+        () => svg,
+      );
+    }
+    thumbs.set(step, node);
+    return node;
+  }
+  /**
+   * Lets a hand carry a step's parts to a place in the section, which does the step there.
+   *
+   * @param {HTMLElement} handle
+   * @param {() => string} stepOf
+   * @param {() => SVGSVGElement | null} held
+   */
+  function carry(handle, stepOf, held) {
+    const letGo = carried(handle, {
+      drawing: picture.drawing,
+      held,
+      begin: () => {
+        const step = stepOf();
+        if (model.get("hand").step === step) return;
+        row = step;
+        send({ type: "take", step });
+      },
+      drop: (at) => {
+        const step = stepOf();
+        for (const view of views.values()) view.flush();
+        const part = placeAt(at, model.get("picture").boxes, plan.tray[step].parts);
+        send({ type: "put", step, part }, "after");
+      },
+    });
+    letGoes.push(letGo);
+  }
+  /** The way round that is chosen, and the list of those there are. */
+  function waysInHand() {
+    const inputs = /** @type {HTMLInputElement[]} */ (
+      findAll(hand, '[data-field^="way-"] input[type=radio]')
+    );
+    return { inputs, now: inputs.find((one) => one.checked)?.value };
+  }
+  function turnIt() {
+    const { inputs, now } = waysInHand();
+    const to = turned(
+      inputs.map((one) => one.value),
+      now,
+    );
+    inputs.find((one) => one.value === to)?.click();
+    showHeld();
+  }
+  const heldFrame = make("div", { class: "ts-held-frame" });
+  const turnButton = namedButton("Turn it", turnIt, "Turn it: the other way round");
+  const toolName = make("p", { class: "ts-hint" });
+  const heldBox = make("div", { class: "ts-held-box" }, heldFrame, toolName, turnButton);
+  let heldNow = "";
+  carry(
+    heldFrame,
+    () => model.get("hand").step,
+    () => heldFrame.querySelector("svg"),
+  );
+  // What is in the hand, as it is held.
+  function showHeld() {
+    /** @type {Hand} */
+    const { step, held, stands } = model.get("hand");
+    const { inputs, now } = waysInHand();
+    turnButton.hidden = !inputs.length;
+    const [tool, outline] = plan.tray[step ?? ""]?.tool ?? [];
+    heldBox.hidden = !step || stands || !(plan.tray[step]?.moves || outline);
+    toolName.textContent = (outline && tool) || "";
+    if (!step || heldBox.hidden) return;
+    const way = (held.field && now) || "";
+    const key = `${step} ${way}`;
+    if (key === heldNow) return;
+    heldNow = key;
+    const look = held.looks?.[way];
+    const taken = look ?? (outline ? /** @type {const} */ ([outline, TOOL]) : null);
+    heldFrame.replaceChildren(
+      (taken ? small(taken[0], taken[1], 120, 84) : drawn(step, 120, 84)) ?? "",
     );
   }
 
@@ -290,6 +412,11 @@ export function renderWholeBuild({ model, el }) {
     const key = JSON.stringify(now);
     if (key === shownHand) return;
     shownHand = key;
+    // sealant is laid on a face, which is drawn larger and takes the section's place
+    bench.classList.toggle(
+      "ts-build-face",
+      (now.fields ?? []).some((one) => one.kind === "film"),
+    );
     hand.dataset.stands = String(Boolean(now.stands));
     views = new Map((now.fields ?? []).map((field) => [field.name, askView(field)]));
     if (!now.step) {
@@ -305,17 +432,31 @@ export function renderWholeBuild({ model, el }) {
           namedButton("Take it out again", () => send({ type: "out", step: now.step }, "hand")),
         ]
       : [done];
+    const shown = [...views.values()].map((view) => view.element);
+    /** @param {HTMLElement} one */
+    const isWay = (one) => String(one.dataset.field).startsWith("way-");
     hand.replaceChildren(
       make("p", { class: "ts-prompt ts-hand-name", tabindex: "-1" }, now.label),
-      ...now.plain.map((text) => make("p", { class: "ts-hint" }, text)),
-      ...now.cautions.map((text) =>
-        make("p", { class: "ts-caution" }, make("b", {}, "Take care: "), text),
+      make(
+        "div",
+        { class: "ts-hand-row" },
+        heldBox,
+        make(
+          "div",
+          {},
+          ...now.plain.map((text) => make("p", { class: "ts-hint" }, text)),
+          ...now.cautions.map((text) =>
+            make("p", { class: "ts-caution" }, make("b", {}, "Take care: "), text),
+          ),
+          ...shown.filter(isWay),
+          ...(now.card.length && !shown.some(isWay) ? [rows(now.card)] : []),
+        ),
       ),
       ...(now.read.length
         ? [make("p", { class: "ts-prompt" }, "Read at the bench"), rows(now.read)]
         : []),
-      ...(now.card.length ? [rows(now.card)] : []),
-      ...[...views.values()].map((view) => view.element),
+      ...(now.card.length && shown.some(isWay) ? [rows(now.card)] : []),
+      ...shown.filter((one) => !isWay(one)),
       make("div", { class: "ts-tools" }, ...tools),
     );
     const home = stageOf(plan.stages, now.step);
@@ -350,10 +491,8 @@ export function renderWholeBuild({ model, el }) {
     paintHand();
     paintSteps();
     for (const [name, one] of views) one.show(view.states[name], view.turn);
-    if (figure.dataset.shown !== view.figure) {
-      figure.innerHTML = view.figure;
-      figure.dataset.shown = view.figure;
-    }
+    showHeld();
+    showUnit(view);
     facts.replaceChildren(...factRows(view.facts));
     wrong.replaceChildren(
       ...itemsOf(view.faults.map((/** @type {[string, string]} */ [, text]) => text)),
@@ -370,6 +509,27 @@ export function renderWholeBuild({ model, el }) {
     else if (focus === "after" && !model.get("hand").step) onwards();
     else (firstControl() ?? next).focus();
   }
+  let shownUnit = "";
+  let lookedAt = "";
+  /** @param {any} view */
+  function showUnit(view) {
+    const now = JSON.stringify(view.build);
+    if (now !== shownUnit) {
+      shownUnit = now;
+      picture.show(view.build);
+      inPicture.textContent = view.build.words;
+    }
+    /** @type {Hand} */
+    const { step, operations } = model.get("hand");
+    const tool = view.build.tool;
+    const at = `${step} ${tool ?? ""}`;
+    if (step === undefined || at === lookedAt) return;
+    lookedAt = at;
+    own.show("operation", operations);
+    const [first] = plan.tray[step]?.parts ?? [];
+    if (tool) picture.moveTo({ x: tool[0], y: tool[1] });
+    else if (first) picture.look(first);
+  }
   /** @param {string[]} done */
   function showDone(done) {
     outChoice.disabled = out.disabled = !done.length;
@@ -380,5 +540,9 @@ export function renderWholeBuild({ model, el }) {
   }
   screen.follow("change:view", show);
   show();
-  return screen.close;
+  return () => {
+    for (const letGo of letGoes) letGo();
+    own.close();
+    screen.close();
+  };
 }

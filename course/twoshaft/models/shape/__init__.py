@@ -32,6 +32,7 @@ from twoshaft.models.shape.scene import (
     solids_of,
     view_of,
     views_of_parts,
+    without_way,
 )
 from twoshaft.models.shape.schematic import schematic, shapes_of
 from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
@@ -100,6 +101,7 @@ __all__ = [
     "views_of_parts",
     "way_felt",
     "what_is_wrong",
+    "without_way",
     "witness",
     "witnessed",
     "working_radii",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from twoshaft.errors import UnitFileError
@@ -165,6 +165,45 @@ def solids_of(unit: Unit, view: str, part: str) -> tuple[Drawn, ...]:
     drawn = view_of(unit, view).drawn
     own = tuple(one for one in drawn if one.solid.part == part)
     return own or tuple(one for one in drawn if one.solid.id == part and one.solid.part)
+
+
+def without_way(view: ViewSection, parts: Collection[str]) -> ViewSection:
+    """A view in which some parts are drawn as the room they take up: no way round shows.
+
+    Parameters
+    ----------
+    view : ViewSection
+    parts : collection of str
+
+    Examples
+    --------
+    >>> plain = without_way(view_of(unit, "shafts"), ["input-seal"])
+    >>> [len(one.pieces) for one in plain.drawn if one.solid.part == "input-seal"]
+    [2]
+    """
+    heights = dict(view.axes)
+    drawn = []
+    for one in view.drawn:
+        if one.solid.part in parts:
+            axis, (z0, _, z1, _) = heights[one.solid.axis], one.bounds
+            drawn.append(replace(one, pieces=tuple(_room(one, axis, z0, z1))))
+        else:
+            drawn.append(one)
+    return replace(view, drawn=tuple(drawn))
+
+
+def _room(one: Drawn, axis: float, z0: float, z1: float) -> Iterator[Piece]:
+    """Oblongs round what a solid has above its axis, below it and across it."""
+    sides: dict[int, list[float]] = {}
+    for piece in one.pieces:
+        if piece.role in (Role.BEHIND, Role.PITCH):
+            continue
+        ys = [y for _, y in piece.outline]
+        side = (min(ys) > axis - _SAME_MM) - (max(ys) < axis + _SAME_MM)
+        sides.setdefault(side, []).extend(ys)
+    for ys in sides.values():
+        low, high = min(ys), max(ys)
+        yield Piece(Role.WHOLE, ((z0, low), (z1, low), (z1, high), (z0, high)))
 
 
 def around(some: Iterable[Drawn]) -> tuple[float, float, float, float]:

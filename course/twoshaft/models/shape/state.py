@@ -187,7 +187,11 @@ def step_parts(unit: Unit, operations: Iterable[str]) -> tuple[str, ...]:
 
 
 def build_shown(
-    unit: Unit, done: Collection[str], step: str | Sequence[str] | None = None
+    unit: Unit,
+    done: Collection[str],
+    step: str | Sequence[str] | None = None,
+    *,
+    tools: bool = True,
 ) -> BuildShown:
     """The unit after some operations, with one in hand.
 
@@ -198,6 +202,8 @@ def build_shown(
         Operations that are done, in their order.
     step : str or sequence of str, optional
         The operation in hand, not yet done; several that go in together.
+    tools : bool, optional
+        Whether tools and consumables are shown: left out where they are asked for.
 
     Examples
     --------
@@ -209,6 +215,8 @@ Driver for outer rings. In place: 1 of 68 parts.
     fitted, bench = fitted_after(unit, done), frozenset(on_the_bench(unit, done))
     steps = [step] if isinstance(step, str) else list(step or ())
     shown = _together([step_shown(unit, one) for one in steps]) if steps else None
+    if shown is not None and not tools:
+        shown = replace(shown, with_what=())
     place = f"In place: {len(fitted - bench)} of {len(unit.parts)} parts"
     place += f", {len(bench)} on the bench." if bench else "."
     return BuildShown(fitted, bench, shown, f"{_told(unit, shown)} {place}".strip())

@@ -1,0 +1,199 @@
+"""The picture of the simulated bench: the unit as it stands, the step in hand over its place.
+
+A part whose way round is asked is drawn as the room it takes up: where it is marked, that is all
+there is of it in the page; in practice it is drawn as it is held or was put in.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+from twoshaft.models.shape import (
+    BuildShown,
+    build_shown,
+    listed_misbuilds,
+    solids_of,
+    step_parts,
+)
+from twoshaft.models.wholebuild import Do, Job, asks_at, asks_of, ways_of
+from twoshaft.plots.bench_tools import SIDE_PX, tool_outline, tool_standing
+from twoshaft.plots.unit_bench import as_placed, box_round, boxes_of, in_hand
+from twoshaft.plots.unit_section import part_look
+from twoshaft.rigs.unit_section import build_state, picture_of
+from twoshaft.units.sections.order import OperationKind
+
+_MOVES = (OperationKind.FIT, OperationKind.TRIAL, OperationKind.REMOVE)
+_ROUND_PX = 8.0  # a tip reaches so far into what it stands on
+_READS = (OperationKind.MEASURE, OperationKind.CHECK)
+
+
+@dataclass(frozen=True)
+class _WayDrawn:
+    """A way round that the section shows: its field, its parts, and what each answer turns over."""
+
+    step: str
+    field: str
+    view: str
+    parts: tuple[str, ...]
+    turned: Mapping[str, tuple[str, ...]]
+
+
+class BenchPicture:
+    """The bench of a job in section.
+
+    Parameters
+    ----------
+    job : Job
+    marked : bool
+        No way round is shown that is asked, and no tool that is.
+    """
+
+    def __init__(self, job: Job, *, marked: bool) -> None:
+        self._job, self._marked = job, marked
+
+    @cached_property
+    def _ways(self) -> dict[str, _WayDrawn]:
+        """By step, the ways round that are asked and can be drawn."""
+        return {one.step: one for one in self._drawn_ways()}
+
+    def _drawn_ways(self) -> Iterator[_WayDrawn]:
+        unit = self._job.unit
+        built = {one.id: one for one in listed_misbuilds(unit)}
+        for ask in asks_of(self._job):
+            if ask.kind != "way":
+                continue
+            looks = {key: None if way is None else built.get(f"{ask.about}/{way.id}")
+                     for key, way in ways_of(self._job, ask.about).items()}  # fmt: skip
+            seen = [one for one in looks.values() if one is not None and one.how == "turned"]
+            if not seen:
+                continue
+            keys = dict.fromkeys(key for one in seen for key in one.parts)
+            owners = (solids_of(unit, seen[0].view, key)[0].solid.part or "" for key in keys)
+            turned = {key: one.parts if one in seen else () for key, one in looks.items()}
+            parts = tuple(dict.fromkeys(owners))
+            yield _WayDrawn(ask.step, ask.fields[0].name, seen[0].view, parts, turned)
+
+    def whole(self) -> dict[str, Any]:
+        """The unit for the browser, with the places of its parts in it [px]."""
+        unit = self._job.unit
+        no_way = frozenset(part for one in self._ways.values() for part in one.parts)
+        boxes = {part: list(views.values()) for part, views in boxes_of(unit).items()}
+        return {**picture_of(unit, no_way), "boxes": boxes}
+
+    def tray(self) -> dict[str, dict[str, Any]]:
+        """By step, its parts and what of the picture shows them [px]; none where nothing does."""
+        unit, found = self._job.unit, {}
+        for step, members in self._job.members.items():
+            parts = step_parts(unit, members)
+            if (box := box_round(unit, parts)) is not None:
+                moves, tool = self._moves(step), self._tool(step)
+                drawn = tool_outline(tool) if tool and not moves else None
+                found[step] = {"parts": parts, "box": box, "moves": moves, "tool": [tool, drawn]}
+        return found
+
+    def parts(self, step: str) -> tuple[str, ...]:
+        """The parts of a step that the picture shows."""
+        return step_parts(self._job.unit, self._job.members[step])
+
+    def held(self, step: str) -> dict[str, Any]:
+        """How the parts of a step look in the hand, by answer; empty where no way is shown."""
+        way = self._ways.get(step)
+        if way is None or self._marked:
+            return {}
+        looks = {key: in_hand(self._job.unit, way.view, way.parts, turned)
+                 for key, turned in way.turned.items()}  # fmt: skip
+        return {"field": way.field, "looks": looks}
+
+    def state(
+        self, doings: Mapping[str, Do], step: str | None, values: Mapping[str, Any]
+    ) -> dict[str, Any]:
+        """What the bench changes in the picture.
+
+        Parameters
+        ----------
+        doings : mapping
+            The steps that stand, in their order.
+        step : str or None
+            The step in hand.
+        values : mapping
+            What is decided so far, by field.
+        """
+        shown = self._shown(doings, step)
+        found = build_state(self._job.unit, shown)
+        if placed := self._tool_in_place(step, doings, values):
+            found["tool"], drawn = placed
+            found["marks"] += drawn
+        if self._marked:
+            return found
+        put = []
+        for one in self._ways.values():
+            at_hand = one.step == step and one.step not in doings
+            choices = values if at_hand else doings[one.step].choices if one.step in doings else {}
+            turned = one.turned.get(choices.get(one.field, ""))
+            looks = {part: part_look(shown, part) for part in one.parts}
+            if turned is None or "absent" in looks.values():
+                continue
+            look = next(iter(looks.values()))
+            found["looks"] |= dict.fromkeys(one.parts, "put")
+            put.append(as_placed(self._job.unit, one.view, one.parts, turned, look))
+        found["marks"] = "".join(put) + found["marks"]
+        return found
+
+    def _shown(self, doings: Mapping[str, Do], step: str | None) -> BuildShown:
+        members = self._job.members
+        done = [*self._before, *(one for each in doings for one in members[each])]
+        lit = step is not None and not (step in doings and self._moves(step))
+        return build_shown(
+            self._job.unit, done, members[step] if step and lit else None,
+            tools=step is None or self._tools_are_told(step),
+        )  # fmt: skip
+
+    @cached_property
+    def _before(self) -> list[str]:
+        """What the job leaves out and its unit lists before the job's last step: done already."""
+        mine = {one for members in self._job.members.values() for one in members}
+        listed = [one.id for one in self._job.unit.operations]
+        last = max((k for k, id in enumerate(listed) if id in mine), default=0)
+        return [id for id in listed[:last] if id not in mine]
+
+    def _tool(self, step: str) -> str | None:
+        """The tool of a step that has a form to be drawn; none that is asked for."""
+        if any(ask.kind == "joint" for ask in asks_at(self._job, step)):
+            return "Torque wrench"  # of which kind, and how it is set, is what is asked
+        if not self._tools_are_told(step):
+            return None
+        names = {tool.id: tool.name for tool in self._job.unit.tools}
+        operations = (self._job.unit.operation_by_id[one] for one in self._job.members[step])
+        tools = (names[tool] for operation in operations for tool in operation.tools)
+        return next((tool for tool in tools if tool_outline(tool)), None)
+
+    def _tool_in_place(
+        self, step: str | None, doings: Mapping[str, Do], values: Mapping[str, Any]
+    ) -> tuple[tuple[float, float], str] | None:
+        """The gauge of a reading that was taken, the wrench once it is chosen: where, and drawn."""
+        if step is None or (tool := self._tool(step)) is None:
+            return None
+        joint = next((ask for ask in asks_at(self._job, step) if ask.kind == "joint"), None)
+        box = box_round(self._job.unit, self.parts(step)[:1])
+        chosen = joint is not None and values.get(f"tool-{joint.about}") is not None
+        if box is None or not (chosen or (step in doings and not self._moves(step))):
+            return None
+        setting = values.get(f"torque-{joint.about}") if joint else None
+        reads = "" if setting is None else f"{setting.m_as('N*m'):g} N·m"
+        at = box[0] + box[2] / 2, max(box[1] + _ROUND_PX, SIDE_PX)
+        return (at[0], at[1] - SIDE_PX / 2), tool_standing(tool, at, reads)
+
+    def _moves(self, step: str) -> bool:
+        """Whether a step puts parts in or takes them out."""
+        kinds = (self._job.unit.operation_by_id[one].kind for one in self._job.members[step])
+        return any(kind in _MOVES for kind in kinds)
+
+    def _tools_are_told(self, step: str) -> bool:
+        if any(ask.kind == "joint" for ask in asks_at(self._job, step)):
+            return False
+        operations = self._job.unit.operation_by_id
+        reads = all(operations[one].kind in _READS for one in self._job.members[step])
+        return reads or not self._marked

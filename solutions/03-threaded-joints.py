@@ -14,7 +14,6 @@ from twoshaft.jobsheet import open_sheet
 from twoshaft.models import joint
 from twoshaft.plots.tables import given_table
 from twoshaft.rigs import face_tightening
-from twoshaft.rigs.face_drawing import face_picture
 from twoshaft.units.quantities import Q
 
 sheet = open_sheet("threaded-joints")
@@ -439,7 +438,9 @@ ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outco
 #
 # The spread is the largest less the smallest clamp, divided by the clamp aimed at.
 #
-# Then go on in the same order, round by round, until the spread is no more than the joint allows. If you lose count, start again. *7 points.*
+# Then go on in the same order, round by round, until the spread is no more than the joint allows. If you lose count, start again.
+#
+# The picture shows the same cover on another bench, turned, with letters of your own. Filled bolts have been pulled once. *7 points.*
 
 # %% tags=["rig"]
 face = given.face
@@ -451,6 +452,8 @@ face_tightening(unit, given.face.group, torque=Q(given.face.torque_nm, "N*m"),
                 joint_share=given.face.joint_share, readings_only=True)
 
 # %% tags=["form"]
+from twoshaft.plots.bolts_pointed import BoltsPicture
+
 sheet.form(
     "face",
     sheet.choice("face-loosest", "Which bolt is loosest after the first round?", options=given.face.bolts),
@@ -460,6 +463,8 @@ sheet.form(
                  whole=True),
     sheet.each("face-why", "Other faces: what corrects what was found?",
                lines=given.asked.rounds.lines, options=given.asked.rounds.answers),
+    *([sheet.point("face-lost", "Pulled once, in this order: " + ", ".join(map(given.face.seen.letter, given.face.seen.pulled)),
+                   lines=[["most", "The bolt that has lost most clamp so far"]], picture=BoltsPicture(unit, given.face.seen))] if given.face.seen else []),
 )
 
 # %% tags=["reference"]
@@ -501,22 +506,32 @@ ref("face-why", {one.id: EVENED[one.id] for one in asked.rounds.lines}, outcome=
     slips=line_reasons(bank.lists["rounds"], asked.rounds.answers, EVENED,
                        {id: why[cure] for id, cure in EVENED.items()}, shown=asked.rounds.lines))
 
+# %% tags=["reference"]
+if face.seen:
+    so_far = joint.tighten(flange, [joint.Round.of([bolt - 1 for bolt in face.seen.pulled], target)]).clamp_n
+    most = {"most": face.seen.letter(min(face.seen.pulled, key=lambda bolt: so_far[bolt - 1]))}
+    tight = {face.seen.letter(bolt) for bolt in face.seen.pulled}
+    ref("face-lost", most, outcome="tighten-face", shows="rounds", lesson=where, slips=line_reasons(
+        [("most", "")], [(spot.id, "") for spot in face.seen.spots], most, {"most": {
+            spot.id: "A bolt that is pulled takes clamp from its neighbours: look for one with a neighbour that was pulled after it."
+            if spot.id in tight else "This one has not been pulled yet: it has no clamp to lose." for spot in face.seen.spots if spot.id != most["most"]}}))
+
 # %% tags=["mark"] task="face" points=7
 
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the filled bolts have been pulled in this round. Crosswise means: next comes the bolt farthest round the ring from all that were pulled.
+# In the picture the filled bolts have been pulled in this round. Crosswise means: next comes the bolt farthest round the ring from all that were pulled.
 #
-# Say which bolt comes next, and what had to be done before any of them was tightened. *3 points.*
-
-# %% tags=["rig"]
-face_picture(unit, given.pattern.group, given.pattern.pulled)
+# Point at the bolt that comes next, and say what had to be done before any of them was tightened. *3 points.*
 
 # %% tags=["form"]
+from twoshaft.plots.bolts_pointed import BoltsPicture
+
 sheet.form(
     "pattern",
-    sheet.choice("pattern-next", "Which bolt comes next, going crosswise?", options=given.pattern.options),
+    sheet.point("pattern-next", given.pattern.name, lines=[["next", "The bolt that comes next, going crosswise"]],
+                picture=BoltsPicture(unit, given.pattern.seen)),
     sheet.choices(
         "pattern-before",
         f"Tick what must be done before this step: {given.pattern.before.step.text}",
@@ -525,16 +540,15 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-pattern = given.pattern
-count = len(joint.Fastening.of(unit, pattern.group).positions_m)
-apart = {key: min((bolt - int(key[5:])) % count if k else (int(key[5:]) - bolt) % count
-                  for bolt in pattern.pulled for k in (0, 1)) for key, _ in pattern.options}
-farthest = {key for key, steps in apart.items() if steps == max(apart.values())}
-ref("pattern-next", farthest, outcome="tighten-face", shows="rounds", weight=2,
-    lesson="03-threaded-joints#tightening-a-face",
-    slips=[Slip(key, 0, "This one stands next to a bolt that has just been pulled." if steps == 1 else
-                "Another one lies farther round from all that have been pulled.")
-           for key, steps in apart.items() if key not in farthest])
+pattern, seen = given.pattern, given.pattern.seen
+apart = {seen.letter(k): min((k - bolt) % len(seen.spots) if side else (bolt - k) % len(seen.spots)
+                             for bolt in seen.pulled for side in (0, 1)) for k in range(1, len(seen.spots) + 1)}
+farthest = {letter for letter, steps in apart.items() if steps == max(apart.values())}
+why = {letter: "This one has been pulled in this round already." if steps == 0 else
+       "This one stands next to a bolt that has just been pulled." if steps == 1 else
+       "Another one lies farther round from all that have been pulled." for letter, steps in apart.items() if letter not in farthest}
+ref("pattern-next", {"next": farthest}, outcome="tighten-face", shows="rounds", weight=2, lesson="03-threaded-joints#tightening-a-face",
+    slips=line_reasons([("next", "")], [(letter, "") for letter in apart], {"next": farthest}, {"next": why}))
 
 # %% tags=["reference"]
 whole = order.OrderTask.from_unit(unit)

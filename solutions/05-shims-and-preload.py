@@ -343,7 +343,7 @@ ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, out
 #
 # A thin trial shim is in. First some readings of other units: does each count?
 #
-# Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
+# Then take the reading at the bench below, and work out the shim for the **middle** of the target. Where your unit is drawn, put rings and shim into it, each in its place and the right way round. *9 points.*
 
 # %% tags=["rig"]
 trial = given.trial
@@ -357,12 +357,16 @@ shim_bench(unit, given.trial.support, trial=(given.trial.trial_mm,),
            measured=given.trial.lengths, readings_only=True)
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import put_in
+
 sheet.form(
     "trial",
     sheet.each("trial-before", "What do you do with each reading?", lines=given.trial.before.lines,
                options=given.trial.before.answers),
     sheet.number("trial-float", "End float that you read", "mm"),
     sheet.number("trial-shim", "Shim for the middle of the target", "mm"),
+    *([sheet.put("trial-put", "Your unit without its rings, seals and shims, from a side of your own: put these in",
+                 **put_in(unit, given.trial.into))] if given.trial.into else []),
 )
 
 # %% tags=["reference"]
@@ -407,6 +411,21 @@ ref(
            Slip(2 * one - wanted, 0, "Turned round: this shim would give more play, not less."),
            Slip(2 * upto - wanted, 0.3, "The target goes the other way: it is preload, not end play.")],
 )
+
+# %% tags=["reference"]
+from twoshaft.readings.scenes import held_in
+
+if given.trial.into:
+    hand, put, why = given.trial.into, {}, {}
+    places = {one.letter: (one.z_mm, one.height_mm) for one in hand.places}
+    for part, held in held_in(hand).items():
+        letter, ways = shape.where_put(unit, hand.near.scene.view, held, places)
+        put[part] = {f"{letter}-{way}" for way in ways}
+        why[part] = {f"{at}-{way}": "It lies in its place, but turned over: the wide end of its track faces the large ends of the rollers."
+                     if at == letter else "It belongs elsewhere: find the end of its shaft, and the rollers or the seat that fit it."
+                     for at in places for way in "12" if f"{at}-{way}" not in put[part]}
+    ref("trial-put", put, weight=2.5, outcome="shim-direction", shows="which-ring", lesson=f"{where}#which-way-does-it-work",
+        slips=line_reasons(hand.lines, [(f"{at}-{way}", "") for at in places for way in "12"], put, why))
 
 # %% tags=["mark"] task="trial" points=9
 

@@ -21,7 +21,7 @@ sheet = open_sheet("shift-and-lockout")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.models import order, shift
+from twoshaft.models import order, shape, shift
 from twoshaft.questions import bank_of
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, line_reasons, missed, ref
@@ -332,13 +332,19 @@ ref("reveal-way", shift.telling_test(sound, suspect), outcome="choose-hand-test"
 # %% [markdown] tags=["task"]
 # ## 7. What does it do?
 #
-# Three assembly faults, each alone in a unit. What does a full hand test find? *4 points.*
+# Three assembly faults, each alone in a unit. What does a full hand test find?
+#
+# Where your unit is drawn, point at where each of two faults is looked for. Left and right, or above and below, may be the other way round. *5 points.*
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import look_pictures, near_picture
+
 sheet.form(
     "symptoms",
     sheet.each("symptoms-found", "What does the hand test find with each?",
                lines=given.symptoms.misbuilds, options=given.symptoms.kinds),
+    *([sheet.point("symptoms-where", "A selector that is built correctly. At which part would you look for this?",
+                   lines=given.symptoms.where.lines, picture=near_picture(unit, given.symptoms.where.near))] if given.symptoms.where else []),
 )
 
 # %% tags=["reference"]
@@ -357,10 +363,18 @@ not_so = {
 
 # %% tags=["reference"]
 kinds = {id: set(shift.symptoms(shift.proof_with(unit.shift, id))) for id, _ in given.symptoms.misbuilds}
-ref("symptoms-found", kinds, outcome="misbuild-symptoms", shows="symptom", lesson=f"{where}#what-each-assembly-fault-does",
+ref("symptoms-found", kinds, weight=3, outcome="misbuild-symptoms", shows="symptom", lesson=f"{where}#what-each-assembly-fault-does",
     slips=line_reasons([(id, "") for id in kinds], given.symptoms.kinds, kinds, {}, anywhere=not_so))
 
-# %% tags=["mark"] task="symptoms" points=4
+# %% tags=["reference"]
+if given.symptoms.where:
+    scene, built = given.symptoms.where.near.scene, {one.id: one for one in shape.listed_misbuilds(unit)}
+    at = {id: {spot.id for spot in scene.spots if spot.text in built[id].parts} for id, _ in given.symptoms.where.lines}
+    look = "Something else is here. Follow the selector from the lever to the finger, and on to what stands in its way."
+    ref("symptoms-where", at, weight=1.5, outcome="misbuild-symptoms", shows="where-to-look", lesson=f"{where}#what-each-assembly-fault-does",
+        slips=line_reasons(given.symptoms.where.lines, [(spot.id, "") for spot in scene.spots], at, dict.fromkeys(at, look)))
+
+# %% tags=["mark"] task="symptoms" points=5
 
 # %% [markdown] tags=["task"]
 # ## 8. Part of the test
@@ -426,12 +440,16 @@ ref("explain-all", fits, outcome="misbuild-symptoms", shows="left-possible",
 #
 # The finger is too narrow to push two rails at once, so no hand test shows that a pin between them was left out. Four units are on the bench.
 #
-# What comes next for each? **Every unit must be right for the outcome.** *6 points.*
+# What comes next for each? **Every unit must be right for the outcome.**
+#
+# Where your unit is drawn: four selectors, looked at while they can be seen. See which is built how; two may be alike. *7 points.*
 
 # %% tags=["form"]
 sheet.form(
     "unseen",
     sheet.each("unseen-do", "What comes next for each unit?", lines=given.unseen.lines, options=given.unseen.answers),
+    *([sheet.picture("unseen-looks", "Four selectors, from a side of your own: which one is it? Where two fit, either is right",
+                     lines=given.unseen.built, pictures=look_pictures(unit, given.unseen.looks))] if given.unseen.looks else []),
 )
 
 # %% tags=["reference"]
@@ -448,12 +466,26 @@ why = {
 }
 
 # %% tags=["reference"]
-ref("unseen-do", {one.id: SURE[one.id] for one in given.unseen.lines}, outcome="choose-hand-test", shows="not-shown",
+ref("unseen-do", {one.id: SURE[one.id] for one in given.unseen.lines}, weight=2.5, outcome="choose-hand-test", shows="not-shown",
     must_pass=True, lesson=f"{where}#which-test-shows-which-assembly-fault",
     slips=line_reasons(bank.lists["sure"], given.unseen.answers, SURE, {id: why[do] for id, do in SURE.items()},
                        shown=given.unseen.lines))
 
-# %% tags=["mark"] task="unseen" points=6
+# %% tags=["reference"]
+from twoshaft.readings.scenes import lies_in
+
+BUILT = {"right": "In this one something lies the wrong way round or is not there: compare the four part by part.",
+         "turned": "Nothing is turned over in this one: compare lips, steps and hooks with the part beside them.",
+         "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
+if given.unseen.looks:
+    built = {kind: set() for kind in BUILT}
+    for look in given.unseen.looks:
+        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
+        built[min(wrong.values(), default="right")].add(look.letter)
+    ref("unseen-looks", built, weight=1, outcome="choose-hand-test", shows="not-shown", lesson=f"{where}#which-test-shows-which-assembly-fault",
+        slips=line_reasons(given.unseen.built, [(look.letter, "") for look in given.unseen.looks], built, BUILT))
+
+# %% tags=["mark"] task="unseen" points=7
 
 # %% [markdown] tags=["task"]
 # ## 11. Build it, and is the pin home?

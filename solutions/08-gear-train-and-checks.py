@@ -23,7 +23,7 @@ given, unit = sheet.given, sheet.unit
 import math
 from fractions import Fraction
 
-from twoshaft.models import geartrain, order
+from twoshaft.models import geartrain, order, shape
 from twoshaft.questions import bank_of
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.records import labels
@@ -148,7 +148,7 @@ ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", shows
 #
 # The unit is closed and one gear is engaged.
 #
-# Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
+# Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. Where your unit is drawn, point at gears in its section: front and rear, or above and below, may be the other way round. *5 points.*
 
 # %% tags=["rig"]
 closed_gears(unit, given.which.inside)
@@ -159,6 +159,8 @@ given_table("Teeth of this unit", ["gear", "driving shaft to driven shaft"],
             [*given.which.wheels, *(("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}") for final in finals)])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import look_pictures, near_picture
+
 which = given.which
 turned = "the left wheel, the right wheel held" if unit.gear_train.differential else "the output shaft"
 sheet.form(
@@ -166,6 +168,8 @@ sheet.form(
     sheet.number("which-count", f"Turns of the input shaft for two turns of {turned} (without a sign)", "turn"),
     sheet.choice("which-way", "Which way does the input shaft turn?", options=which.ways),
     sheet.choice("which-gear", "Which gear is in?", options=which.gears),
+    *([sheet.point("which-where", "Your unit in section. Point at these; the teeth are in the table",
+                   lines=which.where.lines, picture=near_picture(unit, which.where.near))] if which.where else []),
 )
 
 # %% tags=["reference"]
@@ -193,6 +197,17 @@ ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", le
          if geartrain.count_turns(train, gear.id, 1, HELD).same_way != (signed > 0)
          else "Work out what this gear would count in this way, and compare.")
     for gear in train.gears if gear.id not in (found, inside)])
+
+# %% tags=["reference"]
+if which.where:
+    scene = which.where.near.scene
+    wheels = {(one.solid.mesh, one.solid.side): one.solid.id for one in shape.view_of(unit, scene.view).drawn if one.solid.kind == "gear"}
+    at = {f"{gear.id}-{side}": scene.letter(wheels[gear.engages[0], side]) for gear in train.gears for side in ("driving", "driven")
+          if f"{gear.id}-{side}" in labels(which.where.lines)}
+    mates = {key: "Another gear meshes here. Low gears have a small gear on the input shaft and a large one on the output shaft; compare the teeth."
+             for key in at}
+    ref("which-where", at, weight=1.5, outcome="gear-ratios", shows="along-the-path", lesson=f"{lesson}#along-the-path",
+        slips=line_reasons(which.where.lines, [(spot.id, "") for spot in scene.spots], at, mates))
 
 # %% tags=["mark"] task="which" points=5
 
@@ -450,9 +465,11 @@ ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesso
 # %% [markdown] tags=["task"]
 # ## 8. What a ring can do
 #
-# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts that are about to go in.
+# The fork presses the ring on its cone. Then the unit gets oil of another kind. The fourth question is about parts that are about to go in.
 #
-# **It must be right to pass, in every line.** *9 points.*
+# **It must be right to pass, in every line.**
+#
+# Where your unit is drawn: the same place of four units. See which is built how; two may be alike. *9 points.*
 
 # %% tags=["rig"]
 cone = given.cone
@@ -470,6 +487,8 @@ sheet.form(
     sheet.number("cone-times", "How many times as long does the same change of speed take with the other oil?", ""),
     sheet.each("cone-fit", "Parts are about to go in. What do you do with each?",
                lines=cone.fit.lines, options=cone.fit.answers),
+    *([sheet.picture("cone-looks", "One place of four units, from a side of your own: which unit is it? Where two fit, either is right",
+                     lines=cone.built, pictures=look_pictures(unit, cone.looks))] if cone.looks else []),
 )
 
 # %% tags=["reference"]
@@ -505,6 +524,20 @@ ref("cone-fit", {one.id: FITTED[one.id] for one in cone.fit.lines}, weight=3, ou
     must_pass=True, lesson=f"{lesson}#which-way-round", shows="right-way-round",
     slips=line_reasons(bank.lists["fit"], cone.fit.answers, FITTED,
                        {id: why[do] for id, do in FITTED.items()}, shown=cone.fit.lines))
+
+# %% tags=["reference"]
+from twoshaft.readings.scenes import lies_in
+
+BUILT = {"right": "In this one something lies the wrong way round or is not there: compare the four part by part.",
+         "turned": "Nothing is turned over in this one: compare bosses, cones, bevels and collars with the part beside them.",
+         "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
+if cone.looks:
+    built = {kind: set() for kind in BUILT}
+    for look in cone.looks:
+        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
+        built[min(wrong.values(), default="right")].add(look.letter)
+    ref("cone-looks", built, weight=2, outcome="fit-synchroniser", shows="right-way-round", lesson=f"{lesson}#which-way-round",
+        slips=line_reasons(cone.built, [(look.letter, "") for look in cone.looks], built, BUILT))
 
 # %% tags=["mark"] task="cone" points=9
 

@@ -292,7 +292,9 @@ ref("two-which", which, outcome="two-faults", weight=5, lesson=at_lesson, shows=
 # %% [markdown] tags=["task"]
 # ## 6. What no check shows
 #
-# There are assembly faults that show exactly the same in every check, and some that show in none. You have time for some checks only. *9 points.*
+# There are assembly faults that show exactly the same in every check, and some that show in none. You have time for some checks only.
+#
+# Where your unit is drawn: four units of its kind were opened at the same place. See which is built how; two may be alike. *9 points.*
 
 # %% tags=["rig"]
 given_table("Assembly faults", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.alike.suspects])
@@ -301,10 +303,14 @@ given_table("Assembly faults", ["letter", "assembly fault"], [(one.letter, one.n
 given_table("Checks of today", ["check"], [(one.name,) for one in given.alike.today])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import look_pictures
+
 sheet.form(
     "alike",
     sheet.each("alike-tell", "It is one of the two. What shows which?", lines=given.alike.pairs, options=given.alike.tell),
     sheet.each("alike-sure", "What makes sure that this one is not in the unit?", lines=given.alike.asked, options=given.alike.sure),
+    *([sheet.picture("alike-looks", "Opened at one place, from a side of your own: which unit is it? Where two fit, either is right",
+                     lines=given.alike.built, pictures=look_pictures(unit, given.alike.looks))] if given.alike.looks else []),
 )
 
 # %% tags=["reference"]
@@ -329,6 +335,21 @@ seen = {"check": "A final check shows this one, so it can be found on the finish
         "order": "No final check asks for it: the record has to say that it was done."}
 ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows="while-seen",
     slips=line_reasons(given.alike.asked, given.alike.sure, sure, {id: seen[by] for id, by in sure.items()}))
+
+# %% tags=["reference"]
+from twoshaft.models import shape
+from twoshaft.readings.scenes import lies_in
+
+BUILT = {"right": "In this one something lies the wrong way round or is not there: compare the four part by part.",
+         "turned": "Nothing is turned over in this one: compare lips, cones, bosses and bevels with the part beside them.",
+         "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
+if given.alike.looks:
+    built = {kind: set() for kind in BUILT}
+    for look in given.alike.looks:
+        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
+        built[min(wrong.values(), default="right")].add(look.letter)
+    ref("alike-looks", built, outcome="explain-symptom", weight=3, lesson=f"{where}#from-symptom-to-fault", shows="in-section",
+        slips=line_reasons(given.alike.built, [(look.letter, "") for look in given.alike.looks], built, BUILT))
 
 # %% tags=["mark"] task="alike" points=9
 

@@ -19,9 +19,10 @@ sheet = open_sheet("strip-mark-clean")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.models import strip
+from twoshaft.models import shape, strip
 from twoshaft.models.order import OrderTask
 from twoshaft.questions import bank_of
+from twoshaft.readings.scenes import held_in
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, line_reasons, ref
 
@@ -32,18 +33,24 @@ lesson, fine = "11-strip-mark-clean", {"absolute": Q(0.006, "mm")}
 # %% [markdown] tags=["task"]
 # ## 1. Take it apart
 #
-# Put steps of taking apart, and readings among them, in an order that works. Then say what can come off next from a unit that is half apart. *14 points.*
+# Put steps of taking apart, and readings among them, in an order that works. Then say what can come off next from a unit that is half apart.
+#
+# Where your unit is drawn, point at what is in the way. The picture may be turned: front and rear, or above and below, may be the other way round. *14 points.*
 
 # %% tags=["rig"]
 given_table("A unit half apart", ["step", "state"], [(step.name, step.words) for step in given.apart.state])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import ScenePicture, put_in
+
 apart = given.apart
 sheet.form(
     "apart",
     sheet.order("strip-order", "Put these steps in an order that works for taking apart", steps=apart.start),
     sheet.each("strip-next", "The unit is as the table says. What about each of these steps?",
                lines=apart.lines, options=apart.answers),
+    *([sheet.point("strip-half", "Another unit, half apart. Point at a part that must come off before this step",
+                   lines=apart.half.lines, picture=ScenePicture(unit, apart.half.scene))] if apart.half else []),
 )
 
 # %% tags=["reference"]
@@ -56,6 +63,19 @@ why = {id: f"“{bare.label(id)}” waits for “{bare.label(to)}”: that must 
        f"Nothing stands in the way of “{bare.label(id)}” any more." for id, to in next_off.items()}
 ref("strip-next", next_off, weight=1, outcome="strip-in-order", shows="off-next", lesson=where,
     slips=line_reasons(apart.lines, apart.answers, next_off, why))
+
+# %% tags=["reference"]
+if apart.half:
+    parts = {step: set(shape.step_parts(unit, bare.members[bare.number[step]])) for step in bare.steps}
+    needed, why = {}, {}
+    for id, _ in apart.half.lines:
+        first = {part for i, step in enumerate(bare.steps) if bare.before[bare.number[id]] >> i & 1 for part in parts[step]}
+        needed[id] = {spot.id for spot in apart.half.scene.spots if spot.text in first - parts[id]}
+        why[id] = {spot.id: "This part is what the step takes away; look for what still holds or covers it." if spot.text in parts[id] else
+                   "The step can be done with this part in place: look for what lies in its way." for spot in apart.half.scene.spots
+                   if spot.id not in needed[id]}
+    ref("strip-half", needed, weight=1, outcome="strip-in-order", shows="in-the-way", lesson=where,
+        slips=line_reasons(apart.half.lines, [(spot.id, "") for spot in apart.half.scene.spots], needed, why))
 
 # %% tags=["mark"] task="apart" points=14
 
@@ -298,10 +318,17 @@ ref("found-film", {one.id: FILM[one.id] for one in found.film.lines}, outcome="r
 # %% [markdown] tags=["task"]
 # ## 7. Mark it and lay it out
 #
-# Parts that are about to come off, or lie on the bench. **Every line must be right to pass.** *8 points.*
+# Parts that are about to come off, or lie on the bench. **Every line of the first question must be right to pass.**
+#
+# Where your unit is drawn: nobody laid out these parts as they came off. Put each back where it lay, and the right way round. *8 points.*
 
 # %% tags=["form"]
-sheet.form("marks", sheet.each("marks-do", "What do you do in each case?", lines=given.marks.lines, options=given.marks.answers))
+marks = given.marks
+sheet.form(
+    "marks",
+    sheet.each("marks-do", "What do you do in each case?", lines=marks.lines, options=marks.answers),
+    *([sheet.put("marks-back", "Your unit from a side of your own. Put these parts back as they lay", **put_in(unit, marks.back))] if marks.back else []),
+)
 
 # %% tags=["reference"]
 MARKS = {"hub": "mark", "caps": "mark", "sleeve": "mark", "shims": "bag", "springs": "bag", "rings": "bag",
@@ -310,9 +337,21 @@ MARKED = {"mark": "It goes together in several ways and nothing shows which: onc
           "bag": "The parts look alike and belong to different places: on one heap nobody can sort them again.",
           "off": "It goes together one way only, or its marks are there already: one more only confuses.",
           "other": "This mark harms the part or comes off in the wash: take a paint pen where nothing runs or seals, or a tag."}
-ref("marks-do", {one.id: MARKS[one.id] for one in given.marks.lines}, outcome="mark-and-lay-out", must_pass=True, shows="right-mark",
+ref("marks-do", {one.id: MARKS[one.id] for one in given.marks.lines}, weight=3, outcome="mark-and-lay-out", must_pass=True, shows="right-mark",
     lesson=f"{lesson}#mark-it-lay-it-out", slips=line_reasons(bank.lists["marks"], given.marks.answers, MARKS,
                                                              {id: MARKED[to] for id, to in MARKS.items()}, shown=given.marks.lines))
+
+# %% tags=["reference"]
+if marks.back:
+    places, back, why = {one.letter: (one.z_mm, one.height_mm) for one in marks.back.places}, {}, {}
+    for part, held in held_in(marks.back).items():
+        letter, ways = shape.where_put(unit, marks.back.near.scene.view, held, places)
+        back[part] = {f"{letter}-{way}" for way in ways}
+        why[part] = {f"{at}-{way}": "It lies in its place, but turned over: look at its lip, boss, bevel or wide end, and at what it works on."
+                     if at == letter else "It belongs elsewhere: look for the shaft and the seat that its bore and its rim fit."
+                     for at in places for way in "12" if f"{at}-{way}" not in back[part]}
+    ref("marks-back", back, weight=1, outcome="mark-and-lay-out", shows="right-mark", lesson=f"{lesson}#mark-it-lay-it-out",
+        slips=line_reasons(marks.back.lines, [(f"{at}-{way}", "") for at in places for way in "12"], back, why))
 
 # %% tags=["mark"] task="marks" points=8
 

@@ -302,7 +302,9 @@ ref("breather-does", happens, weight=2.5, outcome="judge-breather", shows="breat
 #
 # The dry unit took a little air, and the valve was shut. Meanwhile the air inside changed its temperature.
 #
-# Work out the leak. Then judge other units, with a guard band of 1.65 standard uncertainties. **Every line of the last question must be right to pass.** *14 points.*
+# Work out the leak. Then judge other units, with a guard band of 1.65 standard uncertainties. **Every line of that question must be right to pass.**
+#
+# Where your unit is drawn, point at what should keep the oil in. Front and rear, or above and below, may be the other way round. *14 points.*
 
 # %% tags=["rig"]
 leak = given.leak
@@ -325,6 +327,8 @@ given_table("Also known", ["what", "value"],
              ("standard uncertainty of your leak", f"{leak.u:g} ml/min")])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import near_picture
+
 leak = given.leak
 sheet.form(
     "leak",
@@ -333,6 +337,8 @@ sheet.form(
     sheet.number("leak-rate", "Leak, as air at the pressure outside", "mL/min"),
     sheet.number("leak-edge", "Leak up to which your unit is proven tight", "mL/min"),
     sheet.each("leak-do", "Other units. What does each test prove, and what do you do?", lines=[(one.id, one.text) for one in leak.others], options=leak.answers),
+    *([sheet.point("leak-foam", "Soapy water foams at this part of your unit. Where is it?",
+                   lines=leak.foam.lines, picture=near_picture(unit, leak.foam.near))] if leak.foam else []),
 )
 
 # %% tags=["reference"]
@@ -375,6 +381,14 @@ for one in leak.others:
     why[one.id] = f"The guard band is {guard:.1f} ml/min. {TEST[proves[one.id]]}"
 ref("leak-do", proves, weight=3, outcome="prove-tight", shows="leak-decided", must_pass=True, lesson=where,
     slips=line_reasons([(id, "") for id in proves], leak.answers, proves, why))
+
+# %% tags=["reference"]
+if leak.foam:
+    spots = leak.foam.near.scene.spots
+    foams = {id: leak.foam.near.scene.letter(id) for id, _ in leak.foam.lines}
+    ref("leak-foam", foams, weight=1.2, outcome="prove-tight", shows="leak-found", lesson=where, slips=line_reasons(
+        leak.foam.lines, [(spot.id, "") for spot in spots], foams, dict.fromkeys(
+            foams, "This is something else. Find front and rear first, then the shaft or hole where the oil could get out.")))
 
 # %% tags=["mark"] task="leak" points=14
 
@@ -446,18 +460,24 @@ ref("hand-do", {one.id: HAND[one.id] for one in given.hand.lines}, outcome="hand
 #
 # The table says what was tried on the road with four units. In each, one cause of the list explains all of it.
 #
-# The second question gives two causes that are left, and asks for the road test that tells them apart. *12 points.*
+# The second question gives two causes that are left, and asks for the road test that tells them apart.
+#
+# Where your unit is drawn: four units lost oil and were opened at the same place. See which is built how; two may be alike. *12 points.*
 
 # %% tags=["rig"]
 given_table("Tried on the road", ["unit", "it was so", "it was not so"],
             [(one.id, one.was_so, one.was_not_so) for one in given.road.complaints])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import look_pictures
+
 road = given.road
 sheet.form("road",
     sheet.each("road-cause", "What do you look at first?", lines=[(one.id, f"Unit {one.id}") for one in road.complaints], options=road.causes),
     sheet.each("road-next", "Which of these tells the two causes apart?",
-               lines=[(one.id, one.text) for one in road.pairs], options=road.checks))
+               lines=[(one.id, one.text) for one in road.pairs], options=road.checks),
+    *([sheet.picture("road-looks", "Opened at one place, from a side of your own: which unit is it? Where two fit, either is right",
+                     lines=road.built, pictures=look_pictures(unit, road.looks))] if road.looks else []))
 
 # %% tags=["reference"]
 road, where, words = given.road, f"{lesson}#from-complaint-to-cause", closeout.load_road()
@@ -477,6 +497,21 @@ for pair in road.pairs:
     why[pair.id] = f"It finds one of the two and not the other: {words.checks[apart[0]]}." if apart else "Each of these finds both or neither: take a test that is not in the list."
 ref("road-next", tells, weight=1.5, outcome="read-the-road", shows="next-test", lesson=where,
     slips=line_reasons([(id, "") for id in tells], road.checks, tells, why))
+
+# %% tags=["reference"]
+from twoshaft.models import shape
+from twoshaft.readings.scenes import lies_in
+
+BUILT = {"right": "In this one something lies the wrong way round or is not there: compare the four part by part.",
+         "turned": "Nothing is turned over in this one: compare each lip and wide end with the part beside it.",
+         "missing": "Nothing is left out in this one: look for a bore or a gap that nothing fills."}
+if road.looks:
+    built = {kind: set() for kind in BUILT}
+    for look in road.looks:
+        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
+        built[min(wrong.values(), default="right")].add(look.letter)
+    ref("road-looks", built, weight=0.8, outcome="read-the-road", shows="cause-left", lesson=where,
+        slips=line_reasons(road.built, [(look.letter, "") for look in road.looks], built, BUILT))
 
 # %% tags=["mark"] task="road" points=12
 

@@ -184,10 +184,14 @@ def test_faces_are_equally_hard(drawn, unit):
 
 def test_the_next_bolt_is_not_a_lottery(drawn, unit):
     for given in (one.pattern for one in drawn):
-        count = len(joint.Fastening.of(unit, given.group).positions_m)
-        left = [int(key[5:]) for key, _ in given.options]
+        count = len(joint.Fastening.of(unit, given.seen.group).positions_m)
+        assert sorted(spot.text for spot in given.seen.spots) == sorted(
+            map(str, range(1, count + 1))
+        )
+        left = [bolt for bolt in range(1, count + 1) if bolt not in given.seen.pulled]
         apart = [
-            min(min((bolt - p) % count, (p - bolt) % count) for p in given.pulled) for bolt in left
+            min(min((bolt - p) % count, (p - bolt) % count) for p in given.seen.pulled)
+            for bolt in left
         ]
         assert apart.count(max(apart)) <= len(left) / 4
         assert len(given.before.options) == 6

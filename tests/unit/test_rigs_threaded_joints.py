@@ -7,8 +7,10 @@ import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import joint
+from twoshaft.plots.bolts_pointed import BoltsPicture
+from twoshaft.readings.threaded_joints.given import Seen
+from twoshaft.records import Option
 from twoshaft.rigs import face_tightening, thread_chooser
-from twoshaft.rigs.face_drawing import face_picture
 from twoshaft.units.quantities import Q
 
 COVER = "gate-cover-bolts"
@@ -140,9 +142,20 @@ def test_the_drawing_has_every_bolt_as_a_button(unit):
         count = joint.Fastening.of(unit, group).group.count
         assert drawing.count('role="button"') == count
         assert drawing.count("data-bolt=") == count
-    picture = face_picture(unit, "case-bolts", [3, 10])
-    assert picture.svg.count("tsj-tight") == 2
-    assert "Pulled: 3, 10." in repr(picture)
+
+
+def test_bolts_are_pointed_at_by_letters_of_ones_own(unit):
+    letters = "NMLKJIHGFEDCBA"
+    spots = tuple(Option(letter, str(k)) for k, letter in enumerate(letters, 1))
+    felt = {}
+    for turned in (0, 90):
+        picture = BoltsPicture(unit, Seen("case-bolts", turned, (3, 10), spots))
+        assert picture.svg.count("data-mark=") == picture.svg.count("data-spot=") == len(letters)
+        felt[turned] = dict(picture.spots)
+        assert [k for k, text in felt[turned].items() if text.startswith("a tight")] == ["E", "L"]
+        assert ">right</text>" in picture.marked({"A": "right"})
+        assert "bolt 3" not in picture.svg
+    assert felt[0] != felt[90]
 
 
 def test_the_chooser_agrees_with_the_unit(unit):

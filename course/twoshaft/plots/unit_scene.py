@@ -75,6 +75,54 @@ class SceneGiven(Protocol):
         """Letters, and the parts at them."""
 
 
+class NearGiven(Protocol):
+    """A picture and what of it is shown: ``readings.scenes.Near`` says what each is."""
+
+    @property
+    def scene(self) -> SceneGiven:
+        """What stands there."""
+
+    @property
+    def window_mm(self) -> Sequence[float]:
+        """What of the view is shown."""
+
+
+class LookGiven(Protocol):
+    """A picture to choose: ``readings.scenes.Look`` says what each is."""
+
+    @property
+    def letter(self) -> str:
+        """Its letter."""
+
+    @property
+    def near(self) -> NearGiven:
+        """The picture."""
+
+    @property
+    def told(self) -> Sequence[str]:
+        """What is described."""
+
+
+class HandGiven(Protocol):
+    """Parts in hand and where they can go: ``readings.scenes.Hand`` says what each is."""
+
+    @property
+    def near(self) -> NearGiven:
+        """The unit without them."""
+
+    @property
+    def places(self) -> Sequence[OpenGiven]:
+        """Where they can be put."""
+
+    @property
+    def parts(self) -> Sequence[Any]:
+        """Each as it is held."""
+
+    @property
+    def lines(self) -> Sequence[Any]:
+        """The same, by id and name."""
+
+
 class OpenGiven(Protocol):
     """A letter where nothing stands: ``readings.scenes.OpenPlace`` says what each is."""
 
@@ -177,7 +225,8 @@ class ScenePicture:
         made = []
         view, left = self._given.view, "rear" if self._given.mirrored else "front"
         home, hatches = lie_of(self._unit, view, part), hatching(section_of(self._unit))
-        for heavy in (lie.heavy, "rear" if lie.heavy == "front" else "front"):
+        other = {"front": "rear", "rear": "front"}.get(lie.heavy, "")
+        for heavy in (lie.heavy, other):
             own = lying(self._unit, view, [replace(lie, heavy=heavy)])[part]
             z0, y0, z1, y1 = around(own)
             at = self._frame.px((z0 + z1) / 2, (y0 + y1) / 2)
@@ -222,6 +271,15 @@ class ScenePicture:
             z0, y0, z1, y1 = around(self._outlined(spot.text))
             x, y = self._frame.px((z0 + z1) / 2, (y0 + y1) / 2)
             found[spot.id] = (round(x + 1, 1), round(y + _MARGIN_PX, 1))
+        return found
+
+    def middles(self) -> dict[str, tuple[float, float]]:
+        """Where a ring put at each open place has its middle, in pixels of the picture."""
+        axes = [height for _, height in view_of(self._unit, self._given.view).axes]
+        found = {}
+        for letter, (z, height) in self._open.items():
+            x, y = self._frame.px(z, min(axes, key=lambda one: abs(one - height)))
+            found[letter] = (round(x + 1, 1), round(y + _MARGIN_PX, 1))
         return found
 
     @cached_property
@@ -272,6 +330,9 @@ class ScenePicture:
         axis = min(axes, key=lambda one: abs(one[1] - at[1]))[0]
         z0, _, z1, _ = self._frame.window
         where = along_felt(self._rows[axis], at[0], (z0, z1), self._given.mirrored)
+        if not self._given.spots:  # seats side by side
+            along = z1 - at[0] if self._given.mirrored else at[0] - z0
+            where += f", {along:.0f} mm from its left edge"
         return f"nothing that a finger meets, {where}"
 
     @cached_property
@@ -375,6 +436,43 @@ class ScenePicture:
         inner = best.buffer(-0.4)
         point = (best if inner.is_empty else inner).representative_point()
         return self._frame.px(point.x, point.y)
+
+
+class LookPicture(ScenePicture):
+    """A picture to choose: no letter in it, and what a hand would feel of some parts.
+
+    Parameters
+    ----------
+    unit : Unit
+    look : Look
+    """
+
+    def __init__(self, unit: Unit, look: LookGiven) -> None:
+        super().__init__(unit, look.near.scene, (), look.near.window_mm)
+        self._told = look.told
+
+    @cached_property
+    def spots(self) -> tuple[tuple[str, str], ...]:
+        """What a hand would feel of each part."""
+        there = {one.part for one in self._given.lies}
+        return tuple(("", self._felt(part)) for part in self._told if part in there)
+
+
+def near_picture(unit: Unit, near: NearGiven) -> ScenePicture:
+    """The unit round some parts, with letters."""
+    return ScenePicture(unit, near.scene, (), near.window_mm)
+
+
+def look_pictures(unit: Unit, looks: Sequence[LookGiven]) -> dict[str, LookPicture]:
+    """Pictures to choose from, by letter."""
+    return {look.letter: LookPicture(unit, look) for look in looks}
+
+
+def put_in(unit: Unit, hand: HandGiven) -> dict[str, Any]:
+    """What a field asks in which parts are put into the unit: ``sheet.put(…, **put_in(…))``."""
+    picture = ScenePicture(unit, hand.near.scene, hand.places, hand.near.window_mm)
+    pieces = {one.part: picture.pieces(one.part, _lie(one)) for one in hand.parts}
+    return {"lines": hand.lines, "picture": picture, "pieces": pieces, "at": picture.middles()}
 
 
 def draw_piece(piece: Piece, hatch: str | None, px: Any) -> str:

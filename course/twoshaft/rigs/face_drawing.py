@@ -3,37 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from twoshaft.models.joint import Fastening
 from twoshaft.plots import style
+from twoshaft.plots.bolts_pointed import EDGE_PX, ROOM_PX, band_of, extent_mm, width_mm
 from twoshaft.plots.drawing import Drawing
 from twoshaft.units.unit import Unit
 
-_ROOM_PX = 440.0
-_EDGE_PX = 16.0
 _LEAST_PX = 8.0  # a smaller bolt would hide its number
 _ROW_PX = 24
 _BAR_PX = 230
 _LEFT_PX = 30
-
-
-def _width_mm(fastening: Fastening) -> float:
-    """Width of the flange; 0 where the group has none."""
-    return (fastening.width_m or 0.0) * 1e3
-
-
-def _extent_mm(unit: Unit, fastening: Fastening) -> tuple[list[np.ndarray], np.ndarray, np.ndarray]:
-    """Closed outlines of the face's file entry [mm], none if it has no entry, and its corners."""
-    points = fastening.positions_m * 1e3
-    if fastening.group.face is None:
-        half = _width_mm(fastening) / 2
-        return [], points.min(axis=0) - half, points.max(axis=0) + half
-    face = next(one for one in unit.faces.faces if one.id == fastening.group.face)
-    rings = [np.array(face.outline), *(np.array(one.outline) for one in face.cavities)]
-    return rings, rings[0].min(axis=0), rings[0].max(axis=0)
 
 
 def face_drawing(
@@ -60,9 +42,9 @@ def face_drawing(
     str
         One SVG element; bolt k is the group with ``data-bolt="k"``.
     """
-    rings, low, high = _extent_mm(unit, fastening)
-    scale = min((_ROOM_PX - 2 * _EDGE_PX) / max(high - low), 3.2)
-    width, height = (high - low) * scale + 2 * _EDGE_PX
+    rings, low, high = extent_mm(unit, fastening)
+    scale = min((ROOM_PX - 2 * EDGE_PX) / max(high - low), 3.2)
+    width, height = (high - low) * scale + 2 * EDGE_PX
     role = "group" if live else "img"
     drawing = Drawing(width, height + 20, title, description)
     for ring in rings:
@@ -78,31 +60,22 @@ def face_drawing(
         radius = max(fastening.group.head_mm / 2 * scale, _LEAST_PX)
         drawing.add(_bolt(k, x, y, radius, k in pulled, live))
     drawing.add(
-        f'<text class="tsf-t" x="{_EDGE_PX}" y="{height + 14:.0f}">To scale, '
+        f'<text class="tsf-t" x="{EDGE_PX}" y="{height + 14:.0f}">To scale, '
         f"{high[0] - low[0]:.0f} mm wide</text>"
     )
     return drawing.text().replace('role="img"', f'role="{role}"', 1)
 
 
 def _band(fastening: Fastening, low, high, scale: float) -> list[str]:
-    """The flange as the band through its bolts: one stroke of ink with one of paper on it."""
+    """The flange as the band through its bolts."""
     points = _placed(fastening.positions_m * 1e3, low, high, scale)
-    path = " ".join(f"{x:.1f},{y:.1f}" for x, y in points)
-    wide = _width_mm(fastening) * scale
-    return [
-        f'<polygon points="{path}" fill="none" stroke="{colour}" stroke-width="{width:.1f}" '
-        'stroke-linejoin="round"/>'
-        for colour, width in (
-            (style.INK_NOW, wide),
-            (style.PAPER_NOW, wide - 2 * style.THICK_PX),
-        )
-    ]
+    return band_of(points, width_mm(fastening) * scale)
 
 
 def _placed(points, low, high, scale: float) -> np.ndarray:
     points = np.asarray(points, float)
-    x = (points[:, 0] - low[0]) * scale + _EDGE_PX
-    y = (high[1] - points[:, 1]) * scale + _EDGE_PX
+    x = (points[:, 0] - low[0]) * scale + EDGE_PX
+    y = (high[1] - points[:, 1]) * scale + EDGE_PX
     return np.stack([x, y], axis=1)
 
 
@@ -186,41 +159,3 @@ def clamp_bars(
             f"{text} {value:.1f} kN</text>"
         )
     return drawing.text()
-
-
-@dataclass(frozen=True)
-class FacePicture:
-    """A drawing of a face that shows itself in a notebook and on a page."""
-
-    svg: str
-    words: str
-
-    def _repr_html_(self) -> str:
-        return f"<style>{style.css_variables()}</style><div class='twoshaft'>{self.svg}</div>"
-
-    def __repr__(self) -> str:
-        return self.words
-
-
-def face_picture(unit: Unit, group: str, pulled: Sequence[int]) -> FacePicture:
-    """Draw a group's bolts on its face, those that were pulled dark.
-
-    Parameters
-    ----------
-    unit : Unit
-    group : str
-        Id of a fastener group with positions.
-    pulled : sequence of int
-        Bolts counted from 1, in the order in which they were pulled.
-
-    Returns
-    -------
-    FacePicture
-        Something a notebook displays.
-    """
-    fastening = Fastening.of(unit, group)
-    count = len(fastening.positions_m)
-    listed = ", ".join(map(str, pulled))
-    words = f"{fastening.group.name}, numbered round the ring from 1 to {count}. Pulled: {listed}."
-    svg = face_drawing(unit, fastening, fastening.group.name, words, {k - 1 for k in pulled})
-    return FacePicture(f"{svg}<p>{words}</p>", words)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+import math
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import combinations
 
@@ -231,7 +232,7 @@ def misbuilt(unit: Unit, wrong: Built) -> tuple[Lie, ...]:
         if key not in wrong.parts:
             found.append(lie)
         elif wrong.how == "turned":
-            found.append(_turned(lie))
+            found.append(turned_over(lie))
         elif wrong.how == "off":
             found.append(_off(unit, wrong.view, lie))
     return tuple(found)
@@ -317,10 +318,30 @@ def places_seen(unit: Unit, view: str) -> dict[str, tuple[float, float]]:
     >>> 124 < z < 125
     True
     """
+    return _seen(unit, view, keys_of(unit, view))
+
+
+@kept()
+def solids_seen(unit: Unit, view: str) -> dict[str, tuple[float, float]]:
+    """A place in each solid of a view, the gears of a shaft one by one: z and height [mm].
+
+    A solid that is called as its part is left out where the part has others, and what is covered.
+
+    Examples
+    --------
+    >>> "input-third" in solids_seen(unit, "shafts"), "input-third" in places_seen(unit, "shafts")
+    (True, False)
+    """
+    drawn = [one.solid for one in view_of(unit, view).drawn if one.solid.part]
+    several = {one.part for one in drawn if one.id != one.part}
+    return _seen(unit, view, [one.id for one in drawn if one.id not in several])
+
+
+def _seen(unit: Unit, view: str, keys: Iterable[str]) -> dict[str, tuple[float, float]]:
     from shapely import union_all
 
     drawn, found = view_of(unit, view).drawn, {}
-    for key in keys_of(unit, view):
+    for key in keys:
         own = solids_of(unit, view, key)
         seen = []
         for one in own:
@@ -370,7 +391,7 @@ def _shown(unit: Unit, wrong: Built, how: str, parts: Iterable[str]) -> Built:
     for view in section_of(unit).views:
         keys = [key for part in parts for key in _split(unit, view.id, part)]
         if how == "turned":
-            keys = [key for key in keys if _shows_its_way(unit, view.id, key)]
+            keys = [key for key in keys if shows_its_way(unit, view.id, key)]
         seen[view.id] = keys
     most = max(seen, key=lambda one: len(seen[one]))
     if not any(key in places_seen(unit, most) for key in seen[most]):
@@ -396,18 +417,73 @@ def _meet(one: tuple[float, ...], other: tuple[float, ...]) -> bool:
                for k in (0, 1))  # fmt: skip
 
 
-def _shows_its_way(unit: Unit, view: str, key: str) -> bool:
+def where_put(
+    unit: Unit, view: str, held: Lie, places: Mapping[str, tuple[float, float]]
+) -> tuple[str, str]:
+    """Where a part in hand belongs, and which way round.
+
+    Parameters
+    ----------
+    unit : Unit
+    view : str
+    held : Lie
+        How it is held.
+    places : mapping of str to (float, float)
+        Where it can be put, by letter: z of its middle, and a height at which it is seen [mm].
+
+    Returns
+    -------
+    letter : str
+        Of the place that is nearest to its own.
+    ways : str
+        ``1`` as it is held, ``2`` turned over, ``12`` where both are alike.
+
+    Examples
+    --------
+    >>> shim, ring = (lie_of(unit, "shafts", one) for one in ("diff-shim", "diff-rear-ring"))
+    >>> places = {"A": (sum(ring.z_mm) / 2, 210.0), "B": (sum(shim.z_mm) / 2, 210.0)}
+    >>> where_put(unit, "shafts", turned_over(ring), places)
+    ('A', '2')
+    >>> where_put(unit, "shafts", shim, places)
+    ('B', '12')
+    """
+    home, (_, height) = lie_of(unit, view, held.part), places_seen(unit, view)[held.part]
+    middle = sum(home.z_mm) / 2
+    letter = min(places, key=lambda one: math.dist(places[one], (middle, height)))
+    return letter, "12" if not home.heavy else "1" if held.heavy == home.heavy else "2"
+
+
+def shows_its_way(unit: Unit, view: str, key: str) -> bool:
+    """Whether a section shows which way round a part or solid lies.
+
+    Parameters
+    ----------
+    unit : Unit
+    view, key : str
+
+    Examples
+    --------
+    >>> shows_its_way(unit, "shafts", "input-seal"), shows_its_way(unit, "shafts", "diff-shim")
+    (True, False)
+    """
     from shapely import union_all
 
     home = lie_of(unit, view, key)
     if not home.heavy:
         return False
     here, over = (union_all([one.area for one in lying(unit, view, [lie])[key]])
-                  for lie in (home, _turned(home)))  # fmt: skip
+                  for lie in (home, turned_over(home)))  # fmt: skip
     return bool(here.symmetric_difference(over).area > _SEE * here.area)
 
 
-def _turned(lie: Lie) -> Lie:
+def turned_over(lie: Lie) -> Lie:
+    """How a part lies when it is turned end for end where it is.
+
+    Examples
+    --------
+    >>> turned_over(lie_of(unit, "shafts", "input-seal")).heavy
+    'rear'
+    """
     return replace(lie, heavy="rear" if lie.heavy == "front" else "front")
 
 

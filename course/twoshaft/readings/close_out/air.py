@@ -4,10 +4,16 @@ from __future__ import annotations
 
 from twoshaft.models.closeout import GUARD, leak_rate, pressure_in, uncertainty_of_loss
 from twoshaft.models.closeout.air import ZERO_K
-from twoshaft.readings.close_out.given import Breather, Closed, Leak, Tested
+from twoshaft.models.shape import keys_of, places_seen, section_of, solids_of
+from twoshaft.readings.close_out.given import Breather, Closed, Foam, Leak, Tested
 from twoshaft.readings.close_out.lot import BANK, Lot
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import near_scene
+from twoshaft.records import Option
+from twoshaft.units.sections.shapes import RingSolid, Rod, Solid
 
+FOAMS = 2
+"""How many parts that keep the oil in are pointed at."""
 CLEAR = 0.2
 """So far from a seal's limit a pressure keeps, as a share: no rounding decides."""
 
@@ -74,7 +80,36 @@ def draw_leak(lot: Lot) -> Leak:
             for letter, way in zip("abcd", stream.shuffled(ways), strict=True)
         ),
         answers=BANK.lists["leak_do"],
+        foam=_foam(lot, stream.child("foam")),
     )
+
+
+def _foam(lot: Lot, stream: Stream) -> Foam | None:
+    """Parts that keep the oil in, all in one section; None where too few are drawn."""
+    unit = lot.unit
+    for view in section_of(unit).views if section_of(unit).own else ():
+        seen = places_seen(unit, view.id)
+        tight = [
+            key
+            for key in keys_of(unit, view.id)
+            if key in seen and any(_tight(one.solid) for one in solids_of(unit, view.id, key))
+        ]
+        names = {key: solids_of(unit, view.id, key)[0].name for key in tight}
+        apart = [key for key in tight if [*names.values()].count(names[key]) == 1]
+        if len(apart) < FOAMS + 1:
+            continue
+        wanted = lot.in_turn(f"foam {view.id}", apart)[:FOAMS]
+        near = near_scene(unit, stream, view.id, wanted)
+        if near is not None:
+            return Foam(near, tuple(Option(key, names[key]) for key in wanted))
+    return None
+
+
+def _tight(solid: Solid) -> bool:
+    """Whether a solid keeps the oil in."""
+    if isinstance(solid, RingSolid):
+        return solid.form in ("seal", "o-ring", "gasket")
+    return isinstance(solid, Rod) and solid.form == "plug"
 
 
 def _tested(stream: Stream, id: str, way: str) -> Tested:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.models.closeout import load_road
+from twoshaft.readings.scenes import Look, Near
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -183,6 +184,13 @@ class Tested(Row, frozen=True):
         )
 
 
+class Foam(Record, frozen=True):
+    """The unit in section, and parts of it that keep the oil in."""
+
+    near: Near
+    lines: tuple[Option, ...]
+
+
 class Leak(Record, frozen=True):
     """The leak test of an own unit, and others.
 
@@ -197,6 +205,8 @@ class Leak(Record, frozen=True):
         Largest leak allowed, standard uncertainty of the leak [ml/min].
     others : tuple of Tested
     answers : tuple of Option
+    foam : Foam or None
+        Where the soapy water foams; None where too little is drawn.
     """
 
     outside_mbar: float
@@ -210,6 +220,7 @@ class Leak(Record, frozen=True):
     u: float
     others: tuple[Tested, ...]
     answers: tuple[Option, ...]
+    foam: Foam | None
 
 
 class Complaint(Row, frozen=True):
@@ -245,12 +256,15 @@ class Pair(Row, frozen=True):
 
 
 class Road(Record, frozen=True):
-    """Complaints with what was tried on the road, pairs of causes, and what may be tried."""
+    """Complaints with what was tried on the road, pairs of causes, and what may be tried; units
+    opened at a seal, and how one of them is built. ``looks`` is empty where no seal is drawn."""
 
     complaints: tuple[Complaint, ...]
     causes: tuple[Option, ...]
     pairs: tuple[Pair, ...]
     checks: tuple[Option, ...]
+    looks: tuple[Look, ...]
+    built: tuple[Option, ...]
 
 
 class Given(Record, frozen=True, kw_only=True):

@@ -5,10 +5,13 @@ from __future__ import annotations
 from itertools import combinations
 
 from twoshaft.models.closeout import causes_left, load_road, tell_apart
+from twoshaft.models.shape import listed_misbuilds, solids_of, thin_rings
 from twoshaft.readings.close_out.given import Complaint, Pair, Road
 from twoshaft.readings.close_out.lot import BANK, Lot
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import Look, looks_in_turn
 from twoshaft.records import Option
+from twoshaft.units.sections.shapes import RingSolid
 
 COMPLAINTS, OFFERED, LEAST_TRIED = 4, 6, 2
 NONE = "none"
@@ -27,7 +30,20 @@ def draw_road(lot: Lot) -> Road:
         causes=tuple(Option(id, name) for id, name in road.causes.items()),
         pairs=pairs,
         checks=(*(Option(id, road.checks[id]) for id in offered), *BANK.lists["road_none"]),
+        looks=_looks(lot),
+        built=BANK.lists["looks"],
     )
+
+
+def _looks(lot: Lot) -> tuple[Look, ...]:
+    """Units opened at a seal, another seal at a resit."""
+    listed = [one for one in listed_misbuilds(lot.unit) if one.how == "turned"]
+    seals = [one for one in listed
+             if any(isinstance(own.solid, RingSolid) for key in one.parts
+                    for own in solids_of(lot.unit, one.view, key))]  # fmt: skip
+    others = [*listed, *thin_rings(lot.unit)]
+    places = lot.in_turn("looks", seals)
+    return looks_in_turn(lot.unit, lot.stream.child("looks"), places, others) or ()
 
 
 def _complaint(stream: Stream, id: str, cause: str) -> Complaint:

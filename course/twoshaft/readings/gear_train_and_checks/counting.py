@@ -7,6 +7,7 @@ from itertools import combinations, product
 
 from twoshaft.models.geartrain import count_turns, fewest_turns, mistaken, ratio
 from twoshaft.models.geartrain.turning import ways_of_counting
+from twoshaft.models.shape import section_of
 from twoshaft.readings.gear_train_and_checks.given import (
     Apart,
     AskedPair,
@@ -14,15 +15,21 @@ from twoshaft.readings.gear_train_and_checks.given import (
     Teeth,
     Total,
     Turns,
+    Where,
     Which,
 )
 from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot, options
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import near_scene
 from twoshaft.records import Option
+from twoshaft.units.sections.shapes import GearSolid
 
 LEAST_COUNTS = {0.25: "a quarter of a turn", 0.5: "half a turn", 1.0: "a whole turn"}
 MOST_TURNS = (1, 2, 3)
 READINGS = 4
+WHEELS = 3
+SIDES = {"driving": "that drives", "driven": "that is driven"}
+"""How many wheels are pointed at, and what each side of a mesh is called."""
 READ_TURNS, READ_STEPS = range(1, 9), (0.125, *LEAST_COUNTS)
 CLEAR = 0.04
 """How far a number of turns must lie from the next whole one, so that rounding decides nothing."""
@@ -41,7 +48,31 @@ def draw_which(lot: Lot) -> Which:
             for gear in lot.forward
         ),
         ways=options(stream, "count_ways"),
+        where=_where(lot, stream.child("where")),
     )
+
+
+def _where(lot: Lot, stream: Stream) -> Where | None:
+    """Wheels of forward gears, each of another gear, to be pointed at; None where not drawn."""
+    for view in section_of(lot.unit).views:
+        wheels: dict[tuple[str, str], str] = {
+            (one.solid.mesh, one.solid.side): one.solid.id
+            for one in view.drawn
+            if isinstance(one.solid, GearSolid)
+        }
+        pool = [gear for gear in lot.forward
+                if all((gear.engages[0], side) in wheels for side in SIDES)]  # fmt: skip
+        if len(pool) < WHEELS:
+            continue
+        sides = stream.shuffled([*SIDES, stream.choice(list(SIDES))])
+        asked = list(zip(stream.shuffled(pool), sides, strict=False))
+        wanted = [wheels[gear.engages[0], side] for gear, side in asked]
+        near = near_scene(lot.unit, stream, view.id, wanted, sorted(wheels.values()))
+        if near is not None:
+            lines = [Option(f"{gear.id}-{side}", f"{gear.name}: the gear {SIDES[side]}")
+                     for gear, side in asked]  # fmt: skip
+            return Where(near, tuple(lines))
+    return None
 
 
 def _teeth(lot: Lot, id: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Look, Near
 from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
@@ -91,6 +92,16 @@ class Teeth(Row, frozen=True):
     words: str
 
 
+class Where(Record, frozen=True):
+    """Gears of the unit in section, and wheels of some to be pointed at.
+
+    The id of a line is that of a gear, a hyphen, and the side of its mesh.
+    """
+
+    near: Near
+    lines: tuple[Option, ...]
+
+
 class Which(Record, frozen=True):
     """A closed unit with one gear in.
 
@@ -101,12 +112,15 @@ class Which(Record, frozen=True):
     gears : tuple of Option
     wheels : tuple of Teeth
     ways : tuple of Option
+    where : Where or None
+        Its gears in section; None where they are not drawn.
     """
 
     inside: Total
     gears: tuple[Option, ...]
     wheels: tuple[Teeth, ...]
     ways: tuple[Option, ...]
+    where: Where | None
 
 
 class Turns(Row, frozen=True):
@@ -337,12 +351,18 @@ class Cone(Record, frozen=True):
         With oil of another kind.
     fit : Scenes
         Parts as they go in.
+    looks : tuple of Look
+        The same place of four units; empty where too little is drawn.
+    built : tuple of Option
+        How one of them is built.
     """
 
     ring: ConeRing
     force_n: int
     wrong_friction: float
     fit: Scenes
+    looks: tuple[Look, ...]
+    built: tuple[Option, ...]
 
 
 class Speed(BenchRecord, frozen=True):

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from twoshaft.models.geartrain import gap_says
+from twoshaft.models.shape import listed_misbuilds, section_of, solids_of, thin_rings
 from twoshaft.readings.gear_train_and_checks.given import Cone, ConeRing, Gap, ReadRing, Ring
 from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import Look, looks_in_turn
 from twoshaft.records import extended
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import Synchroniser
@@ -102,4 +104,20 @@ def draw_cone(lot: Lot) -> Cone:
         force_n=400 + 50 * stream.integer(9),
         wrong_friction=round(stream.uniform(0.055, 0.07), 3),
         fit=lot.asked("fit", stream),
+        looks=_looks(lot),
+        built=BANK.lists["looks"],
     )
+
+
+def _looks(lot: Lot) -> tuple[Look, ...]:
+    """Four units at a place where a gear, a hub or a ring may lie the wrong way round."""
+    views = {one.id for one in section_of(lot.unit).views
+             if any(drawn.solid.kind == "gear" for drawn in one.drawn)}  # fmt: skip
+    listed = [one for one in listed_misbuilds(lot.unit) if one.how == "turned"]
+    kinds = {one.id: {own.solid.kind for key in one.parts
+                      for own in solids_of(lot.unit, one.view, key)}
+             for one in listed}  # fmt: skip
+    gears = [one for one in listed if one.view in views and kinds[one.id] & {"gear", "turned"}]
+    places = lot.in_turn("looks", gears)
+    others = [*listed, *thin_rings(lot.unit)]
+    return looks_in_turn(lot.unit, lot.stream.child("looks"), places, others) or ()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.scenes import Opened
+from twoshaft.readings.scenes import Look, Opened
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -186,6 +186,10 @@ class Alike(Record, frozen=True):
         Misbuilds by their letters.
     sure : tuple of Option
         What makes sure that one is not in the unit.
+    looks : tuple of Look
+        Units opened at one place; empty where too little is drawn.
+    built : tuple of Option
+        How one of them is built.
     """
 
     suspects: tuple[Lettered, ...]
@@ -194,6 +198,8 @@ class Alike(Record, frozen=True):
     tell: tuple[Option, ...]
     asked: tuple[Option, ...]
     sure: tuple[Option, ...]
+    looks: tuple[Look, ...]
+    built: tuple[Option, ...]
 
 
 class MeshTeeth(Row, frozen=True):

@@ -5,9 +5,11 @@ from __future__ import annotations
 from itertools import combinations
 
 from twoshaft.models.faults.built import part_of
+from twoshaft.models.shape import listed_misbuilds, thin_rings
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.reading_faults.given import Alike, Named
 from twoshaft.readings.reading_faults.lot import BANK, Lot
+from twoshaft.readings.scenes import Look, looks_in_turn
 from twoshaft.records import Option, labels
 
 SUSPECTS = 7
@@ -52,7 +54,17 @@ def draw(lot: Lot) -> Alike:
         tell=BANK.lists["tell"],
         asked=tuple(Option(one, letters[one]) for one in sure),
         sure=BANK.lists["sure"],
+        looks=_looks(lot),
+        built=BANK.lists["looks"],
     )
+
+
+def _looks(lot: Lot) -> tuple[Look, ...]:
+    """Units opened at one place, another place at a resit."""
+    listed = listed_misbuilds(lot.unit)
+    others = [*listed, *thin_rings(lot.unit)]
+    places = lot.in_turn("looks", listed)
+    return looks_in_turn(lot.unit, lot.stream.child("looks"), places, others) or ()
 
 
 def _told_by(lot: Lot, pair: tuple[str, str], today: list[str]) -> str:

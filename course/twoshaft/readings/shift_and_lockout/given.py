@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.models.shift import Line
+from twoshaft.readings.scenes import Look, Near
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -184,11 +185,22 @@ class Reveal(Record, frozen=True):
     misbuild: Named
 
 
+class Suspected(Record, frozen=True):
+    """Assembly faults that a section shows, and that section with letters."""
+
+    near: Near
+    lines: tuple[Option, ...]
+
+
 class Symptoms(Record, frozen=True):
-    """Three misbuilds, no two with the same symptom, and kinds of symptom."""
+    """Three misbuilds, no two with the same symptom, and kinds of symptom.
+
+    ``where`` asks for the places of some; None where too few are drawn.
+    """
 
     misbuilds: tuple[Named, ...]
     kinds: tuple[Option, ...]
+    where: Suspected | None
 
 
 class OneTest(Record, frozen=True):
@@ -250,6 +262,14 @@ class Pin(Record, frozen=True):
     verdicts: tuple[Option, ...]
 
 
+class Unseen(Scenes, frozen=True):
+    """How far some units are, and what comes next; four selectors, looked at while it can be
+    seen, and how one of them is built. ``looks`` is empty where too little is drawn."""
+
+    looks: tuple[Look, ...]
+    built: tuple[Option, ...]
+
+
 class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
@@ -262,7 +282,7 @@ class Given(Record, frozen=True, kw_only=True):
     symptoms: Symptoms | None = None
     one_test: OneTest | None = None
     explain: Explain | None = None
-    unseen: Scenes | None = None
+    unseen: Unseen | None = None
     order: Order | None = None
     pin: Pin | None = None
     safe: Scenes | None = None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.scenes import Near
+from twoshaft.readings.scenes import Hand, Near
 from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
@@ -192,6 +192,8 @@ class Trial(Record, frozen=True):
         What a thicker shim does: ``tightens`` or ``loosens``.
     before : Scenes
         How readings were got, and what is done with them.
+    into : Hand or None
+        A shim and rings to be put into the unit; None where no section shows them.
     """
 
     support: str
@@ -202,6 +204,7 @@ class Trial(Record, frozen=True):
     high_mm: float
     thicker: str
     before: Scenes
+    into: Hand | None
 
 
 class Source(Row, frozen=True):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from twoshaft.models.shape import outer_rings, shim_and_ring, thin_rings, views_of_parts
 from twoshaft.models.shim import Stack
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.scenes import Hand, hand_scene
 from twoshaft.readings.shims_and_preload.given import Trial
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot, quantities, read_lengths, sign_of
 from twoshaft.units.quantities import Q
@@ -38,6 +40,7 @@ def draw(lot: Lot) -> Trial:
         high_mm=support.target.high_mm,
         thicker="tightens" if sign_of(support) > 0 else "loosens",
         before=lot.scenes_asked("before", BANK, READINGS, lambda: _figures(stream)),
+        into=_into(lot, stream),
     )
 
 
@@ -51,3 +54,18 @@ def _figures(stream: Stream) -> dict[str, object]:
         "few": 2 + stream.integer(4),
         "lean": 20 + 5 * stream.integer(6),
     }
+
+
+def _into(lot: Lot, stream: Stream) -> Hand | None:
+    """The shim of a pair, the ring on it and another ring, to be put in; None where not drawn."""
+    rings = [ring.parts[0] for ring in outer_rings(lot.unit)]
+    taken = [*rings, *(thin.parts[0] for thin in thin_rings(lot.unit))]
+    for support in lot.in_turn("into", lot.bearings.supports):
+        pair = shim_and_ring(lot.unit, support.id)
+        others = stream.shuffled([ring for ring in rings if ring not in (pair or ())])
+        for view in views_of_parts(lot.unit).get(pair[0], ()) if pair else ():
+            hand = stream.shuffled([*(pair or ()), *others[:1]])
+            found = hand_scene(lot.unit, stream, view, hand, taken)
+            if found is not None:
+                return found
+    return None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Hand, Scene
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -16,6 +17,13 @@ class Step(Row, frozen=True):
     def words(self) -> str:
         """Whether it was done, in words."""
         return "done" if self.off else "not done yet"
+
+
+class Half(Record, frozen=True):
+    """A unit half apart as a picture, and steps that wait for something in it."""
+
+    scene: Scene
+    lines: tuple[Option, ...]
 
 
 class Apart(Record, frozen=True):
@@ -33,6 +41,8 @@ class Apart(Record, frozen=True):
         Steps that may come next.
     answers : tuple of Option
         That a step can be done now, or the step that it waits for.
+    half : Half or None
+        A unit half apart as a picture; None where too little of it is drawn.
     """
 
     operations: tuple[str, ...]
@@ -40,6 +50,7 @@ class Apart(Record, frozen=True):
     state: tuple[Step, ...]
     lines: tuple[Option, ...]
     answers: tuple[Option, ...]
+    half: Half | None
 
 
 class Lost(Record, frozen=True):
@@ -207,6 +218,15 @@ class Found(Record, frozen=True):
     film: Scenes
 
 
+class Marks(Scenes, frozen=True):
+    """Parts about to come off, and what is done with each; parts that came out, to be put back.
+
+    ``back`` is None where no section shows them.
+    """
+
+    back: Hand | None
+
+
 class Given(Record, frozen=True, kw_only=True):
     """All that the module's tasks give."""
 
@@ -216,7 +236,7 @@ class Given(Record, frozen=True, kw_only=True):
     oil: OilGiven | None = None
     chips: Chips | None = None
     found: Found | None = None
-    marks: Scenes | None = None
+    marks: Marks | None = None
     clean: Scenes | None = None
     discard: Scenes | None = None
     safe: Scenes | None = None

@@ -11,6 +11,7 @@ from twoshaft.errors import UnitFileError
 from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, tighten
 from twoshaft.models.order import OrderTask, model_order
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import LETTERS
 from twoshaft.readings.threaded_joints import given
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.records import Option
@@ -21,6 +22,9 @@ LIMITS = (0.04, 0.06, 0.08, 0.1, 0.12, 0.15)
 UNEVEN = 0.2
 """Spread after one round that is worth a task."""
 MOST_ROUNDS = 4
+PULLED, SEQUENCES, LOST, CLEARLY = 4, 60, 0.05, 1.5
+"""Bolts pulled in a picture, how often it is drawn; what the loosest has lost, as a part of the
+clamp, and how many times as much as the next."""
 MOST_BOLTS = 10
 RIGHT, OPTIONS = 3, 6
 """How many steps are needed before the bolts, and how many are shown."""
@@ -102,7 +106,30 @@ def _face(fastening: Fastening, stream: Stream) -> given.Face | None:
         order=tuple(k + 1 for k in order),
         limit=stream.choice(clear),
         bolts=_bolts(range(count)),
+        seen=_lost_most(fastening, face, target, stream),
     )
+
+
+def _seen(fastening: Fastening, pulled: Sequence[int], stream: Stream) -> given.Seen:
+    """A face as a picture, turned, with letters in an order of the learner's own."""
+    letters = stream.shuffled(LETTERS[: len(fastening.positions_m)])
+    return given.Seen(
+        group=fastening.group.id,
+        turned_deg=90 * stream.integer(4),
+        pulled=tuple(k + 1 for k in pulled),
+        spots=tuple(Option(one, str(k)) for k, one in enumerate(letters, 1)),
+    )
+
+
+def _lost_most(fastening: Fastening, face: Face, target: Q, stream: Stream) -> given.Seen | None:
+    """Some bolts pulled once, of which one has lost clearly more clamp than the others."""
+    for _ in range(SEQUENCES):
+        pulled = stream.shuffled(range(fastening.group.count))[:PULLED]
+        clamps = np.sort(tighten(face, [Round.of(pulled, target)]).clamp_n[pulled])
+        lost = target.m_as("N") - clamps
+        if lost[0] > LOST * target.m_as("N") and lost[0] > CLEARLY * lost[1]:
+            return _seen(fastening, pulled, stream)
+    return None
 
 
 def _bolts(places: Iterable[int]) -> tuple[Option, ...]:
@@ -124,16 +151,11 @@ def draw_pattern(lot: Lot) -> given.Pattern:
         if not clear:
             continue
         pulled = order[: stream.choice(clear)]
-        left = [k for k in range(count) if k not in pulled]
         before = _before(lot, fastening, stream)
         if before is None:
             continue
         return given.Pattern(
-            group=fastening.group.id,
-            name=fastening.group.name,
-            pulled=tuple(k + 1 for k in pulled),
-            options=_bolts(left),
-            before=before,
+            name=fastening.group.name, seen=_seen(fastening, pulled, stream), before=before
         )
     raise lot.too_small("pattern")
 

@@ -167,6 +167,20 @@ class Blind(Bolt, frozen=True):
     torque_nm: float
 
 
+class Seen(Record, frozen=True):
+    """A face as a picture: by how much it is turned, bolts that are tight, counted from 1, in
+    their order, and letters, each with its bolt."""
+
+    group: str
+    turned_deg: int
+    pulled: tuple[int, ...]
+    spots: tuple[Option, ...]
+
+    def letter(self, bolt: int) -> str:
+        """The letter of a bolt, counted from 1."""
+        return {spot.text: spot.id for spot in self.spots}[str(bolt)]
+
+
 class Face(Record, frozen=True):
     """A face to tighten.
 
@@ -182,6 +196,9 @@ class Face(Record, frozen=True):
     limit : float
         Spread that the joint bears, as a part of the clamp aimed at.
     bolts : tuple of Option
+    seen : Seen or None
+        The same face at another bench, some bolts pulled once; None where none of them has lost
+        clearly more than the others.
     """
 
     group: str
@@ -192,6 +209,7 @@ class Face(Record, frozen=True):
     order: tuple[int, ...]
     limit: float
     bolts: tuple[Option, ...]
+    seen: Seen | None
 
 
 class Before(Record, frozen=True):
@@ -202,12 +220,10 @@ class Before(Record, frozen=True):
 
 
 class Pattern(Record, frozen=True):
-    """A face on which some bolts have been pulled, counted from 1; ``options`` are the others."""
+    """A face on which some bolts have been pulled."""
 
-    group: str
     name: str
-    pulled: tuple[int, ...]
-    options: tuple[Option, ...]
+    seen: Seen
     before: Before
 
 

@@ -109,7 +109,7 @@ clear = {
     "micro": "u is what people type for µ, and µm are micrometres.",
     "fraction": "a fraction of an inch is a figure like any other.",
     "thousands": "the gap parts off the thousands, so the comma is the decimal comma.",
-    "degrees": "deg is short for degrees, as the sign is.",
+    "degrees": "deg is short for degrees, and means the same as the sign °.",
     "minus": "the minus stands in front, and after a nought a comma is the decimal comma.",
     "inch-pounds": "pounds of force and inches together are a torque.",
 }
@@ -123,7 +123,7 @@ double = {
     "bare": "no unit stands beside it, and it may be millimetres or inches.",
     "nano": "nm are nanometres, a length; newton metres are written N·m.",
     "dash": "to one reader one dash means feet, to another minutes of an angle.",
-    "per-pound": "feet for each pound are no torque; foot-pounds are written without a stroke between.",
+    "per-pound": "feet for each pound are no torque; foot-pounds are written without a slash.",
     "two-points": "nobody knows which of two points is the decimal point.",
     "energy": "joules are work; a torque is another kind, and is written N·m.",
     "mass": "kilograms say how heavy it is; a force is written in newtons.",
@@ -212,7 +212,7 @@ ref(
     slips=[
         Slip((run_on + more).to("degree"), 0.25,
              f"{figures.turns} is one turn and {part} of a turn, not {whole}{part} of a turn."),
-        Slip(turned.to("degree"), 0.25, "The second turn of the wrench comes on top."),
+        Slip(turned.to("degree"), 0.25, "Add the second turn of the wrench."),
     ],
 )
 
@@ -295,7 +295,7 @@ at_place |= {
     "air-sleeve": "Air goes through a sleeve and a skin. It takes a second, so the gun comes down at once.",
     "air-leak": "A split hose whips when it bursts. Tape does not hold the pressure, so shut the air off and report the hose.",
     "clip-open": "The ring is a spring, and flies off like a shot. It is half open now: the person has to stop before anything else is done.",
-    "oil-floor": "Nobody slips while nobody is there. If you leave it, the next person slips, perhaps with a shaft in their arms; binder is at hand.",
+    "oil-floor": "Nobody slips while nobody is there. If you leave it, the next person slips, perhaps with a shaft in their arms; absorbent is at hand.",
     "bottle": "Only a label says what a clear liquid is. If somebody labels it by guess or pours it away, it harms somebody later.",
 }
 
@@ -451,7 +451,7 @@ parts = asked.multipliers()
 where, near = f"{lesson}#may-i-lift-this", {"absolute": 0.006}
 reach_cm, height_cm, travel_cm = lift.reach_cm, lift.height_cm, lift.travel_cm
 reach = ref("lift-reach", parts["reach"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near,
-            lesson=where, slips=[Slip(reach_cm / 25, 0, "Upside down: further out leaves less.")])
+            lesson=where, slips=[Slip(reach_cm / 25, 0, "This is upside down: the further out the load, the less you may lift.")])
 height = ref(
     "lift-height", parts["height"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(1 - 0.003 * height_cm, 0.25, "It is the distance from 75 cm that counts.")])
@@ -479,8 +479,8 @@ limit = ref(
 load = Q(lift.mass_kg, "kg")
 index = ref("lift-index", lifting.lifting_index(load, limit), outcome="judge-a-lift", shows="limit-and-index", weight=3,
             tolerance=0.025, lesson=where,
-            slips=[Slip((limit / load).m_as(""), 0, "Upside down: load divided by limit."),
-                   Slip(lift.mass_kg / 23, 0, "That is the load against the easiest lift.")])
+            slips=[Slip((limit / load).m_as(""), 0, "This is upside down: divide the load by the limit."),
+                   Slip(lift.mass_kg / 23, 0, "You divided by 23 kg, the limit of the easiest lift; divide by the limit of this lift.")])
 
 # %% tags=["reference"]
 eased = {"reach": reach, "height": height, "travel": travel, "twist": twist}

@@ -145,9 +145,9 @@ ref(
 LOOKS = {"one-eye": "keep", "glass": "keep", "locked": "keep", "anew": "keep",
          "left": "eye", "slant": "eye", "sides": "eye", "near": "eye",
          "burr": "set", "fillet": "set", "lifted": "set", "edge": "set"}
-SEEN = {"keep": "Base and rod are seated, and the eye looked square on: reading it once more changes nothing.",
-        "eye": "Base and rod are seated, but from the side another line of the vernier seems to meet: the reading is too large or too small.",
-        "set": "The eye looked square on, but base or rod is not seated, so what was read is another depth."}
+SEEN = {"keep": "Foot and rod are seated, and the eye looked square on: reading it once more changes nothing.",
+        "eye": "Foot and rod are seated, but from the side another line of the vernier seems to meet: the reading is too large or too small.",
+        "set": "The eye looked square on, but foot or rod is not seated, so what was read is another depth."}
 ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.5, outcome="read-scales", shows="no-half-turn", must_pass=True,
     lesson=f"{where}#the-vernier-and-where-your-eye-is",
     slips=line_reasons(bank.lists["looks"], deep.looks.answers, LOOKS, {id: SEEN[do] for id, do in LOOKS.items()},
@@ -558,8 +558,8 @@ for n, mm in enumerate(said.means_mm, 1):
     side, other = ("low", "high") if mm - said.low_mm < said.high_mm - mm else ("high", "low")
     parts[f"part-{n}"] = {"inside": "inside", "outside": side, "unsure": f"unsure-{side}"}[found]
     nearer[f"part-{n}"] = {
-        "inside": "It is inside by less than the uncertainty: sold as good, it may be a bad one.",
-        side: "It is not beyond the limit by more than the uncertainty: scrapped, it may be a good one.",
+        "inside": "It is inside by less than the uncertainty: you would call it good, and it may be bad.",
+        side: "It is not beyond the limit by more than the uncertainty: you would scrap it, and it may be good.",
         f"unsure-{side}": "It is further from the limit than the uncertainty: you can say more.",
         **dict.fromkeys((other, f"unsure-{other}"), "Look at which of the two limits is the nearer one."),
     }
@@ -594,9 +594,9 @@ harm = {
     "turned": BY_HAND, "steady": PULLED, "bar": PULLED,
     "locked": "It stands still, and nobody can start it without your key.",
     "slow": "A moment is enough: the jaws catch, and the shaft takes sleeve and hand with it.",
-    "starter": "A word is misheard once, and the starter does not stop for fingers.",
+    "starter": "A word can be misheard, and the starter does not stop for fingers.",
     "coasting": "With its motor off, it still pulls in tool and sleeve for as long as it turns.",
-    "drill": "It saves the arm, but the machine turns on when something catches, and the dial's stand flies off.",
+    "drill": "It saves the arm, but the machine keeps turning when something catches, and the dial's stand flies off.",
     "knock": "A knock may start the bolt, but it shifts the spring inside: from then on the wrench gives a wrong torque.",
     "tube": "However light the pull, the click comes at another torque, and the tube slips off.",
     "push": "Weight gives more pull than arms, but when the socket slips your face meets the wrench.",

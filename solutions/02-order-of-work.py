@@ -299,7 +299,7 @@ must = set(order.new_parts(whole, stripped))
 loose = {part for step in stripped for part in whole.parts[whole.number[step]]}
 fate = {part: "new" if part in must else "again" if part in loose else "stayed" for part in labels(given.new_parts.options)}
 told = {"new": "It came out with one of the steps that were undone, and does not survive that: if it is used again, it leaks or lets go.",
-        "again": "New seems the safe side. But it came out with one of the steps that were undone and takes no harm from that: it is fitted again.",
+        "again": "A new part seems safer. But it came out with one of the steps that were undone and takes no harm from that: it is fitted again.",
         "stayed": "None of the steps that were undone touches it: if you take it out for nothing, it costs time and may be spoilt."}
 ref("new-parts-needed", fate, outcome="renew-parts", shows=("single-use", "renew-after"), must_pass=True,
     lesson="02-order-of-work#parts-that-must-be-new",

@@ -328,7 +328,7 @@ load = ref("alloy-load", Q(alloy.meets_mm * alloy.per_mm_kn, "kN"), outcome="all
                        "This takes all the good thread; only what meets can carry.")])
 margin = ref("alloy-margin", load.m_as("kN") / alloy.most_kn, outcome="alloy-threads", shows="thread-depth",
              tolerance={"absolute": 0.006, "relative": 0.005}, lesson=where,
-             slips=[Slip(alloy.most_kn / load.m_as("kN"), 0, "This is upside down.")])
+             slips=[Slip(alloy.most_kn / load.m_as("kN"), 0, "This is upside down: divide what the hole carries by the clamp.")])
 
 # %% tags=["reference"]
 most_thread = alloy.good_mm * alloy.per_mm_kn / alloy.most_kn
@@ -423,7 +423,7 @@ EMPTIED = {"swabbed": "fit", "lamp": "fit", "rod-dry": "fit", "rod-wet": "swab",
 why = {"fit": "It was looked at down to the bottom, and is dry and empty there.",
        "swab": "Liquid is left at the bottom: it stops the bolt, or splits the wall, while the wrench clicks.",
        "scrape": "What is stiff or cured does not come up on a swab, and it fills the room just as oil does.",
-       "no-air": "Air throws what is in the hole into somebody's eyes, past rag and glasses too."}
+       "no-air": "Air throws what is in the hole into somebody's eyes, past rag and eye protection too."}
 ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outcome="blind-holes", weight=3,
     must_pass=True, lesson="03-threaded-joints#oil-in-a-blind-hole", shows="dried",
     slips=line_reasons(bank.lists["blind_do"], asked.blind_do.answers, EMPTIED,

@@ -645,7 +645,7 @@ SAFE = {"square": "go", "punch": "go", "gloved": "go", "drain": "go",
         "tilted": "change", "drill": "change", "spin": "change", "closed": "change", "flask": "change"}
 
 # %% tags=["reference"]
-BARE = "The tools are right and the job is short, so the glasses wait; one splinter or one clip costs the eye."
+BARE = "The tools are right and the job is short, so the eye protection waits; one splinter or one clip costs the eye."
 HURT = {
     "square": "It stands square, the guard is shut and the gauge climbs evenly: that is how it should go.",
     "punch": "Soft face on a punch that fits, and eyes covered: nothing splinters here.",
@@ -655,10 +655,10 @@ HURT = {
     "thin": "All else is in order, so the gloves are overlooked: thin rubber lets the heat through and burns the hand.",
     "wet": "All else is in order, but wet gloves freeze to the steel and carry the cold to the skin.",
     "tilted": "The shut guard makes it look safe; the tilted ring still holds the whole force, and cracks or flies out.",
-    "drill": "Its size is right and the glasses are on, but a drill is harder than any punch and splinters at the first blow.",
-    "spin": "Gloves and glasses stop no ball: driven by air at any pressure, a dry bearing scores itself and can throw them.",
-    "closed": "Gloves and glasses keep out the cold only; the ice turns into gas that drives the air out of a small room.",
-    "flask": "Gloves and glasses keep out the cold only; the ice turns into gas that finds no way out, and the flask bursts.",
+    "drill": "Its size is right and eye protection is on, but a drill is harder than any punch and splinters at the first blow.",
+    "spin": "Gloves and eye protection stop no ball: driven by air at any pressure, a dry bearing scores itself and can throw them.",
+    "closed": "Gloves and eye protection keep out the cold only; the ice turns into gas that drives the air out of a small room.",
+    "flask": "Gloves and eye protection keep out the cold only; the ice turns into gas that finds no way out, and the flask bursts.",
 }
 
 # %% tags=["reference"]

@@ -379,7 +379,7 @@ BEFORE = {"all-done": "count", "zero": "count", "same-hand": "count",
           "touching": "dial", "leaning": "dial", "short": "dial",
           "by-hand": "bolts", "half": "bolts", "no-gasket": "bolts"}
 got = {"count": "Rollers home, plate tight, plunger pressed in and in line: only the difference of two readings counts.",
-       "seat": "Rollers off their rib hide float; only turning brings them home, no air and no waiting.",
+       "seat": "Rollers that stand off their rib hide float; only turning brings them home, no air and no waiting.",
        "dial": "A plunger that leaves the shaft, or leans, reads another length than the float.",
        "bolts": "A plate that is not tightened as in the finished unit gives way, so it holds the ring somewhere else."}
 
@@ -581,7 +581,7 @@ ref("cord-verdict", verdict, weight=3, must_pass=True, outcome="judge-by-cord", 
 #
 # A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become?
 #
-# Then say what growth does to four other pairs: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, say what you do with each of four readings. **The four pairs must be right to pass.** *10 points.*
+# Then say what growth does to four other pairs: a metre of shaft steel grows by 11.5 µm for 1 K, one of cast aluminium by 21.5 µm. Last, say what you do with each of four readings. **The four pairs must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -727,7 +727,7 @@ NEXT = {"float-more": "apart", "float-less": "seat", "float-met": "close", "floa
         "dial-still": "cord", "plate-on": "seat", "sum-only": "cord", "bolts-wait": "seat"}
 WRONG_WAY = "The reading moved away from what was wanted: the sign was wrong, and going on makes it worse."
 OUTSIDE = "The rollers are home and the reading misses its limit, so this shim is not the one."
-UNSEATED = "The shaft was not turned: rollers off their rib hide float and change the pull."
+UNSEATED = "The shaft was not turned: rollers that stand off their rib hide float and change the pull."
 STILL = "A dial stands still at any preload; only the cord shows how much there is."
 MET = "The rollers are home and the reading lies inside its limits; nothing else is asked for."
 

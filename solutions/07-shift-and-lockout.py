@@ -561,7 +561,7 @@ why = {
     "go": "Springs and balls make you careful. But eyes, face and hands are where they belong, and the spring is let go slowly.",
     "eyes": "The plug or the ball comes slowly, so a look seems safe. A ball sticks, then it comes at once, and hits a face that is near.",
     "hands": "The lever moves slowly, and you want to feel what it does. The fork moves with the whole force of the lever, and crushes a finger.",
-    "slow": "This way is quick, and goggles are on. But the spring has no time to go slack: plug and ball fly, through a rag too.",
+    "slow": "This way is quick, and eye protection is on. But the spring has no time to go slack: plug and ball fly, through a rag too.",
 }
 
 # %% tags=["reference"]

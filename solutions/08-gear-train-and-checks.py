@@ -84,7 +84,7 @@ ways = {True: "same", False: "other"}
 turned = {"gear": ways[geartrain.ratio(counted, gear) > 0], "reverse": ways[geartrain.ratio(counted, reverse) > 0]}
 turned |= {row.id: ways[len(row.teeth) % 2 == 1] for row in path.chains}
 meshes = {"same": "The number of meshes is even: each pair of meshes turns it round and back again.",
-          "other": "The number of meshes is odd, and each one turns it round, so it stays turned."}
+          "other": "The number of meshes is odd, and each one turns it round, so it ends up turned."}
 ref("path-way", turned, weight=3, outcome="gear-ratios", lesson=where, shows="direction",
     slips=line_reasons([(id, "") for id in turned], path.ways, turned,
                        {id: meshes[way] for id, way in turned.items()}))
@@ -287,7 +287,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-lock, where = given.lock, f"{lesson}#two-gears-at-once"
+lock, where = given.lock, f"{lesson}#pairs-that-hold-the-shafts"
 holds = {key for key, pair in lock.keys.items() if not geartrain.one_sleeve(train, pair)
          and train.input in geartrain.freedom(train, pair).locked}
 ref("lock-pairs", holds, weight=0.7, outcome="lock-train", shows="two-sleeves", lesson=where, slips=[
@@ -509,7 +509,7 @@ job = (Q(0.01, "kg*m**2"), Q(100, "rad/s"))  # any change of speed: the ratio of
 times = [geartrain.synchronising_time(*job, torque) for torque in torques]
 ratio = (times[1] / times[0]).to("").m
 ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", shows="cone-torque", tolerance={"relative": 0.015}, lesson=where, slips=[
-    Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter; turn it over."),
+    Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter: divide the other way round."),
     Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; the question is how many times as long.")])
 
 # %% tags=["reference"]

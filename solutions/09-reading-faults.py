@@ -513,7 +513,7 @@ form = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
 right = f"{form}-{''.join(sorted(letter[one] for chosen in least for one in chosen))}"
 words = {"one": "This one alone does not explain every failed check, or would show in a check that passed.",
          "two": "Two are not needed, or one of these two would show otherwise: look for the fewest that explain everything.",
-         "alike": "Not each of these shows all that was seen and nothing else."}
+         "alike": "Not every one of these shows all that was seen and nothing else."}
 if form == "alike":
     words["one"] = "Look for others that show the same in every check, before you settle on one."
 ref("own-says", right, outcome="explain-symptom", weight=7, lesson=at_lesson, shows="fewest",

@@ -110,8 +110,8 @@ right = {ask.id: right_values(job, ask)[ask.id] for ask in asks if ask.kind == "
 marks = {ask.id: way_words(job, ask.about, None) for ask in asks if ask.kind == "way"}
 my_ways = {"ways": ref("ways", right, outcome="fit-right-way", shows="mark-first", must_pass=True, lesson=f"{where}#decide",
                        slips=line_reasons(said["lines"], said["options"], right, {
-    id: {AS_IT_LIES: f"As it lies it would go in, and be wrong. Right is: {words[:1].lower()}{words[1:]}.",
-         CHANGED: f"It lies right, and would be turned to the wrong way. Right is: {words[:1].lower()}{words[1:]}."}
+    id: {AS_IT_LIES: f"If you fit it as it lies, it is wrong. Right is: {words[:1].lower()}{words[1:]}.",
+         CHANGED: f"It lies right; if you turn it, it is wrong. Right is: {words[:1].lower()}{words[1:]}."}
     for id, words in marks.items()}))}
 
 # %% tags=["mark"] task="ways" points=16
@@ -173,7 +173,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     safe, edge = totals[sure & (abs(totals - best) > off)], totals[meets & ~sure]
     wrong = totals[(min(far) <= totals) & (totals <= max(far)) & ~meets]
     my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", shows="from-shelf", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
-        *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
+        *(Slip(t, 1, "This one is just as safe.") for t in safe),
         *(Slip(t, 0.3, "It meets the target on paper, but by less than the uncertainty of the stack.") for t in edge),
         *(Slip(t, 0, "It lies on the other side of the gap: the direction is turned round.") for t in wrong)])
 
@@ -216,7 +216,7 @@ for id in groups:
         aim, Q(w.length_mm, "mm"), Q(bolts.adapter.reach_mm, "mm"), Q(bolts.adapter.angle_deg, "degree")) for w in wrenches}
     good = {w.id for w in wrenches if joint.TorqueWrench.of(w).suits(held[id][w.id])} | {bolts.group.wrench}
     tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", shows="adapter", weight=0.2, lesson=at_lesson, slips=[
-        Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
+        Slip(w.id, 0, "This setting lies outside the range in which the wrench can be trusted.") for w in wrenches if w.id not in good])
     my_tools[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
 
 # %% tags=["reference"]
@@ -288,7 +288,7 @@ kept_in = {
 }
 
 # %% tags=["reference"]
-to_new = "New seems the safe side, but what was found and read says that this one is good: the part and its running-in are thrown away."
+to_new = "A new part seems safer, but what was found and read says that this one is good: the part and its running-in are thrown away."
 to_look = "Looking again feels careful, but all that decides stands in the line already."
 unknown = {"ring-unread": "its gap was not read", "washer-unread": "its thickness was not read", "circlip-unseen": "under the dirt nobody sees its shape",
            "bearing-grit": "dirt grates as damage does, until it is washed out", "bolt-unread": "nobody measured its length"}

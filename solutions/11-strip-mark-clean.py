@@ -117,7 +117,7 @@ open_ones = [one.id for one in lost.firsts if one.id != "nothing"]
 ends = {one.id: [r for r in open_ones if one.id in strip.lost_with(whole, r)] for one in lost.nexts}
 first = {id: next((r for r in some if r not in lost.taken), "nothing") for id, some in ends.items()}
 why = {id: f"This step takes away what “{whole.label(r)}” needs, and that is not written down yet." if r != "nothing" else
-       "What this step ends stands on the sheet, or it ends none of these readings." for id, r in first.items()}
+       "The readings that this step makes impossible stand on the sheet already, or there are none." for id, r in first.items()}
 ref("lost-first", first, weight=1, outcome="read-before-lost", shows="first-read", lesson=where,
     slips=line_reasons(lost.nexts, lost.firsts, first, why))
 
@@ -181,7 +181,7 @@ for one in worked.others:
     says[one.id] = "again" if abs(beyond) <= one.unsure_mm + 1e-9 else "outside" if beyond > 0 else "inside"
     why[one.id] = {"again": "The limit lies within the uncertainty of the reading: it decides nothing either way.",
                    "outside": "It is beyond a limit by more than its uncertainty: the part or its shim is in question.",
-                   "inside": "It keeps off both limits by more than its uncertainty: write it down and go on."}[says[one.id]]
+                   "inside": "It lies inside both limits by more than its uncertainty: write it down and go on."}[says[one.id]]
 ref("worked-says", says, weight=2, outcome="work-out-readings", shows="against-limits", lesson=where,
     slips=line_reasons([(id, "") for id in says], worked.verdicts, says, why))
 
@@ -271,9 +271,9 @@ found, why = {}, {}
 for one in chips.rested:
     share = one.minutes / (chips.known_minutes * (chips.known_um / one.size_um) ** 2)
     found[one.id] = "floor" if share >= 1 else "oil" if share < 0.1 else "both"
-    why[one.id] = {"floor": "The oil was at rest for longer than this size needs: the pan shows none of it, the floor does.",
-                   "both": "The rest was a good part of the time this size needs, and less than all of it.",
-                   "oil": "The rest was less than a tenth of the time this size needs: look for it in the pan."}[found[one.id]]
+    why[one.id] = {"floor": "The oil was at rest for longer than this size needs: these chips are not in the pan, they lie on the floor.",
+                   "both": "The oil was at rest for a good part of the time that this size needs, but not for all of it.",
+                   "oil": "The oil was at rest for less than a tenth of the time that this size needs: look for these chips in the pan."}[found[one.id]]
 ref("chips-where", found, weight=1.5, outcome="read-drained-oil", shows="where-chips-lie", lesson=where,
     slips=line_reasons([(id, "") for id in found], chips.places, found, why))
 

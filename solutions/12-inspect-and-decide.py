@@ -150,7 +150,7 @@ ref("dogs-flat", Q(first.flats_mm[widest], "mm"), weight=1,
 
 # %% tags=["reference"]
 do, why = {}, {}
-DOGS = {"use": "Its widest flat keeps off the limit by more than the uncertainty, and all corners are there.",
+DOGS = {"use": "Its widest flat stays inside the limit by more than the uncertainty, and all corners are there.",
         "renew": "Its widest flat is beyond the limit by more than the uncertainty: the points of sleeve and gear meet, and it grates.",
         "again": "Its widest flat lies nearer to the limit than the uncertainty: the scale proves nothing either way.",
         "broken": "A corner is broken off: what is left of the point steers the sleeve to one side, whatever the flats are."}
@@ -212,7 +212,7 @@ ref("guard-edge", bound + toward * band, weight=1, outcome="decide-by-guard", sh
         Slip(1 * bound, 0, "At the limit itself every second part is bad.")])
 
 # %% tags=["reference"]
-PROVES = {"use": "It keeps off the limit by more than the guard band, on the good side: nothing speaks against it.",
+PROVES = {"use": "It lies on the good side of the limit by more than the guard band: nothing speaks against it.",
           "renew": "It is beyond the limit by more than the guard band: used again, it brings the unit back.",
           "again": "It is nearer to the limit than the guard band: read it more often or with a better tool."}
 proven = {}
@@ -323,7 +323,7 @@ middle, fitted = Q(sum(clip.allowed_mm) / 2, "mm"), Q(clip.fitted_mm, "mm")
 play = Q(clip.float_mm, "mm")
 ideal = ref("clip-ideal", fitted + play - middle, weight=1,
     outcome="set-gear-float", shows="clip-worked", tolerance=fine, lesson=where, slips=[
-    Slip(fitted - play + middle, 0.2, "This one gives more float the more there is: a thicker circlip takes float away."),
+    Slip(fitted - play + middle, 0.2, "This one changes the float in the wrong direction: a thicker circlip takes float away."),
     Slip(fitted + play, 0.3, "This one takes all float away; the gear then runs hot on its face.")])
 taken = ref("clip-taken", Q(min(clip.set_mm, key=lambda one: abs(one - ideal.m_as("mm"))), "mm"), weight=1,
     outcome="set-gear-float",

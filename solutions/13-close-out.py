@@ -323,8 +323,8 @@ leak = given.leak
 given_table("Also known", ["what", "value"],
             [("pressure outside, from vacuum", f"{leak.outside_mbar:g} mbar"),
              ("air in the unit", f"{leak.litres:g} l"),
-             ("largest leak allowed", f"{leak.most:g} ml/min"),
-             ("standard uncertainty of your leak", f"{leak.u:g} ml/min")])
+             ("largest leak allowed", f"{leak.most:g} mL/min"),
+             ("standard uncertainty of your leak", f"{leak.u:g} mL/min")])
 
 # %% tags=["form"]
 from twoshaft.plots.unit_scene import near_picture
@@ -378,7 +378,7 @@ proves, why = {}, {}
 for one in leak.others:
     guard = closeout.GUARD * one.u
     proves[one.id] = "tight" if one.leak <= one.most - guard else "leaks" if one.leak >= one.most + guard else "again"
-    why[one.id] = f"The guard band is {guard:.1f} ml/min. {TEST[proves[one.id]]}"
+    why[one.id] = f"The guard band is {guard:.1f} mL/min. {TEST[proves[one.id]]}"
 ref("leak-do", proves, weight=3, outcome="prove-tight", shows="leak-decided", must_pass=True, lesson=where,
     slips=line_reasons([(id, "") for id in proves], leak.answers, proves, why))
 
@@ -425,10 +425,10 @@ sheet.form("record", sheet.each("record-says", "What about each line?", lines=gi
 KIND = {"trust": ("bolts", "shim", "oil", "leak"), "figure": ("some-oil", "some-shim", "some-bolts", "some-leak"),
         "who": ("no-bolts", "no-shim", "no-oil", "no-leak"), "more": ("more-gears", "more-seal", "more-bearing", "more-oil")}
 RECORD = {line: to for to, lines in KIND.items() for line in lines}
-LINE = {"trust": "Day, initials, what, how much and with which tool: the next one can check it.",
+LINE = {"trust": "Day, initials, what, how much and with which tool: the next mechanic can check it.",
         "figure": "“Right”, “good” or “passed” is no figure, and a figure needs its unit: nobody can compare it in two years.",
         "who": "Without day and initials nobody can be asked, and nobody stands for it.",
-        "more": "What was tried shows less than the line claims: the next one looks in the wrong place."}
+        "more": "What was tried shows less than the line claims: the next mechanic looks in the wrong place."}
 ref("record-says", {one.id: RECORD[one.id] for one in given.record.lines}, outcome="record-to-trust", shows="line-judged",
     lesson=f"{lesson}#a-record-to-trust", slips=line_reasons(bank.lists["record"], given.record.answers, RECORD,
                                                            {id: LINE[to] for id, to in RECORD.items()}, shown=given.record.lines))
@@ -446,7 +446,7 @@ sheet.form("hand", sheet.each("hand-do", "What do you do?", lines=given.hand.lin
 # %% tags=["reference"]
 HAND = {one.id: one.id.partition("-")[0] for one in bank.lists["hand"]}
 GIVE = {"fine": "It was tried or put right, and nothing is left for the owner to look after.",
-        "tell": "It holds, and the owner has to know it: said only, it is forgotten, so it is written down too.",
+        "tell": "It holds, and the owner has to know it: what is only said is forgotten, so write it down too.",
         "keep": "It is a fault of the unit, found before the owner finds it: handed over, it comes back or hurts somebody.",
         "ask": "It costs more than was agreed, and it is cheapest now: only the owner decides what is paid for."}
 ref("hand-do", {one.id: HAND[one.id] for one in given.hand.lines}, outcome="hand-over", must_pass=True, shows="told-kept-asked",

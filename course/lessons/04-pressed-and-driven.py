@@ -137,6 +137,8 @@ driven_section(fit.BOTH, fit.BOTH)
 #
 # growth = diameter × growth of a metre for each degree × rise
 #
+# For 1 K a metre of cast aluminium grows by 21.5 µm, of shaft steel by 11.5 µm, of hardened bearing steel by 10.9 µm. Hardening changes the steel, so a bearing has a figure of its own: take the figure of the part that you warm.
+#
 # Add the rise to the temperature of the room, and about 25 degrees more, because the part cools between oven and seat. A rise is given in K (kelvin): one K is a step of one °C.
 
 # %% tags=["predict"]

@@ -41,7 +41,7 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - **Read the safety data sheet** of the sealant and of the solvent first. Anaerobic sealant irritates skin and eyes and can make you allergic for life; moisture-curing sealant gives off vapour while it cures. Wear gloves, keep it out of your eyes, work with the air moving.
+# - **Read the safety data sheet** of the sealant and of the solvent first. Anaerobic sealant irritates skin and eyes and can make you allergic for life; moisture-curing sealant gives off vapour while it cures. Wear gloves and closed goggles, because a splash runs round the edge of glasses. Keep the extractor running.
 # - **Never use brake cleaner near heat:** no flame, no hot lamp, no heat gun, no warm part. It burns, and some kinds turn into poison gas on hot metal.
 # - **Solvent goes on a cloth**, not from a spray can into the case, and never into the face of somebody opposite.
 # - **No compressed air** against skin, and none to blow dirt off a face: it goes into your eyes and into the bearings.

@@ -84,11 +84,13 @@ given_table("Input turns for one turn", ["gear", "of the output shaft", "of the 
               "the same way" if geartrain.ratio(train, g.id) > 0 else "the other way")
              for g in train.gears])
 
-# %% tags=["then"]
-ratio_bars(train)
-
-# %% [markdown] tags=["then"]
+# %% [markdown]
+# ## Every ratio as a bar
+#
 # A longer bar means that the road wheel turns more slowly and with more torque. The hatched bar is reverse. On the bench you know reverse from first gear by its direction.
+
+# %% tags=["rig"]
+ratio_bars(train)
 
 # %% [markdown] needs="differential"
 # ## Count turns in, turns out
@@ -176,10 +178,13 @@ gear_rig(unit, engaged=[second, top])
 
 # %% [markdown] tags=["then"]
 # The road wheels can still turn, so keep hands and rags away from the drive shafts.
-#
-# Try two gears with one **sleeve** between them: the sleeve can be in one gear only. So choose two gears of different sleeves.
 
-# %% tags=["then"]
+# %% [markdown]
+# ## Pairs that hold the shafts
+#
+# Two gears with one **sleeve** between them cannot be in at once: the sleeve is in one gear or the other. So choose two gears of different sleeves.
+
+# %% tags=["rig"]
 ids = [gear.id for gear in train.gears]
 duos = [(a, b) for n, a in enumerate(ids) for b in ids[n + 1:]]
 given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input shaft locked?"],
@@ -187,7 +192,7 @@ given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input sh
               else ("yes", "yes" if train.input in geartrain.freedom(train, (a, b)).locked else "no")))
              for a, b in duos[:9]])
 
-# %% [markdown] tags=["then"]
+# %% [markdown]
 # The **difference** of the ratios locks the shafts. Two gears of the same ratio, such as 18 to 36 and 20 to 40, would turn together and hold nothing. So try every lock by hand before you pull on a nut.
 
 # %% [markdown] needs="synchroniser"

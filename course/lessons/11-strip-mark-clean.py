@@ -30,7 +30,7 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - Hot oil burns you. Let the unit cool until you can touch its metal, then drain. Wear closed goggles and gloves that oil cannot get through.
+# - Hot oil burns you. Let the unit cool until you can touch its metal, then drain. Wear gloves that oil cannot get through, and closed goggles, because a splash runs round the edge of glasses.
 # - Springs, detent balls and circlips fly off when you release them. Wear eye protection, and keep other people's faces away.
 # - A case is heavy and oily. Lift it by its eye with a hoist. Nobody stands or reaches below it.
 # - Use solvent as its safety data sheet says: gloves, fresh air, no heat or spark near it. Keep oily rags in a closed steel bin.

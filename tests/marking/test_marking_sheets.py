@@ -90,7 +90,7 @@ def test_figures_the_working_refuses_fall_back_to_the_clean_ones(tiny):
     answers = tiny.solve(issued) | {"gap-depth": f"{tiny_gap:.5f} mm", "gap-shim": "0 mm"}
     depth, shim, shims = tiny.mark(issued, answers).task("gap").fields
     assert depth.share == 0 and shim.share == 0
-    assert any("cannot be worked on with" in text for text in shim.sentences)
+    assert any("No later figure can be worked out" in text for text in shim.sentences)
     assert shims.verdict == Verdict.RIGHT
 
 

@@ -236,7 +236,7 @@ def test_a_table_that_is_not_marked_for_the_load_fails(module, marked):
 def test_reach_upside_down_cannot_be_worked_on_with(marked, issued):
     fields, _ = marked(lift_reach=f"{issued['given']['lift']['reach_cm'] / 25:.2f}")
     assert fields["lift-reach"].share == 0
-    assert "Upside down" in fields["lift-reach"].sentences[0]
+    assert "upside down" in fields["lift-reach"].sentences[0]
     assert fields["lift-limit"].share == 1
 
 

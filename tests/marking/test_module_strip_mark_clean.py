@@ -95,4 +95,4 @@ def test_what_stands_on_the_sheet_is_not_read_again(marked, clean):
     line = next(one for one, good in right.items() if good == "nothing")
     other = next(option for option in dict(asked.options) if option != "nothing")
     field = marked(lost_first=asked.store({**right, line: other}))[0]["lost-first"]
-    assert field.share < 1 and "stands on the sheet" in told(field)
+    assert field.share < 1 and "stand on the sheet already" in told(field)

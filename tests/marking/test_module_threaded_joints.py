@@ -225,7 +225,7 @@ def test_a_cracked_tab_kept_and_a_whole_one_thrown_away(marked, issued):
         ("hand_start", "alloy-hand", "impact", "on", "each further turn cuts it"),
         ("hand_start", "alloy-hand", "bright", "on", "gives way before the clamp"),
         ("blind_do", "blind-do", "rod-wet", "fit", "left at the bottom"),
-        ("blind_do", "blind-do", "glasses", "swab", "past rag and glasses"),
+        ("blind_do", "blind-do", "glasses", "swab", "past rag and eye protection"),
         ("lock", "nut-lock", "one-gear", "pull", "a hand with them"),
         ("lock", "nut-lock", "knee", "pull", "tips off the bench"),
         ("again", "nut-again", "staked", "again", "second time"),

@@ -10,10 +10,11 @@ from random import Random
 
 import nbformat
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from twoshaft.jobsheet.kinds import Number
+from twoshaft.models import fit
 from twoshaft.modules import COURSE
 from twoshaft.practice import open_lesson
 from twoshaft.practice.calculations import CALCULATIONS
@@ -91,7 +92,7 @@ def test_a_shifted_point_and_a_turned_sign_are_told():
     gap = stack.steps[0]
     shifted = drawn.verdict(gap, {**right, "gap": right["gap"] / 100})
     assert shifted == ("other", "The point stands in the wrong place, by a factor of 100.")
-    assert drawn.verdict(gap, {**right, "gap": -right["gap"]})[1] == "The sign is turned round."
+    assert drawn.verdict(gap, {**right, "gap": -right["gap"]})[1] == "The sign is reversed."
 
 
 @given(st.floats(allow_nan=True, allow_infinity=True), st.integers(0, len(ALL) - 1))
@@ -101,6 +102,38 @@ def test_any_figure_gets_a_verdict(figure, which):
     for step in one.steps:
         how, _ = drawn.verdict(step, {**drawn.right(), step.name: figure})
         assert how in ("right", "follows", "other")
+
+
+def every_reading(one):
+    """A given's readings from end to end, by its step."""
+    return st.integers(0, round((one.high - one.low) / one.step)).map(
+        lambda n: round(one.low + n * one.step, 6)
+    )
+
+
+BLIND = next(one for one in CALCULATIONS["threaded-joints"] if one.name == "blind-hole")
+
+
+@given(st.fixed_dictionaries({one.name: every_reading(one) for one in BLIND.given}))
+@example({one.name: one.low if one.name == "oil" else one.high for one in BLIND.given})
+def test_a_blind_hole_always_holds_more_oil_than_it_has_room_for(readings):
+    known = dict(readings)
+    for step in BLIND.steps:
+        known[step.name] = step.work(known)
+    assert known["over"] > 0.02 and known["turns"] > 0.1
+
+
+def test_a_metal_of_a_calculation_grows_as_the_metals_of_press_fits_do():
+    metals = {"steel": fit.STEEL, "aluminium": fit.CAST_ALUMINIUM}
+    seen = set()
+    for _, one in ALL:
+        for metal, figure, unit in re.findall(
+            r"(steel|aluminium) \w+ (?:grows )?([\d.]+) (µm|mm)", one.story
+        ):
+            grown = float(figure) * (1e-6 if unit == "µm" else 1e-3)
+            assert grown == pytest.approx(metals[metal].expansion_per_k), one.name
+            seen.add(metal)
+    assert seen == set(metals)
 
 
 @pytest.fixture

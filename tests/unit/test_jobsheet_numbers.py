@@ -112,7 +112,7 @@ ASKED_BACK = [
     ("1 5/4 turn", "turn", "a fraction of one or more"),
     ("1/0 turn", "turn", "divides by nothing"),
     ("12 34 N", "N", "more figures"),
-    ("1,23,4 N", "N", "do not part thousands"),
+    ("1,23,4 N", "N", "do not separate thousands"),
     ("1 h 75 min", "min", "60 or more"),
     ("mm", "mm", "read no number"),
     ("--5 mm", "mm", "read no number"),

@@ -65,7 +65,7 @@ def test_all_right_is_full_and_a_line_may_have_two_right_answers():
 
 def test_a_wrong_or_open_line_fails_and_is_told_why():
     one = judged(cover="dry")
-    count = "3 of the 4 lines are right. Luck gets as far, so points begin when all 4 are."
+    count = "3 of the 4 lines are right. Guessing gets you as far, so points begin when all 4 are right."
     assert not one.safe and one.sentences == (count, "Cover bolt: It gallops.")
     assert not judged(nut="").safe and judged(nut="").sentences == (count,)
     two = judged(cover="lock", drain="oil")

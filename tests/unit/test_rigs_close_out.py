@@ -62,7 +62,7 @@ def test_a_blocked_breather_builds_pressure_and_an_open_one_none(unit, now, said
 @pytest.mark.parametrize("warmer", [-1.5, 0, 1.5])
 def test_with_the_temperature_the_true_leak_comes_out(unit, leak, proven, warmer):
     found = set_to(leak_rig(unit), leak=leak, warmer=warmer)["finding"]
-    raw, rate = map(float, re.findall(r"(-?[\d.]+) ml/min", found)[:2])
+    raw, rate = map(float, re.findall(r"(-?[\d.]+) mL/min", found)[:2])
     assert rate == pytest.approx(leak, abs=0.05) and f"proven {proven}." in found
     assert (raw > rate + 1) == (warmer < 0) and (raw < rate - 1) == (warmer > 0)
 

@@ -252,7 +252,7 @@ def _known(counter: Counter, assignment: str) -> Path:
     offered = counter.offered()
     if assignment not in offered:
         raise CohortError(
-            f"there is no assignment “{assignment}” to be had now",
+            f"there is no assignment “{assignment}” that you can get now",
             mend="look at the list again, or ask your instructor",
         )
     return offered[assignment]

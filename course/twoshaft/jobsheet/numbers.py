@@ -286,7 +286,7 @@ def _decimal(digits: str, text: str) -> str:
     )
     if not well_grouped:
         raise AnswerError(
-            f"read {digits}, with points or commas that do not part thousands",
+            f"read {digits}, with points or commas that do not separate thousands",
             mend="type one number with one decimal point, as 1234.5",
         )
     return "".join(groups) + (f".{last}" if last else "")

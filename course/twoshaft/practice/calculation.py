@@ -177,7 +177,7 @@ class Drawn:
             if any(step.near(figure, right[step.name]) for figure in shifted):
                 return "other", f"The point stands in the wrong place, by a factor of {factor}."
         if step.near(-said, right[step.name]):
-            return "other", "The sign is turned round."
+            return "other", "The sign is reversed."
         return "other", ""
 
     def _worked(self, own: Figures) -> dict[str, float]:

@@ -167,7 +167,7 @@ class LeakRig(Drawn):
             {
                 "pickers": [],
                 "sliders": [
-                    _slider("leak", "True leak", LEAK, 0.5, "ml/min", 1),
+                    _slider("leak", "True leak", LEAK, 0.5, "mL/min", 1),
                     _slider("warmer", "Air warms by", WARMER_K, 0.1, "K", 1),
                     _slider("minutes", "Time", (1, 20), 1, "min", 0),
                 ],
@@ -202,8 +202,8 @@ class LeakRig(Drawn):
             leak_picture(
                 test.pressure_mbar, end - OUTSIDE_MBAR, start - lost - OUTSIDE_MBAR, minutes
             ),
-            f"By the gauge alone the leak is {raw:.1f} ml/min; with the temperature {rate:.1f} "
-            f"ml/min. Allowed are {most:g} ml/min, the guard band is {band:.1f} ml/min: proven "
+            f"By the gauge alone the leak is {raw:.1f} mL/min; with the temperature {rate:.1f} "
+            f"mL/min. Allowed are {most:g} mL/min, the guard band is {band:.1f} mL/min: proven "
             f"{proven}.",
         )
 

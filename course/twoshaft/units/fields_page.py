@@ -26,7 +26,7 @@ LONGER = {
     "per k": "1/K", "um per m k": "µm/(m·K)", "n per mm": "N/mm", "n per um": "N/µm",
     "n per mm3": "N/mm³", "pa s": "Pa·s", "stress pa": "Pa", "minutes to do": "minutes",
     "minutes to undo": "minutes", "kg per litre": "kg/l", "mm2 per s": "mm²/s",
-    "ml per min": "ml/min", "litre per mm": "l/mm", "kg m2": "kg·m²",
+    "ml per min": "mL/min", "litre per mm": "l/mm", "kg m2": "kg·m²",
 }  # fmt: skip
 """The same, where it takes several words."""
 

@@ -225,7 +225,7 @@ def _mark_field(
     if is_carried and best.share >= 1:
         sentences = ("It follows from your earlier figures, so it is marked with those.",)
     elif fell_back:
-        sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
+        sentences = (*sentences, "No later figure can be worked out from your earlier ones.")[:2]
     drawn = ""
     if explain and best.share < 1:
         drawn = judge_of(asked).drawn(asked, reference, read[name], unit)
@@ -312,7 +312,7 @@ def _notes(
             f"{issued['module']}, attempt {issued['attempt']}."
         )
     if sheet.given_digest and sheet.given_digest != given_digest(issued["given"]):
-        yield "The sheet was filled under other readings than those issued; it is marked on those."
+        yield "The sheet was filled in for other readings; it is marked on the issued ones."
     unknown = sorted(set(sheet.answers) - set(clean.fields))
     if unknown:
         yield f"Fields that no form asks for were ignored: {', '.join(unknown[:5])}."

@@ -127,7 +127,7 @@ def leak_rate(lost_mbar: float, air_l: float, time_minute: float, outside_mbar: 
     Returns
     -------
     pint.Quantity
-        [ml/min]: volume times fall, over time and outside pressure.
+        [mL/min]: volume times fall, over time and outside pressure.
 
     Examples
     --------

@@ -78,5 +78,5 @@ def _leak_test(unit: Unit) -> Iterator[tuple[str, str, str]]:
     )
     band = GUARD * leak_rate.plain(u, inside, test.minutes, OUTSIDE_MBAR)
     if 2 * band > test.leak_most_ml_per_min:
-        what = f"the guard band of {band:.1f} ml/min takes more than half of the leak allowed"
+        what = f"the guard band of {band:.1f} mL/min takes more than half of the leak allowed"
         yield "leak test", what, "test longer, or with a better gauge or thermometer"

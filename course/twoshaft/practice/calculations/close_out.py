@@ -118,7 +118,7 @@ LEAK = Calculation(
              lambda s: s["fall"] - s["cooler"] * s["kelvin"],
              {"The other way: cooler air makes the gauge fall without any leak.":
               lambda s: s["fall"] + s["cooler"] * s["kelvin"]}, off=0.1),
-        Step("leak", "Leak, as air at the pressure outside", "ml/min",
+        Step("leak", "Leak, as air at the pressure outside", "mL/min",
              "1000 × {litres} × {lost} ÷ (5 × 1013)",
              lambda s: closeout.leak_rate.plain(s["lost"], s["litres"], 5, OUTSIDE),
              {"This is what left in the whole time; divide by the minutes.":

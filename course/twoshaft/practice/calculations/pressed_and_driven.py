@@ -5,7 +5,8 @@ import math
 from twoshaft.models import fit
 from twoshaft.practice.calculation import Calculation, Figures, Given, Step
 
-STEEL_PER_K, ALUMINIUM_PER_K = 11e-6, 23e-6
+STEEL_PER_K = fit.STEEL.expansion_per_k
+ALUMINIUM_PER_K = fit.CAST_ALUMINIUM.expansion_per_k
 
 
 def _depths(s: Figures) -> list[float]:
@@ -58,7 +59,7 @@ PRESS = Calculation(
 HEAT = Calculation(
     "warm-to",
     "How warm",
-    "An aluminium case grows 0.023 mm for each metre and degree. Add 25 degrees, which it loses "
+    "An aluminium case grows 0.0215 mm for each metre and degree. Add 25 degrees, which it loses "
     "on its way to the seat.",
     (
         Given("grip", "interference of the pair", 20, 60, 5, "µm"),
@@ -66,7 +67,7 @@ HEAT = Calculation(
         Given("room", "room", 15, 25, 1, "°C"),
     ),
     (
-        Step("rise", "Rise that just frees it", "K", "{grip} ÷ ({across} × 0.023)",
+        Step("rise", "Rise that just frees it", "K", "{grip} ÷ ({across} × 0.0215)",
              lambda s: s["grip"] / (s["across"] * 1e3) / ALUMINIUM_PER_K,
              {"You took the growth of steel.":
               lambda s: s["grip"] / (s["across"] * 1e3) / STEEL_PER_K,
@@ -85,14 +86,14 @@ HEAT = Calculation(
 PLAY = Calculation(
     "play-when-warm",
     "The play while it is warm",
-    "A steel ring grows 0.011 mm for each metre and degree.",
+    "A steel gear grows 0.0115 mm for each metre and degree.",
     (
         Given("across", "diameter", 30, 60, 5, "mm"),
         Given("rise", "warmer by", 70, 95, 5, "K"),
         Given("grip", "interference when cold", 8, 20, 1, "µm"),
     ),
     (
-        Step("growth", "It grows by", "µm", "{across} × {rise} × 0.011",
+        Step("growth", "It grows by", "µm", "{across} × {rise} × 0.0115",
              lambda s: fit.growth.plain(s["across"] / 1e3, STEEL_PER_K, s["rise"]) * 1e6,
              {"You took the growth of aluminium.":
               lambda s: fit.growth.plain(s["across"] / 1e3, ALUMINIUM_PER_K, s["rise"]) * 1e6}),

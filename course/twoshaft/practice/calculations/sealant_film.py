@@ -20,7 +20,7 @@ BEAD = Calculation(
              lambda s: film.bead_to_film.plain(s["bead"], s["width"]),
              {"You took the diameter for the radius.":
               lambda s: math.pi * s["bead"] ** 2 / s["width"],
-              "The square is missing.": lambda s: math.pi * s["bead"] / 4 / s["width"]}),
+              "You left out the square.": lambda s: math.pi * s["bead"] / 4 / s["width"]}),
         Step("over", "Left over on 100 mm", "mm³", "({film} − {gap}) × {width} × 100",
              lambda s: film.surplus.plain(s["film"], s["gap"], s["width"], 100.0),
              {"The gap was not taken off.": lambda s: s["film"] * s["width"] * 100}, off=0.6),

@@ -2,11 +2,12 @@
 
 import math
 
-from twoshaft.models import shim
+from twoshaft.models import fit, shim
 from twoshaft.practice.calculation import Calculation, Figures, Given, Step
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace
 
-STEEL_PER_K, ALUMINIUM_PER_K = 11.5e-6, 23e-6
+STEEL_PER_K = fit.STEEL.expansion_per_k
+ALUMINIUM_PER_K = fit.CAST_ALUMINIUM.expansion_per_k
 
 
 def _root(s: Figures) -> float:
@@ -117,7 +118,8 @@ CORD = Calculation(
     (
         Step("torque", "The torque", "N·m", "{pull} × {radius} ÷ 1000",
              lambda s: s["pull"] * s["radius"] / 1e3,
-             {"You doubled the radius.": lambda s: s["pull"] * s["radius"] / 500}),
+             {"You used twice the radius; the torque is pull times radius.":
+              lambda s: s["pull"] * s["radius"] / 500}),
         Step("bearings", "Of the bearings alone", "N·m", "{torque} − {seals}",
              lambda s: s["torque"] - s["seals"],
              {"You added the seals; they come off.": lambda s: s["torque"] + s["seals"],
@@ -131,7 +133,7 @@ CORD = Calculation(
 WARM = Calculation(
     "cold-to-warm",
     "From cold to warm",
-    "The aluminium case grows 23 µm for each metre and degree, the steel shaft 11.5 µm. The case "
+    "The aluminium case grows 21.5 µm for each metre and degree, the steel shaft 11.5 µm. The case "
     "holds the outer rings from outside, so it takes preload away as it grows.",
     (
         Given("span", "span between the bearings", 0.10, 0.25, 0.01, "m"),
@@ -139,7 +141,7 @@ WARM = Calculation(
         Given("cold", "preload when cold", 60, 120, 5, "µm"),
     ),
     (
-        Step("case", "The case grows by", "µm", "23 × {span} × {rise}",
+        Step("case", "The case grows by", "µm", "21.5 × {span} × {rise}",
              lambda s: ALUMINIUM_PER_K * 1e6 * s["span"] * s["rise"],
              {"That is the growth of steel.":
               lambda s: STEEL_PER_K * 1e6 * s["span"] * s["rise"]}),

@@ -119,7 +119,7 @@ BLIND = Calculation(
     (
         Given("across", "width of the hole", 6, 10, 0.5, "mm"),
         Given("room", "length of the room under the tip", 4, 9, 0.5, "mm"),
-        Given("oil", "oil in the hole", 0.6, 1.2, 0.05, "cm³"),
+        Given("oil", "oil in the hole", 0.75, 1.2, 0.05, "cm³"),
         Given("pitch", "pitch", 1.0, 1.5, 0.25, "mm"),
     ),
     (
@@ -127,7 +127,7 @@ BLIND = Calculation(
              lambda s: math.pi / 4 * s["across"] ** 2 * s["room"] / 1e3,
              {"You took the width for the radius.":
               lambda s: math.pi * s["across"] ** 2 * s["room"] / 1e3,
-              "The square is missing.": lambda s: math.pi / 4 * s["across"] * s["room"] / 1e3}),
+              "You left out the square.": lambda s: math.pi / 4 * s["across"] * s["room"] / 1e3}),
         Step("over", "Oil that does not fit", "cm³", "{oil} − {volume}",
              lambda s: s["oil"] - s["volume"], off=0.006),
         Step("turns", "Turns before the head is down", "",

@@ -106,7 +106,7 @@ class Level(Row, frozen=True):
             else "The oil stands at the edge"
         )
         floor = f"on a slope of {self.slope_deg:g}°" if self.slope_deg else "level"
-        return f"{stands}. The unit stands {floor}, its oil has {self.oil_c:g} °C"
+        return f"{stands}. The unit stands {floor}, its oil is at {self.oil_c:g} °C"
 
 
 class Fill(Record, frozen=True):
@@ -143,7 +143,7 @@ class Closed(Row, frozen=True):
     def text(self) -> str:
         """As it is asked."""
         return (
-            f"Closed at {self.closed_c:g} °C, now {self.now_c:g} °C; its seals hold "
+            f"Blocked at {self.closed_c:g} °C, now {self.now_c:g} °C; its seals hold "
             f"{self.seal_mbar:g} mbar"
         )
 
@@ -168,7 +168,7 @@ class Breather(Record, frozen=True):
 
 
 class Tested(Row, frozen=True):
-    """Another unit under test: leak found, largest leak allowed, uncertainty [ml/min]."""
+    """Another unit under test: leak found, largest leak allowed, uncertainty [mL/min]."""
 
     id: str
     leak: float
@@ -179,8 +179,8 @@ class Tested(Row, frozen=True):
     def text(self) -> str:
         """As it is asked."""
         return (
-            f"Leak {self.leak:.1f} ml/min, allowed {self.most:g} ml/min, standard uncertainty "
-            f"{self.u:.1f} ml/min"
+            f"Leak {self.leak:.1f} mL/min, allowed {self.most:g} mL/min, standard uncertainty "
+            f"{self.u:.1f} mL/min"
         )
 
 
@@ -202,7 +202,7 @@ class Leak(Record, frozen=True):
         Air in the unit [°C].
     litres, minutes : float
     most, u : float
-        Largest leak allowed, standard uncertainty of the leak [ml/min].
+        Largest leak allowed, standard uncertainty of the leak [mL/min].
     others : tuple of Tested
     answers : tuple of Option
     foam : Foam or None

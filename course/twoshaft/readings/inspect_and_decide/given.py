@@ -114,8 +114,8 @@ class Case(Row, frozen=True):
     def text(self) -> str:
         """As it is asked."""
         return (
-            f"Bad by {self.bad_percent:g} %. Renewing {self.renew_h:g} h, stripping again "
-            f"{self.again_h:g} h, a sure measurement {self.look_h:g} h"
+            f"Chance that it is bad: {self.bad_percent:g} %. Renewing {self.renew_h:g} h, "
+            f"stripping again {self.again_h:g} h, a sure measurement {self.look_h:g} h"
         )
 
 

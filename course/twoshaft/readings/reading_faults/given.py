@@ -256,7 +256,9 @@ class Read(Row, frozen=True):
     @property
     def text(self) -> str:
         """As it is asked."""
-        return f"the scale shows {self.shown_n:g} N, {self.alone_n:g} N of it the other shaft"
+        return (
+            f"the scale shows {self.shown_n:g} N, of which the other shaft takes {self.alone_n:g} N"
+        )
 
 
 class Cord(Record, frozen=True):

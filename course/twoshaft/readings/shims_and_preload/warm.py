@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import asdict
 
 from twoshaft.models.bearing.heat import support_change
+from twoshaft.models.fit import CAST_ALUMINIUM, STEEL
 from twoshaft.models.shim import target_interference
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
@@ -14,8 +15,11 @@ from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm
 from twoshaft.records import Option
 
 CLEAR_UM = 4.0
-GROWTH = {"aluminium": 23.0, "steel": 12.0}
-"""Of a metre for each degree [um/K]: handbook figures, from memory."""
+GROWTH = {
+    "aluminium": round(CAST_ALUMINIUM.expansion_per_k * 1e6, 1),
+    "steel": round(STEEL.expansion_per_k * 1e6, 1),
+}
+"""Of a metre for each degree [um/K]: the metals of press fits, so that one steel has one figure."""
 
 
 def draw(lot: Lot) -> Warm:
@@ -54,7 +58,7 @@ def draw(lot: Lot) -> Warm:
 def _pairs(stream: Stream) -> tuple[Heated, ...]:
     """Pairs held from outside or from inside, cases of two materials, and how warm each part is.
 
-    The shaft is of steel, and both lengths are alike. Growths: handbook figures, from memory.
+    The shaft is of steel, and both lengths are alike.
     """
     found = []
     for n, way in enumerate(stream.shuffled((1, 0, -1, stream.choice((1, -1)))), 1):

@@ -147,8 +147,8 @@ class Drained(Row, frozen=True):
     def text(self) -> str:
         """As it is asked."""
         return (
-            f"Holds {self.capacity_litre:.2f} l, {self.stays_litre:.2f} l cling, "
-            f"{self.drained_litre:.2f} l drained"
+            f"Holds {self.capacity_litre:.2f} l; {self.stays_litre:.2f} l clings inside; "
+            f"{self.drained_litre:.2f} l was drained"
         )
 
 

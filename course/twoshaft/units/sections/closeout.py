@@ -57,7 +57,7 @@ class LeakTest(Section):
     minutes: float = Field(gt=0.5, le=60, allow_inf_nan=False)
     """How long it lasts [minutes]."""
     leak_most_ml_per_min: float = Field(gt=0, le=200, allow_inf_nan=False)
-    """Largest leak allowed, as air outside [ml/min]."""
+    """Largest leak allowed, as air outside [mL/min]."""
     gauge_mbar: float = Field(gt=0, le=10, allow_inf_nan=False)
     """Standard uncertainty of one reading of the gauge [mbar]."""
     thermometer_k: float = Field(ge=0, le=2, allow_inf_nan=False)

@@ -79,13 +79,13 @@ def counted(right: int, lines: int, luck: int) -> str:
     >>> counted(1, 2, 0)
     '1 of the 2 lines is right.'
     >>> counted(3, 4, 3)
-    '3 of the 4 lines are right. Luck gets as far, so points begin when all 4 are.'
+    '3 of the 4 lines are right. Guessing gets you as far, so points begin when all 4 are right.'
     """
     told = f"{right} of the {lines} lines {'is' if right == 1 else 'are'} right."
     if not 0 < right <= luck:
         return told
     begin = f"all {lines}" if luck + 1 == lines else str(luck + 1)
-    return f"{told} Luck gets as far, so points begin when {begin} are."
+    return f"{told} Guessing gets you as far, so points begin when {begin} are right."
 
 
 def led(line: str, sentence: str) -> str:

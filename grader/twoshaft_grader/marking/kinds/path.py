@@ -59,7 +59,7 @@ class PathJudge(Judge):
             )
         if trial.done.get(shift.SHOWN) is False:
             told.append(
-                "Your moves show it only where a loose part happens to lie right."
+                "Your moves show it only where a loose part happens to lie in the right place."
                 if any(0 < shown < 1 for shown in trial.shows)
                 else "With the assembly fault in it, each of your moves would feel as it should."
             )

@@ -219,7 +219,7 @@ def test_a_damaged_sheet_is_not_handed_in(workplace, ana):
 
 def test_what_is_not_offered_is_one_sentence(ana):
     for doing in (ana.get, ana.hand_in):
-        with pytest.raises(CohortError, match=r"no assignment “../a02” to be had"):
+        with pytest.raises(CohortError, match=r"no assignment “../a02” that you can get"):
             doing("../a02")
 
 

@@ -165,6 +165,17 @@ class Lab:
         self.contexts.append(context)
         return context.new_page()
 
+    def profile(self, folder: Path):
+        """A browser of its own with a real profile, kept in a folder: its windows lose the focus
+        when another tab comes to the front, as a person's do. Returns its context.
+        """
+        context = self.chromium.browser_type.launch_persistent_context(
+            folder, executable_path=chromium_path(), headless=True, args=FLAGS, viewport=SIZE
+        )
+        context.set_default_timeout(PATIENCE_MS)
+        self.contexts.append(context)
+        return context
+
     def window(self):
         """The window that tests share."""
         if not self.kept.page or self.kept.page.is_closed():

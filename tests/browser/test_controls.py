@@ -389,6 +389,26 @@ def test_two_windows_show_each_other_what_was_saved(lab, folder, wait_until, for
     wait_until(there.get_by_role("radio", name="For heat").is_checked)
 
 
+def test_a_window_of_another_profile_shows_what_was_saved_when_it_is_come_back_to(
+    lab, folder, wait_until, open_form, tmp_path
+):
+    one, other = (lab.profile(tmp_path / name) for name in ("one", "other"))
+    tab, aside = one.pages[0], one.new_page()
+    form, there = open_form(tab), open_form(other.pages[0])
+    for page in (tab, aside):  # a driven page believes that it always has the focus
+        driver = one.new_cdp_session(page)
+        driver.send("Emulation.setFocusEmulationEnabled", {"enabled": False})
+    for gap in ("2 mm", "3 mm"):  # come back to a second time, soon after the first
+        aside.bring_to_front()
+        wait_until(lambda: not tab.evaluate("document.hasFocus()"))
+        there.get_by_label("How wide is the gap?").fill(gap)
+        there.get_by_label("How wide is the gap?").press("Enter")
+        wait_until(lambda gap=gap: stored(folder, "gap") == gap)
+        tab.bring_to_front()
+        # Nothing in it is touched.
+        wait_until(lambda gap=gap: form.get_by_label("How wide is the gap?").input_value() == gap)
+
+
 def test_an_answer_that_cannot_be_read_is_one_message_and_counted_apart(form, wait_until):
     box = form.get_by_label("How wide is the gap?")
     box.fill("1.25")

@@ -180,7 +180,14 @@ def test_feedback_leads_into_the_lesson(order, wait_until, screenshot):
     page.get_by_label("How many minutes are left over?").fill("10 min")
     page.keyboard.press("Tab")
     wait_until(lambda: order.stored("clock-left") == "10 min")
-    order.hand_in()
+    page = order.hand_in()
+    # What was said and the receipt are both in sight, whole.
+    room = page.locator(f"{FRONT} .jp-WindowedPanel-outer").bounding_box()
+    for told in (".ts-said", "[data-key^='receipt']"):
+        node = page.locator(f"{FRONT} {told}")
+        wait_until(lambda node=node: node.bounding_box()["y"] >= room["y"] - 1)
+        seen = node.bounding_box()
+        assert seen["y"] + seen["height"] <= room["y"] + room["height"] + 1
     order.given_back()
     (feedback,) = order.mine.glob("feedback/**/*.html")
     lab, at = order.lab, feedback.relative_to(order.lab.root).as_posix()
@@ -198,3 +205,20 @@ def test_feedback_leads_into_the_lesson(order, wait_until, screenshot):
         return text.lower().replace("’", "").startswith(title[:12])
 
     wait_until(heading)
+
+
+def test_signing_in_fits_a_narrow_window(order, wait_until):
+    page = order.start_page(order.lab.page(width=320, height=640))
+    form, known = page.locator(f"{FRONT} .ts-sign-in"), page.get_by_role("button", name="Sign out")
+    form.or_(known).first.wait_for()
+    if known.count():
+        known.click()
+    form.wait_for()
+    out = """() => {
+      const form = document.querySelector(".ts-sign-in");
+      const end = form.closest(".jp-OutputArea-output").getBoundingClientRect().right;
+      return [...form.querySelectorAll("*")]
+        .filter((one) => one.getBoundingClientRect().right > end + 1)
+        .map((one) => one.outerHTML.slice(0, 60));
+    }"""
+    wait_until(lambda: page.evaluate(out) == [])

@@ -313,6 +313,23 @@ def test_a_unit_without_physics_and_a_module_without_a_recipe_still_print():
     assert "Invented unit" not in as_page(bench_sheet("order-of-work", real))
 
 
+@pytest.mark.parametrize("module", RECIPES)
+def test_what_a_row_is_about_heads_it(module):
+    sheet = bench_sheet(module, _shipped(UNITS[0]))
+    page = as_page(sheet)
+    rows = re.findall(r"<tr>(.*?)</tr>", page.split("<tbody>", 1)[1], flags=re.S)
+    begun = [row for row in rows if "<th" in row]
+    for row in begun:
+        cells = re.findall(r"<(th|td)([^>]*)>(.*?)</", row, flags=re.S)
+        written = [(tag, more) for tag, more, text in cells if text.strip("☐ \n")]
+        heads = [more for tag, more in written if tag == "th"]
+        if "col" not in heads[0]:
+            assert written[0] == ("th", ' scope="row"') and len(heads) == 1
+    tables = [block for block in sheet.blocks if block.kind == "table"]
+    expected = sum(any(row) for table in tables for row in table.rows)
+    assert page.count('<th scope="row">') == expected > 0
+
+
 def test_files_are_written_whole_and_bad_names_are_refused_in_a_sentence(tmp_path):
     unit = _shipped(UNITS[0])
     ((pdf, page),) = write_sheets(("sealant-film",), unit, tmp_path / "out", paper=Paper.LETTER)

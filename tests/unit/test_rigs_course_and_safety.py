@@ -133,3 +133,16 @@ def test_the_table_of_figures_is_what_the_reader_says():
     table = reading_table("t", [("18,5 kN", "kN"), ("1,234 mm", "mm")])
     assert table.rows[0] == ("18,5 kN", "read", "18.5 kN")
     assert table.rows[1][1] == "which one?" and "1.234 or 1234" in table.rows[1][2]
+
+
+def test_names_of_places_leave_each_other_alone_where_words_are_shown_larger(safety, scene):
+    drawing = ET.fromstring(hazard_picture(scene).plan["drawing"])
+    places = drawing.findall(".//*[@data-place]")
+    for number, place in enumerate(places, 1):
+        words = [one.text for one in place.iter() if one.tag.endswith("text")]
+        name = f"{number}  {safety.place_by_id[place.get('data-place')].name}"
+        lines = words[-1:] if words[-1] == name else words[-2:]
+        assert " ".join(lines) == name
+        # A letter is 0.6 of its size wide; the size is grown by half, and a place 160 wide.
+        assert all(0.6 * 12 * 1.5 * len(line) <= 160 for line in lines)
+    assert len(places) == len(safety.places)

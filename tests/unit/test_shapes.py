@@ -11,7 +11,8 @@ from twoshaft.models.audit import audit_shapes
 from twoshaft.models.order import OrderTask, model_order
 from twoshaft.models.shape import build_shown, draft, in_the_way, section_of, shapes_of
 from twoshaft.models.shape.pieces import Role
-from twoshaft.plots.unit_section import part_look, step_marks, unit_figure
+from twoshaft.plots.style import TEXT_PX
+from twoshaft.plots.unit_section import part_look, step_marks, unit_figure, unit_picture
 from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import MOST_SOLIDS, Shapes
@@ -288,3 +289,13 @@ def test_what_goes_on_a_part_on_the_bench_meets_only_what_is_there(late):
     assert in_the_way(late, "fit-diff-shim", ["fit-diff-front-ring", "fit-left-seal"]) == ()
     on_top = in_the_way(late, "fit-speed-gear", ["press-diff-bearings"])
     assert {one.other.solid.id for one in on_top} == {"diff-rear-cone"}
+
+
+def test_names_of_views_end_within_the_picture_and_lines_of_words_keep_apart(unit):
+    picture = unit_picture(unit)
+    for anchor, x, name in re.findall(
+        r'<text class="tsu-v tsu-on"( text-anchor="end")? x="(\d+)"[^>]*>([^<]+)<', picture.body
+    ):
+        # As large as letters are shown (1.7 times), 0.6 of their size wide.
+        wide = 0.6 * 1.7 * TEXT_PX * len(name)
+        assert (float(x) if anchor else float(x) + wide) <= picture.width

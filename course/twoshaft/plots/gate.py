@@ -33,7 +33,7 @@ CLASSES = (
     f".tsg-mid{{fill:none;stroke:{style.QUIET_NOW};stroke-width:{style.THIN_PX};"
     "stroke-dasharray:12 3 2 3}"
     f".tsg-hatch{{stroke:{style.INK_NOW};stroke-width:.8}}"
-    f".tsg-gear{{font:600 {style.SMALL_PX}px {style.FONT};fill:{style.INK_NOW};"
+    f".tsg-gear{{font:600 {style.grown(style.SMALL_PX)} {style.FONT};fill:{style.INK_NOW};"
     f"paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     f".tsg-halo{{paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     ".tsg-in{text-decoration:underline;font-weight:800}"

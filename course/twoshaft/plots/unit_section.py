@@ -37,6 +37,7 @@ _SHELL_HATCHES = ((45, 13), (135, 13), (45, 10), (135, 10))
 _HATCHES = ((135, 6), (45, 6), (135, 8.5), (45, 8.5), (135, 4.5), (45, 4.5))
 _THICK, _THIN = 0.8 * style.THICK_PX, 0.4 * style.THICK_PX  # two to one, ISO 128-2
 _ROUND = 1
+_MOST_WIDE = 1.05  # a letter shown as large as it gets, in sizes of its type
 
 
 def _hatch_id(turn: float, gap: float) -> str:
@@ -124,7 +125,7 @@ def unit_picture(unit: Unit, no_way: frozenset[str] = frozenset()) -> UnitPictur
     hatches = hatching(section)
     parts = []
     for one in placed:
-        parts += _view(unit, replace(one, view=without_way(one.view, no_way)), hatches)
+        parts += _view(unit, replace(one, view=without_way(one.view, no_way)), hatches, width)
     foot = "Drawn to scale; distances of neighbouring shafts are true."
     if not section.own:
         foot = "A schematic by usual proportions: the unit file gives no shapes."
@@ -300,7 +301,7 @@ def _open_part(one: Drawn) -> str:
     return "<g" if one.solid.part is None else _opening(one.solid.part)
 
 
-def _view(unit: Unit, placed: Placed, hatches: dict[str, str]) -> list[str]:
+def _view(unit: Unit, placed: Placed, hatches: dict[str, str], end: float) -> list[str]:
     view, ends = placed.view, dict[str, tuple[float, float]]()
     for axis, _ in view.axes:
         along = [one.bounds for one in view.drawn if one.solid.axis == axis
@@ -308,16 +309,24 @@ def _view(unit: Unit, placed: Placed, hatches: dict[str, str]) -> list[str]:
         if along:
             ends[axis] = min(one[0] for one in along), max(one[2] for one in along)
     return [
-        view_name(placed, *view.bounds[:2]),
+        view_name(placed, *view.bounds[:2], end),
         *view_solids(unit, placed, hatches, _open_part),
         *axis_lines(placed, ends),
     ]
 
 
-def view_name(placed: Placed, z: float, height: float) -> str:
-    """The name of a view above its upper left corner, as SVG."""
+def view_name(placed: Placed, z: float, height: float, end: float | None = None) -> str:
+    """The name of a view above its upper left corner, as SVG.
+
+    end: where the picture ends [px]; a name that would pass it, with letters as large as they can
+    be shown, ends there.
+    """
     x, top = placed.px(z, height)
-    return f'<text class="tsu-v" x="{x:.0f}" y="{top - 14:.0f}">{escape(placed.view.name)}</text>'
+    anchor = ""
+    if end is not None and x + _MOST_WIDE * style.TEXT_PX * len(placed.view.name) > end:
+        anchor, x = ' text-anchor="end"', end - _EDGE_PX
+    name = escape(placed.view.name)
+    return f'<text class="tsu-v tsu-on"{anchor} x="{x:.0f}" y="{top - 14:.0f}">{name}</text>'
 
 
 def view_solids(
@@ -409,10 +418,9 @@ def box_name(one: Drawn, px: Callable[[float, float], tuple[float, float]], scal
     z0, y0, z1, y1 = one.bounds
     x, y = px((z0 + z1) / 2, (y0 + y1) / 2)
     lines = fitted_lines(one.name, int((z1 - z0) * scale / 6.2), 2)
-    first = y - (len(lines) - 1) * 7 + 4
     return "".join(
-        f'<text class="tsu-t" text-anchor="middle" x="{x:.1f}" y="{first + 14 * k:.1f}">'
-        f"{escape(line)}</text>"
+        f'<text class="tsu-t" text-anchor="middle" x="{x:.1f}" y="{y + 4:.1f}" '
+        f'dy="{1.2 * (k - (len(lines) - 1) / 2):.1f}em">{escape(line)}</text>'
         for k, line in enumerate(lines)
     )
 

@@ -13,7 +13,8 @@ from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing
 from twoshaft.safety import Safety
 
-WIDE, HIGH, COLUMNS = 160, 202, 6
+WIDE, HIGH, COLUMNS = 160, 192, 6
+_SHORT = 14  # letters of a name that fit under their picture where words are shown larger
 _FAINT = f"color-mix(in srgb, {style.INK_NOW} 12%, {style.PAPER_NOW})"
 _HALF = f"color-mix(in srgb, {style.INK_NOW} 55%, {style.PAPER_NOW})"
 _STYLE = (
@@ -44,6 +45,19 @@ def _path(d, kind="w") -> str:
 
 def _words(x, y, text) -> str:
     return f'<text class="tsf-t" text-anchor="middle" x="{x}" y="{y}">{escape(text)}</text>'
+
+
+def _label(name: str) -> str:
+    """The name of a place; a long one in two lines, so that it leaves its neighbours' alone."""
+    if len(name) <= _SHORT:
+        return _words(WIDE / 2, 173, name)
+    break_at = min(
+        (at for at, letter in enumerate(name) if letter == " "),
+        key=lambda at: abs(at - len(name) / 2),
+        default=len(name),
+    )
+    lines = name[:break_at], name[break_at + 1 :]
+    return "".join(_words(WIDE / 2, y, line) for y, line in zip((166, 183), lines, strict=True))
 
 
 def _limb(d) -> str:
@@ -444,7 +458,7 @@ def workshop_drawing(safety: Safety, views: Mapping[str, int]) -> str:
             f'<g class="tsh-place" data-place="{place}" transform="translate({x} {y})">'
             f'<rect class="tsh-hit" x="3" y="2" width="{WIDE - 6}" height="{HIGH - 8}" rx="4"/>'
             f"{PICTURES[place](hazard.id if hazard else '')}"
-            f"{_words(WIDE / 2, 173, f'{n + 1}  {safety.place_by_id[place].name}')}</g>"
+            f"{_label(f'{n + 1}  {safety.place_by_id[place].name}')}</g>"
         )
     drawn.add(
         f'<text class="tsf-t" x="4" y="{HIGH * rows + 11}">Invented workshop, not to scale</text>'

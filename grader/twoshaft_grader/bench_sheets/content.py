@@ -74,6 +74,10 @@ class Table:
         rows = tuple((*start, *[""] * (len(columns) - len(start))) for start in starts)
         return cls(heading, columns, rows, say)
 
+    def head_of(self, row: tuple[str, ...]) -> int | None:
+        """Which cell says what a row is about: the first with text; None in an empty row."""
+        return next((n for n, text in enumerate(row) if text), None)
+
 
 @dataclass(frozen=True)
 class Point:

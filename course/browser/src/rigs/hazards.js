@@ -49,6 +49,13 @@ export function renderHazards({ model, el }) {
   );
   if (model.get("plan").more) tools.append(next);
 
+  const keys = make(
+    "p",
+    { class: "ts-keys" },
+    lookingOnly
+      ? "Choose a place to read what can be seen there. Keys: arrows go from place to place."
+      : "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons.",
+  );
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
     screen.asks(
@@ -60,15 +67,11 @@ export function renderHazards({ model, el }) {
       },
     ),
     screen.alert,
-    finding,
-    make(
-      "p",
-      { class: "ts-keys" },
-      lookingOnly
-        ? "Choose a place to read what can be seen there. Keys: arrows go from place to place."
-        : "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons.",
-    ),
+    // Where nothing is judged, the task has said it: the place looked at is to stay in sight.
+    lookingOnly ? null : finding,
+    lookingOnly ? null : keys,
     beside([picture], [box, !lookingOnly && tools]),
+    lookingOnly ? keys : null,
   );
 
   /**

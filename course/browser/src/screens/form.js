@@ -220,10 +220,17 @@ export function renderForm({ model, el }) {
   }
 
   let asked = 0;
-  // Another window may have saved since.
+  let again = 0;
+  // Another window may have saved since. Who comes back soon is shown it a moment later.
   const look = () => {
+    clearTimeout(again);
     if (document.visibilityState === "hidden") for (const view of views) view.flush();
-    if (document.visibilityState !== "visible" || Date.now() - asked < LOOK_MS) return;
+    if (document.visibilityState !== "visible") return;
+    const early = asked + LOOK_MS - Date.now();
+    if (early > 0) {
+      again = window.setTimeout(look, early);
+      return;
+    }
     asked = Date.now();
     screen.send({ type: "look" });
   };
@@ -255,6 +262,7 @@ export function renderForm({ model, el }) {
   screen.alert.textContent = model.get("notice");
   const unfocus = focusStays(el, `${sheet}/${model.get("task_id")}`);
   return () => {
+    clearTimeout(again);
     unfocus();
     others?.close();
     screen.close();

@@ -261,6 +261,7 @@ export function renderStart({ model, el }) {
       make(
         "td",
         {},
+        entry.due ? make("span", { class: "ts-due", "aria-hidden": "true" }, "Due ") : null,
         entry.due || "no date",
         entry.overdue ? make("span", { class: "ts-small-line" }, "date passed") : null,
       ),
@@ -504,7 +505,11 @@ export function renderStart({ model, el }) {
     const receipt = here.find((node) => node.dataset.key?.startsWith("receipt"));
     const next = here.find((node) => node !== receipt);
     const near = key.startsWith("hand in anyway") ? (receipt ?? next) : next;
-    (again ?? near ?? findAll(body, "a, button, select")[0])?.focus();
+    const to = again ?? near ?? findAll(body, "a, button, select")[0];
+    to?.focus({ preventScroll: true });
+    // What was said stands above; where both do not fit, the place of the focus counts.
+    said.scrollIntoView({ block: "nearest" });
+    to?.scrollIntoView({ block: "nearest" });
   }
   // Several traits change at once: draw when all have arrived.
   const later = () => {

@@ -152,7 +152,7 @@ given_table("The same pair with other shims; preload plus, end play minus", ["pa
 # %% [markdown]
 # ## The bench
 #
-# Here is a part of the build, the shift mechanism, on the simulated bench. In this lesson each decision is answered at once. In the exercise the bench gives readings only.
+# Here is a part of the build, the shift mechanism, on the simulated bench. Take a step in hand, turn the part the way it belongs, and put it in its place in the section: by keys, or carry it there with a hand. In this lesson each decision is answered at once. In the exercise the bench gives readings only.
 #
 # **Try:** build it correctly. Then take the lockout out, put its plate in another way, and prove it again.
 

@@ -87,6 +87,19 @@ def css_variables() -> str:
     )
 
 
+def dark_where_asked() -> str:
+    """Dark ground and light ink as CSS, for a page of its own in a browser that is asked for dark;
+    not where a learner has another ground arranged, and not on paper.
+    """
+    return (
+        "@media screen and (prefers-color-scheme: dark) {\n"
+        "html:not([data-ts-colour]) { color-scheme: dark; "
+        f"--jp-layout-color1: {INK}; --jp-content-font-color1: {PAPER}; }}\n"
+        f"html:not([data-ts-colour]) .twoshaft {{ --ts-accent: {ACCENT_ON_DARK}; "
+        f"--ts-on-accent: {INK}; }}\n}}\n"
+    )
+
+
 def _adjusted() -> str:
     """What is arranged for a learner, said on the page's root: large print, another ground."""
     sizes = " ".join(f"--ts-{name}: {px}px;" for name, px in LARGE_PX.items())

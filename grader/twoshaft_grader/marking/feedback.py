@@ -17,7 +17,7 @@ from twoshaft.outcomes import (
     load_outcomes,
     stand,
 )
-from twoshaft.plots.style import css_variables
+from twoshaft.plots.style import css_variables, dark_where_asked
 from twoshaft_grader.marking.outcomes import NONE, Decisions, with_points
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import FieldMark, SheetMark, Verdict
@@ -152,7 +152,7 @@ def feedback_page(
         shapes=SHAPES,
         kinds={verdict: kind_of(verdict) for verdict in Verdict},
         folded=FOLDED,
-        style=css_variables(),
+        style=css_variables() + dark_where_asked(),
         where_to_read=where_to_read,
         address=address_of,
         lesson=next((address_of(f, "") for t in mark.tasks for f in t.fields if f.lesson), ""),

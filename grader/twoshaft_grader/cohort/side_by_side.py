@@ -18,17 +18,13 @@ Job = TypeVar("Job")
 Found = TypeVar("Found")
 
 MOST = 4
-"""Copies at most: each takes some 300 MB, at the largest unit up to 670 MB."""
+"""Copies at most: each takes some 300 MB, at the largest unit up to 540 MB."""
 COLLECT_AFTER = 500_000
 """New objects until a copy looks for what nobody needs any more: it works for a minute, and most
 of what it has is needed to the end."""
 
 
-def side_by_side(
-    work: Callable[[Job], Found],
-    jobs: Sequence[Job],
-    long: Callable[[Job], bool] = lambda job: False,
-) -> Iterator[Found | None]:
+def side_by_side(work: Callable[[Job], Found], jobs: Sequence[Job]) -> Iterator[Found | None]:
     """What each job comes to, in their order; None where its process ended before the job.
 
     Parameters
@@ -36,9 +32,7 @@ def side_by_side(
     work : callable
         Takes a job; what it gives can be pickled.
     jobs : sequence
-        Taken up in their order, but for the long ones.
-    long : callable, optional
-        Whether a job is taken up before the others: the last copies then end near together.
+        Taken up in their order.
     """
     copies = min(MOST, _processors(), len(jobs))
     if copies < 2 or not hasattr(os, "fork"):
@@ -46,7 +40,7 @@ def side_by_side(
         return
     gc.collect()
     gc.freeze()  # what is there now is shared by all copies, and collected by none
-    waiting = deque(sorted(range(len(jobs)), key=lambda number: not long(jobs[number])))
+    waiting = deque(range(len(jobs)))
     done: dict[int, Found | None] = {}
     at_work = [_Copy.of(work, jobs) for _ in range(copies)]
     try:

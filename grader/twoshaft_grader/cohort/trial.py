@@ -25,8 +25,6 @@ from twoshaft_grader.notebooks.shrink import for_unit
 LEARNERS = 24
 """How many made-up learners an exercise is tried with: as many as a cohort may have, so that every
 support, group and face has its turn."""
-LONGEST = ("shift-and-lockout", "gear-train-and-checks")
-"""Modules that search most of a unit."""
 
 
 @dataclass(frozen=True)
@@ -84,8 +82,7 @@ def try_modules(
             for module, path in content.modules.items()
             if not chosen or module in chosen
         ]
-        trials = side_by_side(_whole, jobs, lambda job: job.module in LONGEST)
-        for job, trial in zip(jobs, trials, strict=True):
+        for job, trial in zip(jobs, side_by_side(_whole, jobs), strict=True):
             yield trial or Trial(
                 job.module, "its process ended before it was tried.", unexpected=True
             )

@@ -418,7 +418,7 @@ ref("blind-what", stopped, outcome="blind-holes", lesson=where, shows="oil-in-ho
 
 # %% tags=["reference"]
 EMPTIED = {"swabbed": "fit", "lamp": "fit", "rod-dry": "fit", "rod-wet": "swab", "solvent": "swab",
-           "swab-wet": "swab", "cured": "scrape", "crumbs": "scrape", "chips": "scrape",
+           "dark-oil": "swab", "cured": "scrape", "crumbs": "scrape", "chips": "scrape",
            "nozzle": "no-air", "rag": "no-air", "glasses": "no-air"}
 why = {"fit": "It was looked at down to the bottom, and is dry and empty there.",
        "swab": "Liquid is left at the bottom: it stops the bolt, or splits the wall, while the wrench clicks.",

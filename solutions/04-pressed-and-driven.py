@@ -310,9 +310,9 @@ ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3,
                        {id: RUNS[one] for id, one in (WAY | way).items()}, shown=[(id, "") for id in way]))
 
 # %% tags=["reference"]
-NEXT = {"jump-clear": "home", "dull-clear": "home", "sunk-clear": "home", "proud-clear": "home",
-        "flush-gap": "on", "even-gap": "on", "blows-gap": "on", "oil-gap": "on",
-        "start-lean": "straight", "jump-lean": "straight", "dull-lean": "straight", "stop-lean": "straight"}
+NEXT = {"jump-a": "home", "dull-a": "home", "sunk-in": "home", "stands-out": "home",
+        "flush": "on", "rises": "on", "as-many": "on", "oil-out": "on",
+        "started": "straight", "jump-b": "straight", "dull-b": "straight", "no-more": "straight"}
 STANDS = {"home": "No feeler goes under it anywhere: it is home, wherever its edge lies, and more force only loads the shoulder.",
           "on": "It stands off its shoulder all round, so it is straight, but not home: later it moves, and the play is wrong.",
           "straight": "It stands further out at one side: it has tilted, and driven on it scores its bore or cracks."}
@@ -387,7 +387,7 @@ ref("seal-wrong", ticked, outcome="seat-seal", shows=("lip", "depth-and-lean"), 
     "sealant": "A rubber-covered edge seals by itself; sealant can reach the lip."}) + missed(seal.faults, ticked, IS_SO))
 
 # %% tags=["reference"]
-DO = {"good-smooth": "leave", "good-sleeve": "leave", "good-near": "leave", "good-edge": "leave",
+DO = {"smooth": "leave", "led-over": "leave", "little-lean": "leave", "rubber-edge": "leave",
       "proud-smooth": "further", "proud-sleeve": "further", "proud-near": "further", "proud-edge": "further",
       "turned": "new", "leaning": "new", "deep": "new", "bare": "new", "proud-bare": "new"}
 LOOKS = {"leave": "Depth and lean lie within their limits, lip and grease are right, and it went in the right way: taken out, a good seal is scrap.",

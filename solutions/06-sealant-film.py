@@ -439,14 +439,14 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-EDGE = {"roll-small": "wipe", "seen-small": "wipe", "filled": "wipe", "mirror-small": "wipe",
+EDGE = {"roll-a": "wipe", "seen-b": "wipe", "filled": "wipe", "mirror-a": "wipe",
         "bare": "more", "unfilled": "more", "nothing": "more", "corner": "more",
-        "roll-fat": "less", "seen-fat": "less", "held": "less", "mirror-fat": "less"}
+        "roll-b": "less", "seen-a": "less", "held": "less", "mirror-b": "less"}
 small = "Whatever comes out looks like too much or too little, but it came out everywhere, and the lump is below what is safe."
 fat = "It looks well sealed, and it is; but the lump inside is above what is safe: it comes loose and starves a bearing."
 open_there = "Most of the edge looks right, but where nothing came out nothing shows that the gap is full: there it leaks."
 why = {
-    "roll-small": small, "seen-small": small, "mirror-small": small,
+    "roll-a": small, "seen-b": small, "mirror-a": small,
     "filled": "It looks thin, but the film is thicker than the gap, and what came out all along shows that it is full.",
 }
 
@@ -455,7 +455,7 @@ why |= {
     "bare": open_there, "corner": open_there,
     "unfilled": "It came out at the bolts, where the gap is narrow; in the wide places the film is thinner than the gap, and leaks.",
     "nothing": "A clean edge looks like good work, but where nothing came out, nobody knows that the gap is full.",
-    "roll-fat": fat, "seen-fat": fat, "mirror-fat": fat,
+    "roll-b": fat, "seen-a": fat, "mirror-b": fat,
     "held": "Only one place is thick, but it is the one by the oil gallery, and as much lies inside: more than is safe.",
 }
 ref("edge-do", {one.id: EDGE[one.id] for one in given.edge.lines}, outcome="size-film", shows="squeezed-out",

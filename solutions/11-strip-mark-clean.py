@@ -385,7 +385,7 @@ ref("clean-do", {one.id: CLEAN[one.id] for one in given.clean.lines}, outcome="c
 sheet.form("discard", sheet.each("discard-do", "What becomes of each part?", lines=given.discard.lines, options=given.discard.answers))
 
 # %% tags=["reference"]
-DISCARD = {"seal": "new", "spring-pin": "new", "nut": "new", "wrong-pull": "new", "pads": "look", "right-pull": "look",
+DISCARD = {"seal": "new", "spring-pin": "new", "nut": "new", "pull-outer": "new", "pads": "look", "pull-inner": "look",
            "teeth": "look", "ring-wear": "look", "shim": "place", "washer": "place", "cup": "place", "cap": "place"}
 BECOMES = {"new": "It does its work once, or was harmed as it came off, however good it looks: fitted again it lets go on the road.",
            "look": "Nobody can see whether it is good: wear has a limit, and a measured part is neither wasted nor trusted blindly.",

@@ -34,8 +34,8 @@ RACES = {
     "fatigue": "Look for holes with sharp cracked edges where the load was: the metal broke out from below.",
     "adhesive": "Look for metal that was dragged in the rolling direction: torn patches, rough to the nail.",
     "abrasive": "Look for a track that is dull all round, with a step at its edge: fine grit ground it away.",
-    "current": "Look for fine bars close together all round: sparks jumped at each roller as it turned.",
-    "moisture": "Look for dark etched patches, beside the track too: water reaches where no roller runs.",
+    "current": "Look for fine bars close together all round: sparks jumped at each ball as it turned.",
+    "moisture": "Look for dark etched patches, beside the track too: water reaches where no ball runs.",
     "false": "Look for hollows as far apart as the balls, red-brown round them, with no edge: it shook at rest.",
     "overload": "Look for dents as far apart as the balls, with an edge that stands up: a force pressed the balls in.",
     "particles": "Look for small dents of all sizes, anywhere in the track: chips were rolled over.",
@@ -481,10 +481,10 @@ sheet.form("parts",
     sheet.each("parts-worn", "What do you do with each part in the pictures?", lines=given.parts.drawn, options=given.parts.drawn_answers))
 
 # %% tags=["reference"]
-PARTS = {"ring-good": "use", "pad-good": "use", "spring-good": "use", "key-good": "use", "burr": "use",
-         "ring-worn": "renew", "pad-worn": "renew", "sleeve-round": "renew", "fork-bent": "renew",
-         "face-burr": "dress", "thread-burr": "dress", "shaft-burr": "dress",
-         "no-limit": "again", "dirty": "again", "warm-part": "again", "spread": "again"}
+PARTS = {"ring-grooves": "use", "pad-even": "use", "spring-length": "use", "key-ridge": "use", "rib": "use",
+         "ring-grip": "renew", "pad-slides": "renew", "sleeve-splines": "renew", "fork-plate": "renew",
+         "dowel-edge": "dress", "first-turn": "dress", "spline-edge": "dress",
+         "pad-page": "again", "dark-teeth": "again", "shaft-wash": "again", "key-read": "again"}
 BECOMES = {"use": "It is inside its limit, or its flaw does no harm: a new part would be no better.",
            "renew": "It is worn out or bent: bending it back, or hoping, does not make it sound again.",
            "dress": "Only raised metal is in the way: a fine stone or a file takes it off, and the part is as before.",
@@ -513,7 +513,7 @@ sheet.form("safe", sheet.each("safe-do", "What do you do in each situation?", li
 
 # %% tags=["reference"]
 SAFE = {"tap": "eyes", "plug": "eyes", "pin": "eyes", "spin-air": "still", "chips-air": "still",
-        "dry-spin": "still", "hold": "clear", "glove": "clear", "sleeve-cuff": "clear", "go-look": "go", "go-drill": "go", "go-turn": "go"}
+        "dry-spin": "still", "hold": "clear", "glove": "clear", "sleeve-cuff": "clear", "lamp": "go", "clamped-case": "go", "oiled-bearing": "go"}
 ACTS = {
     "go": "Nothing flies, falls or catches here: there is nothing to stop.",
     "eyes": "Chips, springs and struck parts fly off faster than you can blink, at anybody who stands near.",

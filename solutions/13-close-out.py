@@ -422,8 +422,8 @@ ref("joined-when", {one.id: JOINED[one.id] for one in given.joined.lines}, outco
 sheet.form("record", sheet.each("record-says", "What about each line?", lines=given.record.lines, options=given.record.answers))
 
 # %% tags=["reference"]
-KIND = {"trust": ("bolts", "shim", "oil", "leak"), "figure": ("some-oil", "some-shim", "some-bolts", "some-leak"),
-        "who": ("no-bolts", "no-shim", "no-oil", "no-leak"), "more": ("more-gears", "more-seal", "more-bearing", "more-oil")}
+KIND = {"trust": ("bolts-b", "shim-a", "oil-c", "leak-b"), "figure": ("oil-a", "shim-c", "bolts-a", "leak-c"),
+        "who": ("bolts-c", "shim-b", "oil-b", "leak-a"), "more": ("gears", "seal", "bearings", "old-noise")}
 RECORD = {line: to for to, lines in KIND.items() for line in lines}
 LINE = {"trust": "Day, initials, what, how much and with which tool: the next mechanic can check it.",
         "figure": "“Right”, “good” or “passed” is no figure, and a figure needs its unit: nobody can compare it in two years.",
@@ -444,7 +444,9 @@ ref("record-says", {one.id: RECORD[one.id] for one in given.record.lines}, outco
 sheet.form("hand", sheet.each("hand-do", "What do you do?", lines=given.hand.lines, options=given.hand.answers))
 
 # %% tags=["reference"]
-HAND = {one.id: one.id.partition("-")[0] for one in bank.lists["hand"]}
+AT_HAND = {"fine": ("all-gears", "old-parts", "rode-along", "bracket-bolt"), "tell": ("rings", "level-later", "hum", "mount"),
+           "keep": ("drip", "third", "plug-hole", "fifth"), "ask": ("plate", "shaft", "pits", "price")}
+HAND = {line: to for to, lines in AT_HAND.items() for line in lines}
 GIVE = {"fine": "It was tried or put right, and nothing is left for the owner to look after.",
         "tell": "It holds, and the owner has to know it: what is only said is forgotten, so write it down too.",
         "keep": "It is a fault of the unit, found before the owner finds it: handed over, it comes back or hurts somebody.",
@@ -524,8 +526,8 @@ if road.looks:
 sheet.form("safe", sheet.each("safe-do", "What do you do in each situation?", lines=given.safe.lines, options=given.safe.answers))
 
 # %% tags=["reference"]
-OF = {"hot": "cool", "bar": "vent", "stand": "stand", "go": "go"}
-SAFE = {one.id: OF[one.id.partition("-")[0]] for one in bank.lists["safe"]}
+SAFE = {"drain": "cool", "exhaust": "cool", "level-plug": "cool", "air-line": "vent", "wrench": "vent", "ear": "vent",
+        "jack": "stand", "two-bolts": "stand", "wheels": "stand", "soap": "go", "hand-pump": "go", "level-floor": "go"}
 ACTS = {"go": "Nothing is hot, under much pressure or badly held here: there is nothing to stop.",
         "cool": "Hot oil and hot metal burn before the hand is back: wait, or cover skin and face.",
         "vent": "Air in a case stores force: it throws a plug, bursts a cover or harms an ear. Let it down first.",

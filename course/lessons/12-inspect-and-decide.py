@@ -52,7 +52,7 @@ lettered([("False brinelling", race_picture(inspect.marks_of("false", 3, 20, see
           ("Overload deformation", race_picture(inspect.marks_of("overload", 3, 20, seed=4)))])
 
 # %% [markdown] tags=["then"]
-# In both, the marks lie as far apart as the balls. **False brinelling** rubs metal away while the bearing stands still and shakes: red-brown, no edge. An **overload** pushes metal aside: an edge stands up, and the ground finish is still in the dent. So the first bearing was shaken at rest, and the second was fitted badly.
+# In both, the marks lie as far apart as the balls. **False brinelling** rubs metal away while the bearing stands still and shakes: red-brown, no edge. An **overload** pushes metal aside: an edge stands up, and the ground finish is still in the dent. So the first bearing was shaken at rest. The second was pressed on through its balls, or took a blow.
 #
 # Put other damage under the lamp. Change its size and place. Which signs stay?
 

@@ -1,5 +1,7 @@
 """Close out in a real browser: a chart read, answers saved, reopened, marked; rigs by keys."""
 
+from itertools import pairwise
+
 import pytest
 
 from twoshaft_grader.marking import solve
@@ -70,6 +72,9 @@ def test_rigs_answer_to_keys(learner, wait_until, screenshot, dark):
     screenshot(page, f"close-out-leak-{look}")
 
     road = rig("From complaint to cause")
+    road.scroll_into_view_if_needed()
+    tops = [one.bounding_box()["y"] for one in road.locator("select").all()]
+    assert len(tops) == 5 and all(b >= a + 24 for a, b in pairwise(tops)), "one test a line"
     road.locator("select").first.focus()
     page.keyboard.type("yes")
     wait_until(lambda: "One cause is left" in road.inner_text())

@@ -104,6 +104,24 @@ def test_any_figure_gets_a_verdict(figure, which):
         assert how in ("right", "follows", "other")
 
 
+@each_one
+def test_a_figure_from_which_nothing_follows_is_told_like_any_other(module, one, tmp_path):
+    drill = Drill(Keep(tmp_path), module, one, Random(1))
+    while drill.stage != OWN:
+        drill.screen.on_fresh()
+    for figure in ("0", "-0", "-900"):
+        for which in drill.asked:
+            values = {
+                step.name: f"{figure if step is which else 1} {step.unit}".strip()
+                for step in drill.asked
+            }
+            drill.screen.hear({"type": "give", "values": values})
+            told = drill.screen.told
+            assert set(told) == set(values)
+            assert all(values[name] in said["said"] for name, said in told.items())
+            assert not any("nan" in f"{said['said']} {said['why']}" for said in told.values())
+
+
 def every_reading(one):
     """A given's readings from end to end, by its step."""
     return st.integers(0, round((one.high - one.low) / one.step)).map(

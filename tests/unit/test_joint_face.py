@@ -20,6 +20,15 @@ def face(joint_stiffness=3e10, gap=None, points=RING, **more):
     return joint.Face(points, 0.015, 0.012, 1.7e8, joint_stiffness, gap, **more)
 
 
+def test_head_and_engaged_thread_give_like_so_much_more_bolt():
+    """M8 by hand: 0.83 d on the nominal section, grip and 0.5 d on the root section."""
+    nominal, root = math.pi / 4 * 8.0**2, math.pi / 4 * 6.466**2
+    for grip in (10.0, 30.0, 100.0):
+        stiffness = 205 / (0.83 * 8.0 / nominal + (grip + 4.0) / root)
+        got = joint.bolt_stiffness(joint.Thread.named("M8"), Q(grip, "mm")).m_as("kN/mm")
+        assert got == pytest.approx(stiffness, rel=1e-3)
+
+
 def rounds(order, count, target=TARGET, film=None):
     return [joint.Round.of(order, target, film)] * count
 

@@ -242,11 +242,11 @@ def test_what_waits_for_oil_is_clear_and_no_answer_does_for_every_case(drawn):
 def test_figures_of_a_scene_stand_on_the_side_that_decides(drawn):
     """Two scenes that look alike differ in the figure alone, and it is clear of its limit."""
     figure = re.compile(r"(\d+(?:\.\d+)?) mm")
-    lower = {"even", "shallow", "roll-small", "seen-small"}
+    lower = {"even", "shallow", "roll-a", "seen-b"}
     seen = Counter()
     for given in drawn.values():
         for line in (*given.prepare.face.lines, *given.edge.lines):
-            if line.id in {*lower, "bowed", "score", "roll-fat", "seen-fat"}:
+            if line.id in {*lower, "bowed", "score", "roll-b", "seen-a"}:
                 found, limit = map(float, figure.findall(line.text))
                 assert (found < limit) == (line.id in lower)
                 seen[line.id] += 1

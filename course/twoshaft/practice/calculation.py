@@ -11,6 +11,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from random import Random
 
+import numpy as np
+
 Figures = Mapping[str, float]
 Work = Callable[[Figures], float]
 
@@ -169,7 +171,7 @@ class Drawn:
             return "follows", ""
         for figures in (own, right):
             for sentence, work in step.slips.items():
-                wrong = work({**self.readings, **figures})
+                wrong = _follows(work, {**self.readings, **figures})
                 if step.near(said, wrong):
                     return "other", sentence
         for factor in (10, 100, 1000):
@@ -184,6 +186,16 @@ class Drawn:
         """Every step's figure; where one has a figure of one's own, later steps go on with that."""
         known, worked = dict(self.readings), {}
         for step in self.of.steps:
-            worked[step.name] = step.work(known)
+            worked[step.name] = _follows(step.work, known) if own else step.work(known)
             known[step.name] = own.get(step.name, worked[step.name])
         return worked
+
+
+def _follows(work: Work, figures: Figures) -> float:
+    """What a step comes to with figures of one's own; not a number, which is near none, where
+    nothing follows from them, as from a torque of zero."""
+    try:
+        with np.errstate(all="ignore"):
+            return work(figures)
+    except (ArithmeticError, ValueError):
+        return math.nan

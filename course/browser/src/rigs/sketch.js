@@ -27,7 +27,12 @@ export function renderSketch(widget) {
     );
     // Two lists stand side by side; more of them are questions, and read one below the other.
     const lists = pickers.map((/** @type {any} */ { row }) => row);
-    const rows = lists.length > 2 ? lists : lists.length ? [toolRow(...lists)] : [];
+    const rows =
+      lists.length > 2
+        ? lists.map((/** @type {Node} */ list) => toolRow(list))
+        : lists.length
+          ? [toolRow(...lists)]
+          : [];
     return {
       asks: about.asks,
       first: [...pickers, ...sliders][0].box,

@@ -250,8 +250,8 @@ jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-note
 "twoshaftReleased")||"[]"),a=r?Le(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
 collapseRight?.(),at(),Ht(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(h,w)=>{
 !r&&w.path!==i||(h.toggleClass("twoshaft-desk-notebook",!r),ve(h,w,a,e,s),Te(h,w,{...n,contents:s.serviceManager.contents}))}})}}}
-function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=6bd0ac5de279913b`);globalThis.twoshaftScreens.
-set("6bd0ac5de279913b",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("6bd0ac5de279913b"),console.warn(`${C}: the scr\
+function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=6e5c1218d5417c6e`);globalThis.twoshaftScreens.
+set("6e5c1218d5417c6e",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("6e5c1218d5417c6e"),console.warn(`${C}: the scr\
 eens could not be loaded`,n)})}function Ae(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

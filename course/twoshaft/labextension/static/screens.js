@@ -1192,8 +1192,9 @@ I.words.join(" ")),i.replaceChildren(...I.words.map(L=>s("p",{},L)))),d.answered
 "change:shown",D),C.follow("msg:custom",y),D(),C.close}function hn(t){return Dt(t,(e,n,r)=>{let o=s("div",{tabindex:"0",role:"group","aria-label":e.name}),a="",c=e.pickers.map(
 ({key:u,label:p,options:f})=>yt(p,f,r[u],g=>n({[u]:g}))),i=e.sliders.map(({key:u,label:p,min:f,max:g,step:h,unit:b,places:v})=>$t(
 p,{min:f,max:g,step:h,value:r[u],words:C=>`${C.toFixed(v)} ${b}`,onInput:C=>n({[u]:C})})),d=c.map(({row:u})=>u),l=d.length>
-2?d:d.length?[Nt(...d)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the first list":"move\
- the first slider",picture:o,controls:[...l,...i.map(({row:u})=>u)],set(u){u.drawing!==a&&(a=u.drawing,o.innerHTML=a)}}})}function gn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
+2?d.map(u=>Nt(u)):d.length?[Nt(...d)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the fir\
+st list":"move the first slider",picture:o,controls:[...l,...i.map(({row:u})=>u)],set(u){u.drawing!==a&&(a=u.drawing,o.innerHTML=
+a)}}})}function gn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
 a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,d=null,l=(L,m)=>{d={...d,[L]:m},i===null&&u()};function u(){
 i=ct("choice"),D.send({type:"choose",chosen:d,turn:i}),d=null}let p=s("div",{class:"tsj-settings"}),f=(L,m,x)=>{let k=ct(
 "set");return m.id=k,p.append(s("label",{for:k},L),s("span",{class:"tsj-slide"},m,x)),m},g=(L,m,x)=>f(m,s("select",{class:"\

@@ -43,7 +43,7 @@ FILL = Calculation(
         Given("can", "oil in the can", 0, 38, 2, "°C"),
     ),
     (
-        Step("grown", "Each litre becomes", "l", "1 + 0.00072 × ({can} − 20)",
+        Step("grown", "How many times as much room the oil takes", "", "1 + 0.00072 × ({can} − 20)",
              lambda s: 1 + EXPANSION * (s["can"] - 20),
              {"Count the kelvins from 20 °C, not from zero.":
               lambda s: 1 + EXPANSION * s["can"]}, off=0.0006),

@@ -478,10 +478,7 @@ BUILT = {"right": "In this one something lies the wrong way round or is not ther
          "turned": "Nothing is turned over in this one: compare lips, steps and hooks with the part beside them.",
          "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
 if given.unseen.looks:
-    built = {kind: set() for kind in BUILT}
-    for look in given.unseen.looks:
-        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
-        built[min(wrong.values(), default="right")].add(look.letter)
+    built = shape.built_how(unit, {look.letter: (look.near.scene.view, lies_in(look.near.scene)) for look in given.unseen.looks})
     ref("unseen-looks", built, weight=1, outcome="choose-hand-test", shows="not-shown", lesson=f"{where}#which-test-shows-which-assembly-fault",
         slips=line_reasons(given.unseen.built, [(look.letter, "") for look in given.unseen.looks], built, BUILT))
 

@@ -532,10 +532,7 @@ BUILT = {"right": "In this one something lies the wrong way round or is not ther
          "turned": "Nothing is turned over in this one: compare bosses, cones, bevels and collars with the part beside them.",
          "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
 if cone.looks:
-    built = {kind: set() for kind in BUILT}
-    for look in cone.looks:
-        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
-        built[min(wrong.values(), default="right")].add(look.letter)
+    built = shape.built_how(unit, {look.letter: (look.near.scene.view, lies_in(look.near.scene)) for look in cone.looks})
     ref("cone-looks", built, weight=2, outcome="fit-synchroniser", shows="right-way-round", lesson=f"{lesson}#which-way-round",
         slips=line_reasons(cone.built, [(look.letter, "") for look in cone.looks], built, BUILT))
 

@@ -344,10 +344,7 @@ BUILT = {"right": "In this one something lies the wrong way round or is not ther
          "turned": "Nothing is turned over in this one: compare lips, cones, bosses and bevels with the part beside them.",
          "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
 if given.alike.looks:
-    built = {kind: set() for kind in BUILT}
-    for look in given.alike.looks:
-        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
-        built[min(wrong.values(), default="right")].add(look.letter)
+    built = shape.built_how(unit, {look.letter: (look.near.scene.view, lies_in(look.near.scene)) for look in given.alike.looks})
     ref("alike-looks", built, outcome="explain-symptom", weight=3, lesson=f"{where}#from-symptom-to-fault", shows="in-section",
         slips=line_reasons(given.alike.built, [(look.letter, "") for look in given.alike.looks], built, BUILT))
 

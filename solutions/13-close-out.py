@@ -508,10 +508,7 @@ BUILT = {"right": "In this one something lies the wrong way round or is not ther
          "turned": "Nothing is turned over in this one: compare each lip and wide end with the part beside it.",
          "missing": "Nothing is left out in this one: look for a bore or a gap that nothing fills."}
 if road.looks:
-    built = {kind: set() for kind in BUILT}
-    for look in road.looks:
-        wrong = shape.what_is_wrong(unit, look.near.scene.view, lies_in(look.near.scene))
-        built[min(wrong.values(), default="right")].add(look.letter)
+    built = shape.built_how(unit, {look.letter: (look.near.scene.view, lies_in(look.near.scene)) for look in road.looks})
     ref("road-looks", built, weight=0.8, outcome="read-the-road", shows="cause-left", lesson=where,
         slips=line_reasons(road.built, [(look.letter, "") for look in road.looks], built, BUILT))
 

@@ -13,6 +13,7 @@ from twoshaft.models.shape.felt import along_felt, form_felt, place_felt, way_fe
 from twoshaft.models.shape.forms import gear_radii
 from twoshaft.models.shape.misbuilt import (
     Built,
+    built_how,
     keys_of,
     listed_misbuilds,
     misbuilt,
@@ -71,6 +72,7 @@ __all__ = [
     "axis_places",
     "bodies_of",
     "build_shown",
+    "built_how",
     "centre_distance",
     "draft",
     "exploded",

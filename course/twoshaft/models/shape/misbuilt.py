@@ -270,6 +270,28 @@ def what_is_wrong(unit: Unit, view: str, lies: Iterable[Lie]) -> dict[str, str]:
     return found
 
 
+def built_how(unit: Unit, pictures: Mapping[str, tuple[str, Iterable[Lie]]]) -> dict[str, set[str]]:
+    """Which of some pictures is built how: their letters by ``right``, ``turned`` and so on.
+
+    Parameters
+    ----------
+    unit : Unit
+    pictures : mapping of str to (str, iterable of Lie)
+        By letter: the view, and everything that stands there.
+
+    Examples
+    --------
+    >>> right = [lie_of(unit, "gate", key) for key in keys_of(unit, "gate")]
+    >>> built_how(unit, {"A": ("gate", right), "B": ("gate", right[1:])})
+    {'right': {'A'}, 'missing': {'B'}}
+    """
+    found: dict[str, set[str]] = {}
+    for letter, (view, lies) in pictures.items():
+        how = min(what_is_wrong(unit, view, lies).values(), default="right")
+        found.setdefault(how, set()).add(letter)
+    return found
+
+
 @kept()
 def open_places(unit: Unit, view: str) -> tuple[tuple[float, float], ...]:
     """Places inside a view where nothing belongs, each close to what stands there [mm].

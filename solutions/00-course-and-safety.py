@@ -259,29 +259,29 @@ ref(
 #
 # Other days in the same workshop. Its rule: first bring clear anybody who can get hurt at this moment. If something needs no repair, put it right yourself.
 #
-# If it is broken, or if nobody knows what it is, take it out of use and report it. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
+# If it is broken, or if nobody knows what it is, take it out of use and report it. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. Last, cases on a hoist; every line about them must be right. *10 points.*
 
 # %% tags=["form"]
+from twoshaft.plots.hung_case import HungPicture
+
 sheet.form(
     "acts",
     sheet.each("acts-do", "What do you do at each of these places?",
                lines=given.acts.lines, options=given.acts.answers),
+    sheet.picture("acts-hoist", "Cases on a hoist, each with its centre of mass: which one is it?",
+                  lines=given.acts.asked, pictures={one.letter: HungPicture(one) for one in given.acts.hung}),
 )
 
 # %% tags=["reference"]
-ACT = {"press-shut": "go", "sling-strong": "go", "gear-handle": "go", "hot-marked": "go", "oven-clear": "go",
-       "press-hand": "stop", "sling-under": "stop", "gear-finger": "stop", "air-sleeve": "stop", "clip-open": "stop",
-       "press-open": "mend", "sling-weak": "mend", "hot-alone": "mend", "oven-cloths": "mend", "oil-floor": "mend",
-       "press-torn": "report", "sling-frayed": "report", "air-leak": "report", "bottle": "report"}
+ACT = {"press-shut": "go", "gear-handle": "go", "hot-marked": "go", "oven-clear": "go",
+       "press-hand": "stop", "gear-finger": "stop", "air-sleeve": "stop", "clip-open": "stop",
+       "press-open": "mend", "hot-alone": "mend", "oven-cloths": "mend", "oil-floor": "mend",
+       "press-torn": "report", "air-leak": "report", "bottle": "report"}
 at_place = {
     "press-shut": "The guard stands between the work and the face, and both hands are outside: it may be pressed on.",
     "press-hand": "The ram does not stop for a hand, and a tilted ring gives its force back in an instant. First the hand comes out.",
     "press-open": "Nobody is in danger at rest, and the guard is whole: close it. If you leave it, it stands open under load as well.",
     "press-torn": "A guard without its hinge does not stay shut under load. That is a repair: no job goes on this press.",
-    "sling-strong": "The sling is marked for more than the case weighs, is whole, and nobody is in the way.",
-    "sling-weak": "Compare the mark on the sling with the weight of the case: the sling would break. Take a stronger one.",
-    "sling-under": "The sling is good, but the person is under the load all the same: if one hook or one hand slips, the case falls on them.",
-    "sling-frayed": "The strands that are left carry what the broken ones did. If it stays on the hook, the next person lifts with it.",
 }
 
 # %% tags=["reference"]
@@ -301,9 +301,20 @@ at_place |= {
 
 # %% tags=["reference"]
 placed = line_reasons(bank.lists["acts"], given.acts.answers, ACT, at_place, shown=given.acts.lines)
-ref("acts-do", {one.id: ACT[one.id] for one in given.acts.lines}, outcome="act-safely", must_pass=True,
+ref("acts-do", {one.id: ACT[one.id] for one in given.acts.lines}, outcome="act-safely", must_pass=True, weight=3,
     shows="first-things", lesson=f"{lesson}#look-round-first",
     slips=[replace(one, safe=ACT[one.value[0]] == "go") for one in placed])
+
+# %% tags=["reference"]
+HANGS = {(): "lift", ("sling",): "sling", ("place",): "place", ("sling", "place"): "both"}
+HELD = {"lift": "Its sling is whole and marked for more than the case, the hook is above the centre of mass, and nobody is beneath: it may go on.",
+        "sling": "It hangs straight and nobody is beneath, which looks good; but its sling is marked for less, or frayed: it parts, and the case falls.",
+        "place": "Its sling is strong and whole, which looks good; but it tips when it leaves the trolley, or falls on the person beneath.",
+        "both": "Neither is right here: look at sling and marks, and at hook, centre of mass and floor."}
+is_so = {one.letter: HANGS[lifting.hung_faults(one)] for one in given.acts.hung}
+hoisted = {key: letter for letter, key in is_so.items() if key != "both"}
+ref("acts-hoist", hoisted, outcome="act-safely", must_pass=True, shows="first-things", weight=2, lesson=f"{lesson}#look-round-first",
+    slips=line_reasons(given.acts.asked, [(letter, "") for letter in is_so], hoisted, {}, {letter: HELD[key] for letter, key in is_so.items()}))
 
 # %% tags=["mark"] task="acts" points=10
 

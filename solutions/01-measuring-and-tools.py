@@ -22,7 +22,7 @@ given, unit = sheet.given, sheet.unit
 # %% tags=["reference"]
 import numpy as np
 
-from twoshaft.models import bench_tools, gauges, joint, shim
+from twoshaft.models import bench_tools, gauges, joint, set_ups, shim
 from twoshaft.questions import bank_of
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, tools_of
 from twoshaft.records import labels
@@ -98,7 +98,7 @@ ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outc
 # %% [markdown] tags=["task"]
 # ## 2. A depth gauge
 #
-# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The last question is about other depths.
+# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The pictures show gauges that others have set; which is which?
 #
 # **It must be right to pass, in every line.** *7 points.*
 
@@ -110,13 +110,15 @@ depth_gauge(given.depth.depth_mm, zero_mm=given.depth.zero_mm, eye=given.depth.e
             readings_only=True)
 
 # %% tags=["form"]
+from twoshaft.plots.depth_set import DepthSetPicture
+
 sheet.form(
     "depth",
     sheet.number("depth-zero", "Reading on the surface plate, with its sign", "mm"),
     sheet.number("depth-reading", "Reading over the depth, as the gauge shows it", "mm"),
     sheet.number("depth-true", "Depth", "mm"),
-    sheet.each("depth-look", "Readings of other depths: what do you do with each?",
-               lines=given.depth.looks.lines, options=given.depth.looks.answers),
+    sheet.picture("depth-look", "Gauges that others have set over a bore, with the eye that reads them: which one is it?",
+                  lines=given.depth.asked, pictures={one.letter: DepthSetPicture(one) for one in given.depth.looks}),
 )
 
 # %% tags=["reference"]
@@ -142,16 +144,16 @@ ref(
 )
 
 # %% tags=["reference"]
-LOOKS = {"one-eye": "keep", "glass": "keep", "locked": "keep", "anew": "keep",
-         "left": "eye", "slant": "eye", "sides": "eye", "near": "eye",
-         "burr": "set", "fillet": "set", "lifted": "set", "edge": "set"}
-SEEN = {"keep": "Foot and rod are seated, and the eye looked square on: reading it once more changes nothing.",
-        "eye": "Foot and rod are seated, but from the side another line of the vernier seems to meet: the reading is too large or too small.",
-        "set": "The eye looked square on, but foot or rod is not seated, so what was read is another depth."}
-ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.5, outcome="read-scales", shows="no-half-turn", must_pass=True,
+LOOKS = {(): "keep", ("eye",): "eye", ("set",): "set", ("eye", "set"): "both"}
+SEEN = {"keep": "The eye looks square on, the foot lies flat, and the rod stands on the bottom clear of the rounding: reading it once more changes nothing.",
+        "eye": "Foot and rod are seated, which looks good; but from above or below another line of the vernier seems to meet: the reading is too large or too small.",
+        "set": "The eye looks square on, which looks good; but the foot does not lie flat, or the rod is not on the bottom: what is read is another depth.",
+        "both": "Neither is right here: look at the eye against the square line, and under both ends of the foot and the rod."}
+is_so = {one.letter: LOOKS[set_ups.depth_set_faults(one)] for one in deep.looks}
+found = {key: letter for letter, key in is_so.items() if key != "both"}
+ref("depth-look", found, weight=2.5, outcome="read-scales", shows="no-half-turn", must_pass=True,
     lesson=f"{where}#the-vernier-and-where-your-eye-is",
-    slips=line_reasons(bank.lists["looks"], deep.looks.answers, LOOKS, {id: SEEN[do] for id, do in LOOKS.items()},
-                       shown=deep.looks.lines))
+    slips=line_reasons(deep.asked, [(letter, "") for letter in is_so], found, {}, {letter: SEEN[key] for letter, key in is_so.items()}))
 
 # %% tags=["mark"] task="depth" points=7
 
@@ -277,7 +279,7 @@ ref("choose-tool", right, outcome="choose-tool", shows=("tells-a-tenth", "none-w
 # %% [markdown] tags=["task"]
 # ## 5. A shaft under the dial
 #
-# First say what you do with dials that others have set up.
+# First find out what is wrong with dials that others have set up.
 #
 # Then set your own dial up and turn the shaft by hand once round. Give the total reading, and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
 
@@ -289,10 +291,12 @@ given_table("The limit", ["total reading, at most, mm", "uncertainty of your tot
 run_out_rig(given.dial.off_mm, high_at_deg=given.dial.high_at_deg, readings_only=True)
 
 # %% tags=["form"]
+from twoshaft.plots.dial_set import DialSetPicture
+
 sheet.form(
     "dial",
-    sheet.each("dial-ready", "Other shafts, other dials: what do you do with each?",
-               lines=given.dial.set_ups.lines, options=given.dial.set_ups.answers),
+    sheet.picture("dial-ready", "Dials that others have set up on a shaft, seen on its end: which one is it?",
+                  lines=given.dial.asked, pictures={one.letter: DialSetPicture(one) for one in given.dial.set_ups}),
     sheet.number("dial-total", "Total reading", "mm"),
     sheet.number("dial-off", "How far does the surface run out of centre?", "mm"),
     sheet.each("dial-verdict", "What may you say of each shaft? Figures in mm.",
@@ -303,24 +307,15 @@ sheet.form(
 
 # %% tags=["reference"]
 dial = given.dial
-READY = {"hand": "read", "count": "read", "locked": "read", "slow-hand": "read",
-         "touch": "set-up", "tilt": "set-up", "loose": "set-up", "lid": "set-up",
-         "power": "stop", "drill": "stop", "starter": "stop", "coast": "stop"}
-DRAWN = "The dial is set up well, which looks good; but a shaft that is driven or still coasting pulls in stand, sleeve and hand."
-UNSET = {
-    **dict.fromkeys(("hand", "count", "locked", "slow-hand"),
-                    "Clamped, square, pressed in by more than the movement, and turned by hand: nothing is left to set."),
-    **dict.fromkeys(("power", "drill", "starter", "coast"), DRAWN),
-    "touch": "The plunger is pressed in by less than the shaft moves, so it lets go on the low side and shows too little.",
-    "tilt": "Tilted, the plunger goes further than the surface does, so the dial shows too much.",
-    "loose": "The stand creeps along, which takes some of the movement out of the reading.",
-    "lid": "The cover bends by some hundredths, and nobody can separate them from the movement of the shaft.",
-}
-
-# %% tags=["reference"]
-ref("dial-ready", {one.id: READY[one.id] for one in dial.set_ups.lines}, weight=3, outcome="use-dial", shows="clamped-square",
-    must_pass=True, lesson=f"{where}#the-dial-indicator",
-    slips=line_reasons(bank.lists["set_ups"], dial.set_ups.answers, READY, UNSET, shown=dial.set_ups.lines))
+READY = {(): "read", ("set",): "set", ("drive",): "drive", ("set", "drive"): "both"}
+STANDS = {"read": "It points at the middle of the shaft, is pressed in by more than the movement, stands firm, and a hand turns the shaft: nothing is left to set.",
+          "set": "A hand turns the shaft, which is safe; but the plunger misses the middle or lets go, or the stand gives way: the dial shows another movement.",
+          "drive": "The dial is set up well, which looks good; but a shaft that a machine turns pulls in stand, sleeve and hand.",
+          "both": "Neither is right here: look at the plunger's line, its figures and the stand's foot, and at what turns the shaft."}
+left = {one.letter: READY[set_ups.dial_set_faults(one)] for one in dial.set_ups}
+ready = {key: letter for letter, key in left.items() if key != "both"}
+ref("dial-ready", ready, weight=3, outcome="use-dial", shows="clamped-square", must_pass=True, lesson=f"{where}#the-dial-indicator",
+    slips=line_reasons(dial.asked, [(letter, "") for letter in left], ready, {}, {letter: STANDS[key] for letter, key in left.items()}))
 
 # %% tags=["reference"]
 turned = Q(np.arange(361) + dial.high_at_deg, "degree")

@@ -317,20 +317,17 @@ ref("lay-film", work, outcome="lay-film", shows=("no-leak", "no-lump"), weight=8
 # %% [markdown] tags=["task"]
 # ## 6. Round the bolts
 #
-# A thin bead was laid once round the face. The table says on which side it passes some of the bolt holes, and where each hole leads.
+# A thin bead was laid once round the face. The picture shows it from the coated side, turned, with letters of your own at some of the bolt holes.
 #
-# Say of each whether oil gets out through it. Then decide about four holes with beads beside them; the case is not yet down. **Each of the four must be right for the outcome.** *7 points.*
-
-# %% tags=["rig"]
-sides = {"inside": "on the oil side", "outside": "on the outer side", "middle": "straight across", "round": "all round"}
-given_table("The bead at the bolts", ["hole", "the hole is", "the bead passes"],
-            [(hole.name, hole.leads, sides[hole.side]) for hole in given.holes.rows])
+# For each line point at a hole of which it is true. Then decide about four holes with beads beside them; the case is not yet down. **Each of the four must be right for the outcome.** *7 points.*
 
 # %% tags=["form"]
+from twoshaft.plots.bead_pointed import BeadPicture
+
 sheet.form(
     "holes",
-    sheet.each("holes-leak", "Does oil get out through these holes?", options=given.holes.says,
-               lines=[(hole.id, hole.name) for hole in given.holes.rows]),
+    sheet.point("holes-leak", "Of which hole is it true? Where several fit, each of them is right",
+                lines=given.holes.asked, picture=BeadPicture(unit, given.holes)),
     sheet.each("holes-blind", "What do you do before the case comes down?",
                lines=given.holes.blind.lines, options=given.holes.blind.answers),
 )
@@ -340,15 +337,15 @@ holes = given.holes
 face = film.Work.of(unit, holes.job).face
 passed = {id: film.Side(side) for id, side in holes.sides.items()}
 through = film.leaking_holes(film.Land.of(face), passed, Q(holes.pressed_mm, "mm"))
-say = {"outside": "Oil may stand in a hole; it gets out only where the hole leads out.",
-       "middle": "The bead crosses this hole, but the oil finds no way from it to the outside.",
-       "inside": "On the oil side of a hole the bead keeps the oil away from it.",
-       "round": "All round a hole it is sealed on both sides."}
-open_ = "It looks closed off, but the oil reaches this hole past the bead and finds a way out of it: it drips there."
-ref("holes-leak", {hole.id: "leaks" if hole.id in through else "tight" for hole in holes.rows},
-    outcome="seal-holes", shows="oil-side", weight=3, lesson=lesson + "round-every-bolt-hole",
-    slips=[Slip((hole.id, "tight"), 0, open_) if hole.id in through else Slip((hole.id, "leaks"), 0, say[hole.side])
-           for hole in holes.rows])
+at = {row.letter: "leaks" if row.id in through else "stands" if passed[row.id] is film.Side.OUTSIDE
+      else "kept" if row.id in holes.open_holes else "dry" for row in holes.rows}
+SO = {"leaks": "It looks closed off, but the oil reaches this hole past the bead and finds a way out of it: it drips there.",
+      "stands": "The bead runs outside this hole, so oil gets into it; but it is closed at its end, and the oil finds no way out.",
+      "kept": "The bead keeps the oil from this hole, so it stays tight, although it leads out.",
+      "dry": "The bead keeps the oil from this hole, and it is closed at its end: nothing gets in and nothing out."}
+point_at = {kind: {letter for letter, is_so in at.items() if is_so == kind} for kind in SO}
+ref("holes-leak", point_at, outcome="seal-holes", shows="oil-side", weight=3, lesson=lesson + "round-every-bolt-hole",
+    slips=line_reasons(holes.asked, [(letter, "") for letter in at], point_at, {}, {letter: SO[is_so] for letter, is_so in at.items()}))
 
 # %% tags=["reference"]
 BLIND = {"beside-dry": "go", "ring-open": "go", "open-ends": "go", "oil": "dry", "solvent": "dry", "water": "dry",
@@ -428,39 +425,29 @@ ref("fault-stretches", is_, outcome="judge-film", shows="stretch-by-stretch", mu
 # %% [markdown] tags=["task"]
 # ## 8. What comes out at the edge
 #
-# Four faces were closed a few minutes ago. Outside you see what came out; inside lies about as much. Decide what is to be done with each film.
+# Six faces were closed a few minutes ago. Outside you see what came out; inside lies about as much.
 #
-# **Each must be right for the outcome.** *6 points.*
+# The scale shows its radius in mm, the words below up to which radius it is safe. Find out which is which. **Each must be right for the outcome.** *6 points.*
 
 # %% tags=["form"]
+from twoshaft.plots.edge_seen import EdgePicture
+
 sheet.form(
     "edge",
-    sheet.each("edge-do", "What do you do with each film?", lines=given.edge.lines, options=given.edge.answers),
+    sheet.picture("edge-do", "The edge of each face, from outside and cut across: which one is it?",
+                  lines=given.edge.asked, pictures={one.letter: EdgePicture(one) for one in given.edge.seen}),
 )
 
 # %% tags=["reference"]
-EDGE = {"roll-a": "wipe", "seen-b": "wipe", "filled": "wipe", "mirror-a": "wipe",
-        "bare": "more", "unfilled": "more", "nothing": "more", "corner": "more",
-        "roll-b": "less", "seen-a": "less", "held": "less", "mirror-b": "less"}
-small = "Whatever comes out looks like too much or too little, but it came out everywhere, and the lump is below what is safe."
-fat = "It looks well sealed, and it is; but the lump inside is above what is safe: it comes loose and starves a bearing."
-open_there = "Most of the edge looks right, but where nothing came out nothing shows that the gap is full: there it leaks."
-why = {
-    "roll-a": small, "seen-b": small, "mirror-a": small,
-    "filled": "It looks thin, but the film is thicker than the gap, and what came out all along shows that it is full.",
-}
-
-# %% tags=["reference"]
-why |= {
-    "bare": open_there, "corner": open_there,
-    "unfilled": "It came out at the bolts, where the gap is narrow; in the wide places the film is thinner than the gap, and leaks.",
-    "nothing": "A clean edge looks like good work, but where nothing came out, nobody knows that the gap is full.",
-    "roll-b": fat, "seen-a": fat, "mirror-b": fat,
-    "held": "Only one place is thick, but it is the one by the oil gallery, and as much lies inside: more than is safe.",
-}
-ref("edge-do", {one.id: EDGE[one.id] for one in given.edge.lines}, outcome="size-film", shows="squeezed-out",
-    must_pass=True, lesson=lesson + "what-comes-out-at-the-edge",
-    slips=line_reasons(bank.lists["edge"], given.edge.answers, EDGE, why, shown=given.edge.lines))
+EDGE = {(): "wipe", ("bare",): "more", ("fat",): "less", ("bare", "fat"): "both"}
+CAME = {"wipe": "It came out everywhere, and its radius is below what is safe: opened again, a good film is torn.",
+        "more": "Most of the edge looks right, but where nothing came out nothing shows that the gap is full: there it leaks.",
+        "less": "It looks well sealed, and it is; but the lump inside is above what is safe: it comes loose and starves a bearing.",
+        "both": "Neither is right here: nothing came out over a stretch, and what came out is above what is safe."}
+came = {one.letter: EDGE[film.edge_faults(one)] for one in given.edge.seen}
+found = {key: letter for letter, key in came.items() if key != "both"}
+ref("edge-do", found, outcome="size-film", shows="squeezed-out", must_pass=True, lesson=lesson + "what-comes-out-at-the-edge",
+    slips=line_reasons(given.edge.asked, [(letter, "") for letter in came], found, {}, {letter: CAME[key] for letter, key in came.items()}))
 
 # %% tags=["mark"] task="edge" points=6
 

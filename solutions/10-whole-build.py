@@ -27,13 +27,12 @@ for task, kinds in TASKS.items():
     sheet.register(task, sheet.ask_all(sheet_fields(job, *kinds)))
 
 # %% tags=["reference"]
-from twoshaft.models import geartrain, joint, order, shift, shim
-from twoshaft.models.wholebuild import (
-    GO_ON, OPEN, Job, asked_together, asks_of, decisions_from, right_threads, right_values, sheet_fields, way_words,
-)
+from twoshaft.models import geartrain, joint, order, shape, shift, shim
+from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asked_together, asks_of, decisions_from, right_threads, right_values, sheet_fields, way_words
 from twoshaft.models.wholebuild.asks import AS_IT_LIES, CHANGED, LEFT, LOCKED, NEW, OILED, blocks_of, pattern_order
 from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
 from twoshaft.questions import bank_of
+from twoshaft.readings.scenes import held_in, lies_in
 from twoshaft.readings.whole_build.late import shown_by
 from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
@@ -99,10 +98,16 @@ ref("begun-next", turn, outcome="build-in-order", shows="needs-first", must_pass
 #
 # Parts that go in both ways, and are right in one.
 #
-# Each line says how a part lies before you, by what you can see of it, not by its mark. Say whether it goes in like that. **Every line must be right to pass.** *16 points.*
+# Each line says how a part lies before you, by what you can see of it, not by its mark. Say whether it goes in like that. **Every line must be right to pass.**
+#
+# Where your unit is drawn, put some parts into another one of its kind, each in its place and the right way round. *16 points.*
 
 # %% tags=["form"]
-sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")))
+from twoshaft.plots.unit_scene import put_in
+
+sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")),
+           *([sheet.put("ways-put", "Another unit of this kind, from a side of your own: put these in", **put_in(unit, given.ways.into))]
+             if given.ways.into else []))
 
 # %% tags=["reference"]
 said = asked_together(job)["ways"].arguments
@@ -113,6 +118,19 @@ my_ways = {"ways": ref("ways", right, outcome="fit-right-way", shows="mark-first
     id: {AS_IT_LIES: f"If you fit it as it lies, it is wrong. Right is: {words[:1].lower()}{words[1:]}.",
          CHANGED: f"It lies right; if you turn it, it is wrong. Right is: {words[:1].lower()}{words[1:]}."}
     for id, words in marks.items()}))}
+
+# %% tags=["reference"]
+if given.ways.into:
+    hand, put, why_put = given.ways.into, {}, {}
+    places = {one.letter: (one.z_mm, one.height_mm) for one in hand.places}
+    for part, held in held_in(hand).items():
+        letter, turns = shape.where_put(unit, hand.near.scene.view, held, places)
+        put[part] = {f"{letter}-{way}" for way in turns}
+        why_put[part] = {f"{at}-{way}": "It lies in its place, but turned over: look at its lip, boss, bevel or wide end, and at what it works on."
+                         if at == letter else "It belongs elsewhere: look for the shaft and the seat that its bore and its rim fit."
+                         for at in places for way in "12" if f"{at}-{way}" not in put[part]}
+    ref("ways-put", put, weight=0.2, outcome="fit-right-way", shows="mark-first", lesson=f"{where}#decide",
+        slips=line_reasons(hand.lines, [(f"{at}-{way}", "") for at in places for way in "12"], put, why_put))
 
 # %% tags=["mark"] task="ways" points=16
 
@@ -460,18 +478,24 @@ ref("checks-say", {id: saying[id] for id in labels(given.others.made.lines)}, ou
 #
 # On another unit the first step of the table was done wrongly, and the steps under it followed.
 #
-# Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last, other parts that went in wrongly, each with two final checks that were made since: does one of them show it? *6 points.*
+# Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last, other parts that went in wrongly, each with two final checks that were made since: does one of them show it?
+#
+# Where your unit is drawn: one place of four units, seen before it is covered. See which is built how; two may be alike. *6 points.*
 
 # %% tags=["rig"]
 given_table(f"Done wrongly: {given.late.words}", ["step", "to undo, min", "to do, min"], [(row.name, row.undo_min, row.do_min) for row in given.late.rows])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import look_pictures
+
 sheet.form(
     "late",
     sheet.choices("late-off", "What has to come off?", options=given.late.options),
     sheet.number("late-minutes", "How many minutes does it cost?", "min"),
     sheet.each("late-shows", "Each went in wrongly, and these checks were made. Do they show it?", options=given.late.shown,
                lines=[(one.id, one.words) for one in given.late.others]),
+    *([sheet.picture("late-looks", "One place of four units, from a side of your own: which unit is it? Where two fit, either is right",
+                     lines=given.late.built, pictures=look_pictures(unit, given.late.looks))] if given.late.looks else []),
 )
 
 # %% tags=["reference"]
@@ -497,6 +521,15 @@ ref("late-shows", right, outcome="fit-right-way", shows="not-shown", weight=2.5,
     slips=line_reasons([(one.id, one.words) for one in late.others], bank.lists["shown"], right, {}, anywhere={
         "shown": "Both checks pass with it in the unit: if you rely on them, you send it out. It has to be seen before it is covered.",
         "not": "One of the two does not pass with it; if you take that for something else, you look in the wrong place."}))
+
+# %% tags=["reference"]
+BUILT = {"right": "In this one something lies the wrong way round or is not there: compare the four part by part.",
+         "turned": "Nothing is turned over in this one: compare lips, cones, bosses and bevels with the part beside them.",
+         "missing": "Nothing is left out in this one: look for a groove, a bore or a gap that nothing fills."}
+if late.looks:
+    built = shape.built_how(unit, {look.letter: (look.near.scene.view, lies_in(look.near.scene)) for look in late.looks})
+    ref("late-looks", built, outcome="fit-right-way", shows="not-shown", weight=1.2, lesson=at_lesson,
+        slips=line_reasons(late.built, [(look.letter, "") for look in late.looks], built, BUILT))
 
 # %% tags=["mark"] task="late" points=6
 

@@ -9,7 +9,7 @@ from twoshaft.safety import load_safety
 from twoshaft.units.quantities import Q
 
 MODULE = "00-course-and-safety"
-MUST_PASS = {"acts-do", "eyes-do", "lift-decision"}
+MUST_PASS = {"acts-do", "acts-hoist", "eyes-do", "lift-decision"}
 
 
 @pytest.fixture(scope="module", params=["ann", "bob", "cal", "dee"])

@@ -139,7 +139,7 @@ def test_any_line_wrong_of_what_decides_fails_whatever_the_marks(module, field):
     right, answers = module.right(issued)[field], dict(module.clean().fields[field].options)
     name = field.replace("-", "_")
     assert module.marked()[1].met
-    assert len(right) == 4
+    assert len(right) == len(module.clean().fields[field].lines) >= 3
     for at, entry in enumerate(right):
         line, _, answer = entry.partition("=")
         for other in set(answers) - {answer}:

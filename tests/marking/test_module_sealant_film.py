@@ -240,15 +240,12 @@ def test_an_old_film_left_as_it_is(marked, clean):
     assert "skin does not stick" in told(fields["clock-do"])
 
 
-def test_every_reachable_hole_said_to_leak(marked, issued, clean):
-    holes = issued["given"]["holes"]
-    wet = [id for id, side in holes["sides"].items() if side in ("outside", "middle")]
-    says = {
-        line: "leaks" if line in wet else "tight" for line in clean.references["holes-leak"].value
-    }
-    fields, _ = marked(holes_leak=stored(says))
-    assert fields["holes-leak"].share < 0.7
-    assert "only where the hole leads out" in told(fields["holes-leak"])
+def test_a_hole_that_oil_only_fills_taken_for_a_leak(marked, clean):
+    right = clean.references["holes-leak"].value
+    wrong = {line: min(letters) for line, letters in right.items()}
+    fields, _ = marked(holes_leak=stored(wrong | {"leaks": min(right["stands"])}))
+    assert fields["holes-leak"].share == 0.5
+    assert "the oil finds no way out" in told(fields["holes-leak"])
 
 
 def test_leak_and_lump_taken_for_each_other(marked, clean):

@@ -84,6 +84,35 @@ def test_four_looks_are_right_turned_twice_and_left_out_once():
     assert len(places) >= 5
 
 
+def test_pictures_are_told_apart_by_how_they_are_built():
+    found = looks("one")
+    lies = {one.letter: (one.near.scene.view, lies_in(one.near.scene)) for one in found}
+    built = shape.built_how(UNIT, lies)
+    assert {how: len(letters) for how, letters in built.items()} == {
+        "right": 1, "turned": 2, "missing": 1
+    }  # fmt: skip
+    assert set().union(*built.values()) == {one.letter for one in found}
+
+
+def test_parts_that_are_left_out_altogether_have_neither_place_nor_letter():
+    taken = [one.parts[0] for one in (*shape.outer_rings(UNIT), *shape.thin_rings(UNIT))]
+    stream = Stream("salt", "one", "module", 1)
+    bare = hand_scene(UNIT, stream, "shafts", RINGS, taken, without=["ring-gear", "speed-gear"])
+    shown = {lie.part for lie in bare.near.scene.lies}
+    assert not shown & {"ring-gear", "speed-gear"} and "input-shaft" in shown
+
+
+@pytest.mark.slow
+def test_the_bench_does_not_ask_what_its_pictures_show():
+    for n in range(4):
+        one = given("whole-build", str(n))
+        asked = {id.removeprefix("way-") for id in one.bench.asked}
+        ways = {two for two in shape.listed_misbuilds(UNIT) if two.id.partition("/")[0] in asked}
+        parts = {part for two in ways for part in two.parts}
+        held = {row.part for row in one.ways.into.parts}
+        assert parts and not parts & (held | {lie.part for lie in one.ways.into.near.scene.lies})
+
+
 def test_where_little_is_drawn_nothing_is_asked():
     assert hand_scene(UNIT, Stream("s", "a", "m", 1), "shafts", ("no-such",), ()) is None
     turned = [one for one in shape.listed_misbuilds(UNIT) if one.how == "turned"]
@@ -98,6 +127,9 @@ CASES = {
     "shift-and-lockout": lambda one: (one.symptoms.where, one.unseen.looks),
     "close-out": lambda one: (one.leak.foam, one.road.looks),
     "threaded-joints": lambda one: (one.face.seen, one.pattern.seen),
+    "measuring-and-tools": lambda one: (one.depth.looks, one.dial.set_ups),
+    "sealant-film": lambda one: (one.holes.rows, one.edge.seen),
+    "whole-build": lambda one: (one.ways.into, one.late.looks),
 }
 
 

@@ -45,7 +45,6 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         for asked in (
             lambda lot: lot.care.kept,
             lambda lot: lot.micrometer.zeros,
-            lambda lot: lot.dial.set_ups,
             lambda lot: lot.pull.pulls,
         ):
             assert not {d.id for d in asked(one).lines} & {d.id for d in asked(two).lines}

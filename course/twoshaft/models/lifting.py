@@ -16,7 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Protocol
 
 from twoshaft.models.border import Above, Range, border
 from twoshaft.units.quantities import Q
@@ -368,3 +368,73 @@ class Lift:
     def limit(self) -> Q:
         """The recommended weight limit [kg]."""
         return weight_limit(*self.multipliers().values())
+
+
+ASIDE_CM = 2.0
+"""So near the line below the hook a centre of mass may lie (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Hung:
+    """A case on a hoist, just off its trolley or with a person beneath.
+
+    ``mark_kg`` is marked on its sling, of which ``broken`` strands stand out; its centre of mass
+    lies ``aside_cm`` from the line below the hook, below zero to the left.
+
+    Examples
+    --------
+    >>> hung_faults(Hung(mass_kg=30, mark_kg=50, broken=0, aside_cm=1, person=False))
+    ()
+    """
+
+    mass_kg: float
+    mark_kg: float
+    broken: int
+    aside_cm: float
+    person: bool
+
+
+class HungLike(Protocol):
+    """What tells of a case on a hoist, as ``Hung`` does.
+
+    Examples
+    --------
+    >>> HungLike.__name__
+    'HungLike'
+    """
+
+    @property
+    def mass_kg(self) -> float:
+        """Of the case."""
+
+    @property
+    def mark_kg(self) -> float:
+        """What the sling is marked for."""
+
+    @property
+    def broken(self) -> int:
+        """How many of its strands are broken."""
+
+    @property
+    def aside_cm(self) -> float:
+        """How far the centre of mass lies from the line below the hook."""
+
+    @property
+    def person(self) -> bool:
+        """Whether somebody is beneath."""
+
+
+def hung_faults(hung: HungLike) -> tuple[str, ...]:
+    """Give what is wrong with a case on a hoist: ``sling``, ``place``, both or nothing.
+
+    The sling is marked for the load and whole, the hook is above the centre of mass, and nobody is
+    beneath (29 CFR 1910.184 from memory; common practice, no source).
+
+    Examples
+    --------
+    >>> hung_faults(Hung(mass_kg=30, mark_kg=25, broken=0, aside_cm=-12, person=False))
+    ('sling', 'place')
+    """
+    sling = hung.mark_kg < hung.mass_kg or hung.broken > 0
+    place = abs(hung.aside_cm) > ASIDE_CM or hung.person
+    return ("sling",) * sling + ("place",) * place

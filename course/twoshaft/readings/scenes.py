@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from twoshaft.models.shape import (
     Built,
@@ -227,7 +227,12 @@ class Hand(Record, frozen=True):
 
 
 def hand_scene(
-    unit: Unit, stream: Stream, view: str, hand: Sequence[str], taken: Sequence[str]
+    unit: Unit,
+    stream: Stream,
+    view: str,
+    hand: Sequence[str],
+    taken: Sequence[str],
+    without: Collection[str] = (),
 ) -> Hand | None:
     """Rings in hand, to be put into the unit; None where the view does not show all their places.
 
@@ -240,6 +245,8 @@ def hand_scene(
         What is in hand.
     taken : sequence of str
         What else is not in the unit: its places are offered too.
+    without : collection of str
+        What is not shown at all.
     """
     homes, stream = places_seen(unit, view), stream.child("hand")
     away = [*hand, *(one for one in taken if one not in hand)]
@@ -261,7 +268,7 @@ def hand_scene(
         mirrored=bool(stream.integer(2)),
         upside=bool(stream.integer(2)),
         lies=tuple(lies_row(lie_of(unit, view, key))
-                   for key in keys_of(unit, view) if key not in away),
+                   for key in keys_of(unit, view) if key not in away and key not in without),
     )  # fmt: skip
     window = _round([(one.z_mm, one.height_mm) for one in places])
     lines = tuple(Option(key, solids_of(unit, view, key)[0].name) for key in hand)

@@ -6,6 +6,7 @@ from twoshaft.models.film.closing import (
     ready_for_oil,
     squeeze_time_strip,
 )
+from twoshaft.models.film.edge import SHOWN_MM, SeenEdge, SeenEdgeLike, edge_faults
 from twoshaft.models.film.holes import leaking_holes
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke, good_strokes
@@ -28,6 +29,7 @@ from twoshaft.models.film.work import Closed, Pace, Spot, Work
 
 __all__ = [
     "BESIDE_HOLE_MM",
+    "SHOWN_MM",
     "Bar",
     "Closed",
     "Film",
@@ -39,6 +41,8 @@ __all__ = [
     "Pass",
     "Pocket",
     "Seal",
+    "SeenEdge",
+    "SeenEdgeLike",
     "Side",
     "Spot",
     "State",
@@ -48,6 +52,7 @@ __all__ = [
     "bead_lines_mm",
     "bead_to_film",
     "close",
+    "edge_faults",
     "find_leaks",
     "good_strokes",
     "half_round",

@@ -171,6 +171,25 @@ class Lift(Record, frozen=True):
         return {name: getattr(self, name) for name in names}
 
 
+class Hung(Row, frozen=True):
+    """A case on a hoist, as the model of lifting tells it."""
+
+    letter: str
+    mass_kg: int
+    mark_kg: int
+    broken: int
+    aside_cm: int
+    person: bool
+
+
+class Acts(Scenes, frozen=True):
+    """Places in the workshop and what may be done at each; cases on a hoist, and what is to be
+    found among them."""
+
+    hung: tuple[Hung, ...]
+    asked: tuple[Option, ...]
+
+
 class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
@@ -178,7 +197,7 @@ class Given(Record, frozen=True, kw_only=True):
     forms: Forms | None = None
     figures: Figures | None = None
     picture: Picture | None = None
-    acts: Scenes | None = None
+    acts: Acts | None = None
     first: First | None = None
     eyes: Scenes | None = None
     why: Scenes | None = None

@@ -6,17 +6,20 @@ from collections.abc import Sequence
 
 from twoshaft.models.order import OrderTask, chance_r0, plan_slip
 from twoshaft.models.order.mark import LEAST_R0
-from twoshaft.readings.course_and_safety.given import Course, First, Link, Picture
-from twoshaft.readings.course_and_safety.lot import Lot
+from twoshaft.readings.course_and_safety.given import Acts, Course, First, Hung, Link, Picture
+from twoshaft.readings.course_and_safety.lot import BANK, Lot
 from twoshaft.readings.course_and_safety.scene import scene_of
 from twoshaft.readings.keyed import Stream
-from twoshaft.records import Option, Scenes
+from twoshaft.readings.scenes import LETTERS
+from twoshaft.records import Option, Scenes, extended
 from twoshaft.safety import Hazard, load_jobs
 
 GRAVE, LESSER = 2, 4
 """Hazards of a scene that can cost a life or an eye, and others."""
 CASES, ACTS, EYES, WHYS = 4, 5, 5, 6
 """How many scenes each question shows."""
+HUNG = ((), ("sling",), ("place",), *3 * (("sling", "place"),))
+"""What is wrong with each of the pictures of a case on a hoist."""
 STEPS = 8
 """How many steps of a dangerous job are shown."""
 OUT_OF_PLACE = 4
@@ -47,9 +50,31 @@ def draw_picture(lot: Lot) -> Picture:
     return Picture(views=views, options=options)
 
 
-def draw_acts(lot: Lot) -> Scenes:
-    """Places in the workshop, and what may be done at each."""
-    return lot.asked("acts", ACTS)
+def draw_acts(lot: Lot) -> Acts:
+    """Places in the workshop and what may be done at each; cases on a hoist."""
+    stream = lot.stream.child("hoist")
+    hung = tuple(
+        _hung(stream, letter, "sling" in wrong, "place" in wrong)
+        for letter, wrong in zip(LETTERS, stream.shuffled(HUNG), strict=False)
+    )
+    asked = tuple(stream.shuffled(BANK.lists["hung"]))
+    return extended(Acts, lot.asked("acts", ACTS), hung=hung, asked=asked)
+
+
+def _hung(stream: Stream, letter: str, sling: bool, place: bool) -> Hung:
+    """A case on a hoist; a sling is too weak or frayed, a hook off the middle or above somebody."""
+    mass = 24 + stream.integer(21)
+    mark, broken = mass + 6 + 10 * stream.integer(6), 0
+    if sling and stream.integer(2):
+        mark = mass - 4 - stream.integer(9)
+    elif sling:
+        broken = 2 + stream.integer(3)
+    aside, person = stream.integer(2), False
+    if place and stream.integer(2):
+        aside = 9 + stream.integer(8)
+    elif place:
+        person = True
+    return Hung(letter, mass, mark, broken, stream.choice((-1, 1)) * aside, person)
 
 
 def draw_first(lot: Lot) -> First:

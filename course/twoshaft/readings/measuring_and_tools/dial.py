@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from twoshaft.models.set_ups import BY_HAND
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.measuring_and_tools.given import Dial, Total
+from twoshaft.readings.measuring_and_tools.given import Dial, DialSet, Total
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
+from twoshaft.readings.scenes import LETTERS
 
-DOUBT_MM, SCENES, OTHERS = 0.015, 4, 3
+DOUBT_MM, OTHERS = 0.015, 3
+WRONG = ((), ("set",), ("drive",), *3 * (("set", "drive"),))
+UNSET, DRIVEN = ("tilt", "touch", "cover", "edge"), ("drill", "motor")
+"""What is wrong with each of the pictures, and in which ways."""
 STATES = {"inside": (0.035, 0.06), "outside": (-0.06, -0.035), "unsure": (-0.003, 0.004)}
 
 
@@ -20,22 +25,40 @@ def draw(lot: Lot) -> Dial:
         high_at_deg=20.0 + 5 * stream.integer(60),
         limit_mm=round(2 * off + stream.uniform(*STATES[state]), 2),
         doubt_mm=DOUBT_MM,
-        set_ups=lot.scenes_asked("set_ups", BANK, SCENES, lambda: _set_up(stream)),
+        set_ups=tuple(
+            _set_up(stream, letter, "set" in wrong, "drive" in wrong)
+            for letter, wrong in zip(LETTERS, stream.shuffled(WRONG), strict=False)
+        ),
+        asked=tuple(stream.shuffled(BANK.lists["set_ups"])),
         verdicts=BANK.lists["verdicts"],
         others=tuple(_total(stream) for _ in range(OTHERS)),
     )
 
 
-def _set_up(stream: Stream) -> dict[str, object]:
-    """A movement, how far a plunger is pressed in [mm], a tilt [degree], turns a minute."""
-    moves = 10 + stream.integer(30)
-    return {
-        "moves": f"{moves / 100:.2f}",
-        "deep": f"{(moves + 40 + stream.integer(60)) / 100:.2f}",
-        "flat": f"{(moves - 5 - stream.integer(3)) / 100:.2f}",
-        "tilt": 15 + stream.integer(25),
-        "rpm": 20 + 5 * stream.integer(13),
-    }
+def _set_up(stream: Stream, letter: str, unset: bool, driven: bool) -> DialSet:
+    """A set-up that is right, or wrong in how it stands or in what turns the shaft."""
+    moves = (10 + stream.integer(30)) / 100
+    pressed = moves + (40 + stream.integer(60)) / 100
+    off, thick, rests = stream.integer(4), 20 + 5 * stream.integer(6), 1.0
+    how = stream.choice(UNSET) if unset else ""
+    if how == "tilt":
+        off = 20 + stream.integer(14)
+    elif how == "touch":
+        pressed = moves - (4 + stream.integer(4)) / 100
+    elif how == "cover":
+        thick = 1 + stream.integer(2)
+    elif how == "edge":
+        rests = (4 + stream.integer(3)) / 10
+    return DialSet(
+        letter=letter,
+        at_deg=stream.choice((90, 105, 120)),
+        off_deg=stream.choice((-1, 1)) * off,
+        pressed_mm=round(pressed, 2),
+        moves_mm=moves,
+        thick_mm=thick,
+        rests=rests,
+        by=stream.choice(DRIVEN if driven else BY_HAND),
+    )
 
 
 def _total(stream: Stream) -> Total:

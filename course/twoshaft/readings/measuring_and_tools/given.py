@@ -23,6 +23,18 @@ class Micrometer(Record, frozen=True):
     zeros: Scenes
 
 
+class DepthSet(Row, frozen=True):
+    """A depth gauge as somebody set it, as the model of set-ups tells it."""
+
+    letter: str
+    left_mm: float
+    right_mm: float
+    short_mm: float
+    aside_mm: float
+    round_mm: float
+    eye_deg: int
+
+
 class Depth(Record, frozen=True):
     """A depth and its gauge.
 
@@ -33,15 +45,18 @@ class Depth(Record, frozen=True):
         What is really there: the depth, and the zero reading with its sign.
     eye : str
         Where the eye is at first, ``left`` or ``right``.
-    looks : Scenes
-        Readings of other depths, and what may be done about each.
+    looks : tuple of DepthSet
+        Gauges over other depths.
+    asked : tuple of Option
+        What is to be found among them.
     """
 
     name: str
     depth_mm: float
     zero_mm: float
     eye: str
-    looks: Scenes
+    looks: tuple[DepthSet, ...]
+    asked: tuple[Option, ...]
 
 
 class Repeats(BenchRecord, frozen=True):
@@ -98,6 +113,19 @@ class Total(Row, frozen=True):
     doubt_mm: float
 
 
+class DialSet(Row, frozen=True):
+    """A dial indicator as somebody set it up, as the model of set-ups tells it."""
+
+    letter: str
+    at_deg: int
+    off_deg: int
+    pressed_mm: float
+    moves_mm: float
+    thick_mm: int | float
+    rests: float
+    by: str
+
+
 class Dial(Record, frozen=True):
     """A shaft under a dial indicator.
 
@@ -107,8 +135,10 @@ class Dial(Record, frozen=True):
         What is really there: how far it runs out of centre, and where it is highest.
     limit_mm, doubt_mm : float
         Largest total reading allowed, and the uncertainty of the total either way.
-    set_ups : Scenes
-        Dials that others have set up, and what may be done with each.
+    set_ups : tuple of DialSet
+        Dials that others have set up.
+    asked : tuple of Option
+        What is to be found among them.
     verdicts : tuple of Option
         What may be said of a total.
     others : tuple of Total
@@ -118,7 +148,8 @@ class Dial(Record, frozen=True):
     high_at_deg: float
     limit_mm: float
     doubt_mm: float
-    set_ups: Scenes
+    set_ups: tuple[DialSet, ...]
+    asked: tuple[Option, ...]
     verdicts: tuple[Option, ...]
     others: tuple[Total, ...]
 

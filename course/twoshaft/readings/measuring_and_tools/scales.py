@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.measuring_and_tools.given import Depth, Micrometer
+from twoshaft.readings.measuring_and_tools.given import Depth, DepthSet, Micrometer
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
+from twoshaft.readings.scenes import LETTERS
 
 PARTS = (
     "Locating dowel, diameter",
@@ -20,6 +21,9 @@ DEPTHS = (
     "Bottom of a blind hole below the face",
 )
 SCENES = 4
+WRONG = ((), ("eye",), ("set",), *3 * (("eye", "set"),))
+UNSET = ("chip", "lifted", "short", "rounding")
+"""What is wrong with each of the pictures of a depth gauge, and in which ways."""
 FIRST_HALF, LAST_HALF = 6, 44
 """Thimble lines between which sleeve and thimble cannot be mistaken for each other."""
 
@@ -64,11 +68,27 @@ def draw_depth(lot: Lot) -> Depth:
         depth_mm=round(shown - zero, 2),
         zero_mm=zero,
         eye=stream.choice(("left", "right")),
-        looks=lot.scenes_asked("looks", BANK, SCENES, lambda: _seen(stream)),
+        looks=tuple(
+            _seen(stream, letter, "eye" in wrong, "set" in wrong)
+            for letter, wrong in zip(LETTERS, stream.shuffled(WRONG), strict=False)
+        ),
+        asked=tuple(stream.shuffled(BANK.lists["looks"])),
     )
 
 
-def _seen(stream: Stream) -> dict[str, str]:
-    """A reading of the gauge, and one that was read from the other side [mm]."""
-    mm = 6 + stream.integer(600) / 20
-    return {"mm": f"{mm:.2f}", "more": f"{mm + 0.3:.2f}"}
+def _seen(stream: Stream, letter: str, aside: bool, unset: bool) -> DepthSet:
+    """A gauge that is right, or wrong in where the eye is or in how foot and rod stand."""
+    curve, left, right, short = 3.0 + 0.5 * stream.integer(4), 0.0, 0.0, 0.0
+    wall = curve + 3 + stream.integer(6)
+    how = stream.choice(UNSET) if unset else ""
+    off = (10 + stream.integer(8)) / 10
+    if how == "chip":
+        left, right = (off, 0.0) if stream.integer(2) else (0.0, off)
+    elif how == "lifted":
+        left = right = off
+    elif how == "short":
+        short = off
+    elif how == "rounding":
+        wall = 1 + 0.5 * stream.integer(2)
+    eye = 22 + stream.integer(14) if aside else stream.integer(3)
+    return DepthSet(letter, left, right, short, wall, curve, stream.choice((-1, 1)) * eye)

@@ -5,15 +5,18 @@ from __future__ import annotations
 import math
 
 from twoshaft.errors import CourseError
-from twoshaft.models.film import bead_to_film, half_round, surplus
+from twoshaft.models.film import SHOWN_MM, bead_to_film, half_round, surplus
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.sealant_film.given import Bead
+from twoshaft.readings.scenes import LETTERS
+from twoshaft.readings.sealant_film.given import Bead, Edge, EdgeSeen
 from twoshaft.readings.sealant_film.lot import Lot, step
 from twoshaft.readings.sealant_film.questions import BANK
-from twoshaft.records import Scenes, changed
+from twoshaft.records import changed
 from twoshaft.units.quantities import Q
 
 TRIALS = 3
+EDGES = ((), ("bare",), ("fat",), *3 * (("bare", "fat"),))
+"""What is wrong with each of the pictures of an edge."""
 STEP_MM = 0.05
 CLEAR = 0.1
 """How far, as a part, a figure keeps from the limit at which a decision would flip."""
@@ -118,26 +121,25 @@ def bead_parts(bead: Bead, diameter_mm: float) -> tuple[float, float]:
     return film.m_as("mm") / bead.gap_mm, lump.m_as("mm") / bead.bound_mm
 
 
-def draw_edge(lot: Lot) -> Scenes:
-    """What came out at the edge of some closed faces."""
+def draw_edge(lot: Lot) -> Edge:
+    """Edges of closed faces: one right, one wrong in each way, the others in both."""
     stream = lot.stream.child("edge")
-    return lot.scenes_asked("edge", BANK, 4, lambda: _edge_figures(stream))
+    return Edge(
+        seen=tuple(
+            _edge(stream, letter, "bare" in wrong, "fat" in wrong)
+            for letter, wrong in zip(LETTERS, stream.shuffled(EDGES), strict=False)
+        ),
+        asked=tuple(stream.shuffled(BANK.lists["edge"])),
+    )
 
 
-def _edge_figures(stream: Stream) -> dict[str, object]:
-    """Half rounds on both sides of what is safe, and films on both sides of a gap."""
-    bound, gap = step(stream, 0.6, 1.2, 0.05), step(stream, 0.06, 0.14, 0.01)
-    figures = {
-        "small": bound * stream.uniform(0.35, 0.8),
-        "fat": bound * stream.uniform(1.25, 1.9),
-        "enough": gap * stream.uniform(1.2, 1.7),
-        "short": gap * stream.uniform(0.45, 0.8),
-    }
-    return {
-        "bound": f"{bound:g}",
-        "gap": f"{gap:g}",
-        **{name: f"{mm:.2f}" for name, mm in figures.items()},
-        "mm": 20 + 5 * stream.integer(9),
-        "length": 350 + 10 * stream.integer(50),
-        "minutes": 4 + stream.integer(12),
-    }
+def _edge(stream: Stream, letter: str, bare: bool, fat: bool) -> EdgeSeen:
+    """What came out, on either side of what is safe; bare over a stretch or but at the bolts."""
+    bound = step(stream, 0.6, 1.1, 0.05)
+    high = bound * stream.uniform(*((1.3, 1.6) if fat else (0.4, 0.72)))
+    start, long = 24.0 + stream.integer(50), 14.0 + stream.integer(16)
+    out: tuple[tuple[float, float], ...] = ((0.0, SHOWN_MM),)
+    if bare:
+        apart = ((8.0, 28.0), (50.0, 70.0), (92.0, 112.0))
+        out = apart if stream.integer(3) == 0 else ((0.0, start), (start + long, SHOWN_MM))
+    return EdgeSeen(letter, out, round(high, 2), bound)

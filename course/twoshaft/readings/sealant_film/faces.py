@@ -21,6 +21,7 @@ from twoshaft.models.film import (
     nearest_stretch,
 )
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import LETTERS
 from twoshaft.readings.sealant_film.given import (
     Coat,
     Fault,
@@ -118,11 +119,12 @@ def draw_holes(lot: Lot) -> Holes:
         open_holes=tuple(opened),
         sides={id: side.value for id, side in every.items()},
         pressed_mm=PRESSED_MM,
+        turned_deg=90 * stream.integer(4),
         rows=tuple(
-            Hole(hole.id, _name(hole.id), _leads(hole, opened), every[hole.id].value)
-            for hole in holes
+            Hole(letter, hole.id)
+            for letter, hole in zip(stream.shuffled(LETTERS[:ASKED_HOLES]), holes, strict=True)
         ),
-        says=BANK.lists["hole"],
+        asked=tuple(stream.shuffled(BANK.lists["hole"])),
         blind=lot.scenes_asked("blind", BANK, 4, lambda: _hole_figures(face, stream)),
     )
 
@@ -147,12 +149,6 @@ def _cases(holes: Sequence[faces.Hole], stream: Stream) -> tuple[dict[str, Side]
         return None, []
     sides = {hole.id: side for hole, (side, _) in zip(holes, dealt, strict=True)}
     return sides, [hole.id for hole, (_, out) in zip(holes, dealt, strict=True) if out]
-
-
-def _leads(hole: faces.Hole, opened: list[str]) -> str:
-    if hole.id in opened:
-        return "leads out under the bolt's head"
-    return "blind" if hole.blind else "closed at its end"
 
 
 def _name(id: str) -> str:

@@ -234,12 +234,10 @@ class Lay(Timed, frozen=True):
 
 
 class Hole(Row, frozen=True):
-    """A hole that a bead passes: its name, where it leads, and on which side the bead lies."""
+    """A hole that a bead passes, and its letter in the picture."""
 
+    letter: str
     id: str
-    name: str
-    leads: str
-    side: str
 
 
 class Holes(Record, frozen=True):
@@ -255,10 +253,12 @@ class Holes(Record, frozen=True):
         Side of the bead at every hole of the face, by id.
     pressed_mm : float
         Width of the pressed bead.
+    turned_deg : int
+        By how much the face is turned in the picture.
     rows : tuple of Hole
-        The holes asked about.
-    says : tuple of Option
-        Whether oil gets out.
+        The holes that have a letter.
+    asked : tuple of Option
+        What is to be pointed at.
     blind : Scenes
     """
 
@@ -266,8 +266,9 @@ class Holes(Record, frozen=True):
     open_holes: tuple[str, ...]
     sides: dict[str, str]
     pressed_mm: float
+    turned_deg: int
     rows: tuple[Hole, ...]
-    says: tuple[Option, ...]
+    asked: tuple[Option, ...]
     blind: Scenes
 
     @property
@@ -315,6 +316,22 @@ class Fault(Coat, frozen=True):
     rows: tuple[Laid, ...]
     asked: tuple[Option, ...]
     says: tuple[Option, ...]
+
+
+class EdgeSeen(Row, frozen=True):
+    """The edge of a closed face, as the model of edges tells it."""
+
+    letter: str
+    out_mm: tuple[tuple[float, float], ...]
+    high_mm: float
+    bound_mm: float
+
+
+class Edge(Record, frozen=True):
+    """Edges of closed faces, and what is to be found among them."""
+
+    seen: tuple[EdgeSeen, ...]
+    asked: tuple[Option, ...]
 
 
 class Curing(Record, frozen=True):
@@ -380,5 +397,5 @@ class Given(Record, frozen=True, kw_only=True):
     lay: Lay | None = None
     holes: Holes | None = None
     fault: Fault | None = None
-    edge: Scenes | None = None
+    edge: Edge | None = None
     after: After | None = None

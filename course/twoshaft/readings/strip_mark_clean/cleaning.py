@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from twoshaft.models.shape import listed_misbuilds, outer_rings, thin_rings
-from twoshaft.readings.scenes import Hand, hand_scene
 from twoshaft.readings.strip_mark_clean.given import Marks
 from twoshaft.readings.strip_mark_clean.lot import Lot
+from twoshaft.readings.turned_parts import turned_parts_in_hand
 from twoshaft.records import Scenes, extended
 
 BACK = 3
@@ -14,23 +13,7 @@ BACK = 3
 
 def draw_marks(lot: Lot) -> Marks:
     """Parts about to come off, what is done with each, and parts that came out."""
-    return extended(Marks, lot.asked("marks"), back=_back(lot))
-
-
-def _back(lot: Lot) -> Hand | None:
-    """Parts that can lie the wrong way round, others at a resit; None where they are not drawn."""
-    unit, stream = lot.unit, lot.stream.child("back")
-    wrong = [one for one in listed_misbuilds(unit) if one.how == "turned"]
-    rings = [*outer_rings(unit), *thin_rings(unit)]
-    for view in dict.fromkeys(one.view for one in wrong):
-        keys = dict.fromkeys(key for one in wrong if one.view == view for key in one.parts)
-        turn = lot.in_turn(f"back {view}", list(keys))
-        taken = [*turn, *(one.parts[0] for one in rings if one.view == view)]
-        for first in range(len(turn) - BACK + 1):
-            hand = hand_scene(unit, stream, view, turn[first : first + BACK], taken)
-            if hand is not None:
-                return hand
-    return None
+    return extended(Marks, lot.asked("marks"), back=turned_parts_in_hand(lot, "back", BACK))
 
 
 def draw_clean(lot: Lot) -> Scenes:

@@ -13,6 +13,7 @@ MODULE = "whole-build"
 TASKS = {
     "bench": bench.draw,
     "plan": bench.draw_plan,
+    "ways": bench.draw_ways,
     "parts": parts.draw,
     "clock": clock.draw,
     "turns": figures.draw_turns,

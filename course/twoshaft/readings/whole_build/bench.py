@@ -11,14 +11,16 @@ from twoshaft.models.faults import Outcome, as_built, run_check
 from twoshaft.models.faults.built import exclude
 from twoshaft.models.film import Hand, Work
 from twoshaft.models.order import OrderTask, quick_slip, ready_steps, sensible_order
+from twoshaft.models.shape import listed_misbuilds
 from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interference
 from twoshaft.models.wholebuild import Job, asks_of, right_values
 from twoshaft.models.wholebuild.asks import treatments
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.turned_parts import turned_parts_in_hand
 from twoshaft.readings.wanted import wanted
-from twoshaft.readings.whole_build.given import Bench, Face, Lies, Pace, Plan, Spot, Stands
+from twoshaft.readings.whole_build.given import Bench, Face, Lies, Pace, Plan, Spot, Stands, Ways
 from twoshaft.readings.whole_build.lot import Lot
 from twoshaft.records import Option, to_json
 from twoshaft.units.kept import kept
@@ -27,7 +29,7 @@ from twoshaft.units.sections.bearings import Support
 from twoshaft.units.sections.faults import Misbuild
 from twoshaft.units.unit import Unit
 
-WAYS, LEAST_WAYS = 8, 3
+WAYS, LEAST_WAYS, INTO = 8, 3, 3
 JOINTS = 3
 THREADS = 6
 NEXT, FRONT = 6, 12
@@ -61,6 +63,18 @@ def draw(lot: Lot) -> Bench:
         worn=_worn(lot),
         seed=str(lot.stream.child("seed").integer(10**9)),
     )
+
+
+def draw_ways(lot: Lot) -> Ways:
+    """Parts to put in of which the bench does not ask."""
+    return Ways(turned_parts_in_hand(lot, "into", INTO, parts_asked(lot)))
+
+
+def parts_asked(lot: Lot) -> set[str]:
+    """Parts of which the bench asks which way round they go in."""
+    asked = {ask.about for ask in _ways(lot)}
+    return {part for one in listed_misbuilds(lot.unit) if one.id.partition("/")[0] in asked
+            for part in one.parts}  # fmt: skip
 
 
 def draw_plan(lot: Lot) -> Plan:

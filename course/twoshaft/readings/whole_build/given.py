@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Hand, Look
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -103,6 +104,12 @@ class Plan(Record, frozen=True):
     done: tuple[str, ...]
     stands: tuple[Stands, ...]
     next: tuple[Option, ...]
+
+
+class Ways(Record, frozen=True):
+    """Parts of another unit of the kind, to be put in; None where no section shows them."""
+
+    into: Hand | None
 
 
 class Taking(Row, frozen=True):
@@ -209,6 +216,10 @@ class Late(Record, frozen=True):
         Other parts that went in wrongly, and checks that were made.
     shown : tuple of Option
         Whether one of those checks shows it.
+    looks : tuple of Look
+        One place of four units, before it is covered; empty where too little is drawn.
+    built : tuple of Option
+        How one of them is built.
     """
 
     ask: str
@@ -220,6 +231,8 @@ class Late(Record, frozen=True):
     options: tuple[Option, ...]
     others: tuple[Seen, ...]
     shown: tuple[Option, ...]
+    looks: tuple[Look, ...]
+    built: tuple[Option, ...]
 
 
 class Notes(Record, frozen=True):
@@ -250,6 +263,7 @@ class Given(Record, frozen=True, kw_only=True):
 
     bench: Bench | None = None
     plan: Plan | None = None
+    ways: Ways | None = None
     parts: Scenes | None = None
     clock: Clock | None = None
     turns: Turns | None = None

@@ -6,8 +6,11 @@ from itertools import chain, cycle, islice
 
 from twoshaft.models.faults import as_built, run_check
 from twoshaft.models.order import rework, sensible_order
+from twoshaft.models.shape import listed_misbuilds, thin_rings
 from twoshaft.questions import bank_of
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.scenes import Look, looks_in_turn
+from twoshaft.readings.whole_build.bench import parts_asked
 from twoshaft.readings.whole_build.given import Doing, Late, Seen
 from twoshaft.readings.whole_build.lot import Lot
 from twoshaft.records import Option
@@ -54,6 +57,8 @@ def draw(lot: Lot) -> Late:
             options=tuple(Option(*one) for one in task.labelled(rows[1:])),
             others=_others(lot),
             shown=bank_of("whole-build").lists["shown"],
+            looks=_looks(lot),
+            built=bank_of("whole-build").lists["looks"],
         )
     raise lot.too_small("late")
 
@@ -79,6 +84,15 @@ def _others(lot: Lot) -> tuple[Seen, ...]:
         words = f"{name}. Made: {'; '.join(names[id][:1].lower() + names[id][1:] for id in made)}."
         rows.append(Seen(f"part-{n}", words, operation, way, tuple(made)))
     return tuple(rows)
+
+
+def _looks(lot: Lot) -> tuple[Look, ...]:
+    """Four units at a place chosen for a part of which the bench does not ask."""
+    asked = parts_asked(lot)
+    turned = [one for one in listed_misbuilds(lot.unit) if one.how == "turned"]
+    firsts = lot.in_turn("looks", [one for one in turned if not asked & {*one.parts}])
+    others = [*turned, *thin_rings(lot.unit)]
+    return looks_in_turn(lot.unit, lot.stream.child("looks"), firsts, others) or ()
 
 
 @kept()

@@ -7,6 +7,7 @@ import pytest
 
 from twoshaft.models.film import Land, SeenEdge, Side, Work, edge_faults, leaking_holes
 from twoshaft.plots.bead_pointed import BeadPicture
+from twoshaft.plots.bolts_pointed import BoltsPicture
 from twoshaft.plots.edge_seen import EdgePicture
 from twoshaft.readings import draw
 from twoshaft.units import load_unit
@@ -63,6 +64,14 @@ def test_a_bead_is_seen_with_a_letter_at_each_hole_and_no_key(some):
         marked = picture.marked({"A": "right 1", "B": "yours 1"})
         assert "right 1" in marked and "yours 1" in marked
     assert len(turned) > 1 and len(letters) == len(some)
+
+
+def test_letters_on_a_face_take_the_ink_of_the_page(some):
+    """Letters without a colour of their own would be black on a dark page."""
+    joints = draw("threaded-joints", UNIT, salt="s", learner="a1", attempt=1)
+    for picture in (BeadPicture(UNIT, some[0].holes), BoltsPicture(UNIT, joints.pattern.seen)):
+        letters = re.findall(r'<text[^>]*class="tss-letter"[^>]*>', picture.svg)
+        assert letters and all("--jp-content-font-color1" in one for one in letters)
 
 
 def test_each_kind_of_hole_is_there_to_be_pointed_at(some):

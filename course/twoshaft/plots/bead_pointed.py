@@ -14,7 +14,7 @@ from twoshaft.plots.bolts_pointed import EDGE_PX
 from twoshaft.plots.drawing import Drawing
 from twoshaft.units.unit import Unit
 
-_ROOM_PX, _MOST = (600.0, 400.0), 4.0
+_ROOM_PX, _MOST = (600.0, 470.0), 4.0
 _SPOT_PX, _AWAY_PX = 13.0, 30.0
 _PASSES = {
     Side.INSIDE: "the bead runs between it and the oil",
@@ -153,7 +153,7 @@ class BeadPicture:
             f'<circle class="tss-ring" cx="{x:.1f}" cy="{y:.1f}" r="{_SPOT_PX}" '
             f'fill="{style.PAPER_NOW}" stroke="{stroke}" stroke-width="{width}"/>'
             f'<text class="tss-letter" x="{x:.1f}" y="{y + 0.36 * style.SMALL_PX:.1f}" '
-            f'text-anchor="middle" dominant-baseline="auto" '
+            f'text-anchor="middle" dominant-baseline="auto" fill="{style.INK_NOW}" '
             f'style="font:600 {size} {style.FONT}">{letter}</text>{said}</g>'
         )
 

@@ -128,7 +128,11 @@ class BoltsPicture:
         disc = (
             f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius - 3:.1f}" style="fill:{style.INK_NOW}"/>'
         ) if tight else ""  # fmt: skip
-        ink = f'style="fill:{style.PAPER_NOW};' if tight else 'class="tss-letter" style="'
+        ink = (
+            f'style="fill:{style.PAPER_NOW};'
+            if tight
+            else f'class="tss-letter" fill="{style.INK_NOW}" style="'
+        )
         said = (
             f'<text class="tsf-t" x="{x:.1f}" y="{y - radius - 4:.1f}" text-anchor="middle">'
             f"{escape(word)}</text>"

@@ -30,13 +30,16 @@ class DepthSetPicture(BenchView):
     def felt(self) -> str:
         """What a blade under the foot, a rule and a square find; no word of right or wrong."""
         one = self._gauge
-        ends = f"{one.left_mm:g} mm at its left end and {one.right_mm:g} mm at its right end"
+        blades = " and ".join(
+            f"{f'a blade of {mm:g} mm' if mm else 'no blade'} under the {end} end of the foot"
+            for end, mm in (("left", one.left_mm), ("right", one.right_mm))
+        )
         rod = f"{one.short_mm:g} mm above the bottom" if one.short_mm else "on what is under it"
         side = "above" if one.eye_deg >= 0 else "below"
+        eye = f"from {abs(one.eye_deg):g}° {side}" if one.eye_deg else "along"
         return (
-            f"under the foot goes a blade of {ends}; the rod ends {rod}, {one.aside_mm:g} mm from "
-            f"the wall, where the rounding reaches {one.round_mm:g} mm in; the eye looks from "
-            f"{abs(one.eye_deg):g}° {side} the square line"
+            f"{blades}; the rod ends {rod}, {one.aside_mm:g} mm from the wall, where the rounding "
+            f"reaches {one.round_mm:g} mm in; the eye looks {eye} the line square to the scale"
         )
 
     def drawn(self) -> list[str]:

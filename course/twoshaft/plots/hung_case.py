@@ -30,13 +30,15 @@ class HungPicture(BenchView):
             f"{one.broken} of its strands stand out broken" if one.broken else "every strand whole"
         )
         side = "left" if one.aside_cm < 0 else "right"
+        middle = f"{abs(one.aside_cm):g} cm to the {side} of the hook"
+        if not one.aside_cm:
+            middle = "in line with the hook"
         below = (
             "a person crouches beneath it" if one.person else "a trolley stands close beneath it"
         )
         return (
             f"a case of {one.mass_kg:g} kg on a sling marked {one.mark_kg:g} kg, {strands}; its "
-            f"centre of mass lies {abs(one.aside_cm):g} cm to the {side} of the hook; "
-            f"{below} beneath it"
+            f"centre of mass lies {middle}; {below}"
         )
 
     def drawn(self) -> list[str]:

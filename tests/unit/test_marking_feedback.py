@@ -7,7 +7,13 @@ from dataclasses import replace
 import pytest
 
 from twoshaft.outcomes import Outcome
-from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page, what_next
+from twoshaft_grader.marking.feedback import (
+    Handed,
+    StaffMark,
+    feedback_page,
+    what_next,
+    where_to_read,
+)
 from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
 
 FIELD = FieldMark(
@@ -72,7 +78,7 @@ def test_the_page_says_mark_result_next_step_and_why(mark):
         "attempt 2",
         "2.5 of 8",
         "○ not yet",
-        "A must-pass item is not passed yet. Read lesson 01-measuring, “what is subtracted”.",
+        "A must-pass item is not passed yet. Read lesson “01-measuring”, under “what is subtracted”.",
         "Measure and subtract",
         "Not right (must-pass, not passed)",
         "You took the case alone.",
@@ -108,7 +114,7 @@ def test_next_steps(mark):
     met = replace(mark, outcomes=(OutcomeMark("measure", 8, 8, (), True),))
     assert what_next(met) == "Go on with the next module."
     weak = replace(mark, outcomes=(OutcomeMark("measure", 2, 8, (), False),))
-    assert what_next(weak).startswith("Read lesson 01-measuring")
+    assert what_next(weak).startswith("Read lesson “01-measuring”")
     assert "✓ met" in feedback_page(met)
 
 
@@ -153,15 +159,25 @@ def test_places_to_read_lead_into_the_lesson_where_the_page_is_read(mark):
     place = FIELD.lesson.partition("#")
     address = f"lessons/{place[0]}.ipynb#{place[2]}"
     page = feedback_page(mark)
-    assert f'<a data-open="{address}">lesson {place[0]}, ' in page
+    assert f'<a data-open="{address}">lesson “{place[0]}”, under ' in page
     assert page.count('<a data-open="start-here.ipynb">Start page</a>') == 2
     assert page.count(f'<a data-open="lessons/{place[0]}.ipynb">Lesson</a>') == 2
     assert page.index("<nav") < page.index("<h1")
+
+
+def test_a_lesson_of_the_course_is_called_by_its_title(mark):
+    field = replace(FIELD, lesson="02-order-of-work#four-reasons")
+    page = feedback_page(replace(mark, tasks=(replace(mark.tasks[0], fields=(field,)),)))
+    link = '<a data-open="lessons/02-order-of-work.ipynb#four-reasons">'
+    assert f"{link}lesson “Order of work”, under “four reasons”</a>" in page
+    assert "02-order-of-work" not in text_of(page)
+    whole = replace(field, lesson="13-close-out")
+    assert where_to_read(whole) == "lesson “Close out”"
 
 
 def test_a_task_left_out_takes_one_line(mark):
     blank = replace(FIELD, answer="", verdict=Verdict.UNANSWERED, sentences=(), cost="")
     task = replace(mark.tasks[0], points=0.0, fields=(blank, replace(blank, name="b", prompt="B?")))
     said = text_of(feedback_page(replace(mark, tasks=(task,))))
-    assert "– No answer to mark (must-pass, not passed) Read: lesson 01-measuring" in said
+    assert "– No answer to mark (must-pass, not passed) Read: lesson “01-measuring”" in said
     assert "B?" not in said

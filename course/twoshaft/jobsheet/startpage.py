@@ -101,9 +101,11 @@ class StartPage(Screen):
                 receipt = self._sign_in.hand_in(name)
                 answers = "1 answer" if receipt.answers == 1 else f"{receipt.answers} answers"
                 lacks = self._lacking(name)
+                # A count of answers beside one of what is missing would not add up: some are there
+                # in part, or cannot be read.
                 said = (
-                    f"Handed in {local_time(receipt.handed_in)} with {answers}"
-                    f"{f'; {lacks}' if lacks else ''}. "
+                    f"Handed in {local_time(receipt.handed_in)}"
+                    f"{f'; {lacks}' if lacks else f' with {answers}'}. "
                     f"Receipt {receipt.code}. {AFTER if self._told(name) else AGAIN}"
                 )
             elif doing == "look":

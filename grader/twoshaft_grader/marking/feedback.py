@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
+from twoshaft.modules import COURSE
 from twoshaft.outcomes import (
     Attempt,
     Observation,
@@ -34,6 +35,8 @@ SHAPES = {
 
 FOLDED = 180
 """An answer longer than this many characters is folded away."""
+
+_TITLES = {module.name: module.title for module in COURSE.values()}
 
 
 @dataclass(frozen=True)
@@ -179,11 +182,12 @@ def kind_of(verdict: Verdict) -> str:
 def where_to_read(field: FieldMark) -> str:
     """Return the place in the lessons that a field names, in words.
 
-    The field's ``lesson`` is a notebook and a heading, as ``02-order-of-work#what-buries-what``.
+    The field's ``lesson`` is a notebook and a heading, as ``02-order-of-work#what-buries-what``; a
+    lesson of the course is called by its title, one of a college's own by its notebook.
     """
     notebook, _, heading = field.lesson.partition("#")
-    title = heading.replace("-", " ")
-    return f"lesson {notebook}, “{title}”" if heading else f"lesson {notebook}"
+    lesson = f"lesson “{_TITLES.get(notebook, notebook)}”"
+    return f"{lesson}, under “{heading.replace('-', ' ')}”" if heading else lesson
 
 
 def address_of(field: FieldMark, place: str | None = None) -> str:

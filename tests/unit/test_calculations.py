@@ -154,6 +154,15 @@ def test_a_metal_of_a_calculation_grows_as_the_metals_of_press_fits_do():
     assert seen == set(metals)
 
 
+def test_a_warm_gear_grows_by_micrometres_not_by_metres():
+    (warm,) = [one for one in CALCULATIONS["pressed-and-driven"] if one.name == "play-when-warm"]
+    growth, play = (step.work for step in warm.steps)
+    known = {"across": 60, "rise": 80, "grip": 15}
+    known["growth"] = growth(known)
+    assert known["growth"] == pytest.approx(60 * 80 * 0.0115)  # as the worked line has it
+    assert play(known) == pytest.approx(40.2)
+
+
 @pytest.fixture
 def drill(tmp_path):
     """A calculation of three steps on the screen."""

@@ -94,9 +94,9 @@ PLAY = Calculation(
     ),
     (
         Step("growth", "It grows by", "µm", "{across} × {rise} × 0.0115",
-             lambda s: fit.growth.plain(s["across"] / 1e3, STEEL_PER_K, s["rise"]) * 1e6,
+             lambda s: fit.growth.plain(s["across"] / 1e3, STEEL_PER_K, s["rise"]),
              {"You took the growth of aluminium.":
-              lambda s: fit.growth.plain(s["across"] / 1e3, ALUMINIUM_PER_K, s["rise"]) * 1e6}),
+              lambda s: fit.growth.plain(s["across"] / 1e3, ALUMINIUM_PER_K, s["rise"])}),
         Step("play", "Play while it is warm", "µm", "{growth} − {grip}",
              lambda s: s["growth"] - s["grip"],
              {"You added the interference.": lambda s: s["growth"] + s["grip"]}, off=0.6),

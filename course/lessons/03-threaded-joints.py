@@ -5,7 +5,7 @@
 #
 # **After this lesson you can**
 #
-# - say how much clamp a torque leaves, and how sure that is
+# - say how much clamp a torque gives, and how certain that is
 # - set a wrench with an adapter and in any unit
 # - keep threads in the state that the torque is meant for
 # - protect threads in aluminium
@@ -41,9 +41,9 @@ lesson.asked_again()
 # ## Before you start
 #
 # - **Eye protection** whenever a nut is staked or anything is struck. Hard metal chips fly.
-# - **A bar that slips** puts you on the floor. Pull towards you, feet apart, with the socket fully on. Where you can only push, push with the open palm, so that no knuckle is behind the bar. Never use your weight.
+# - **A bar that slips** puts you on the floor. Pull towards you, feet apart, with the socket fully on. If you can only push, push with your open hand, so that no finger is behind the bar. Never use your weight.
 # - **Pinch points:** two gears that lock the shafts also trap a finger. Hands out before anybody pulls.
-# - **No impact tools in aluminium:** not to start a bolt, not to run it down, not to tighten it. They neither feel a crossed thread nor stop in time.
+# - **No impact tools in aluminium:** not to start a bolt, not to run it down, not to tighten it. They do not feel a crossed thread, and they do not stop in time.
 # - Sealants and locking compounds irritate skin and eyes. Gloves, ventilation, and their safety data sheets.
 #
 # On this page nothing can break. Try things.
@@ -63,7 +63,7 @@ given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the threa
             [(g.group.name, f"{s.pitch:.0%}", f"{s.thread:.0%}", f"{s.head:.0%}") for g, s in shares])
 
 # %% [markdown] tags=["then"]
-# The rest is lost to friction. So a small change in friction is a large change in clamp, and no wrench, however good, can see it.
+# The rest is lost to friction. So a small change in friction makes a large change in clamp. Even a good wrench does not show it.
 #
 # Try it. Set another state of the thread and leave the torque alone. Then set **by feel** in place of a wrench.
 
@@ -71,7 +71,7 @@ given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the threa
 thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count)).group.id)
 
 # %% [markdown] tags=["then"]
-# The wide bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: nobody knows the friction of one single bolt, and the wrench has its own tolerance. Which of the two is worse here?
+# The wide bar shows the least and the most clamp that this torque can give. The mark in it shows the usual clamp. Two things make the bar wide: nobody knows the friction of one single bolt, and the wrench has its own tolerance. Which of the two is worse here?
 
 # %% [markdown]
 # ## Wet threads
@@ -86,7 +86,7 @@ worst = max(tapped, key=lambda g: max(g.worst_use(state) for state in g.states))
 clamp_by_state(worst)
 
 # %% [markdown] tags=["then"]
-# The oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard, so the wrench clicks early and the joint is loose.
+# With oil, the same torque stretches the bolt further: the bolt can come near yield, and a thread in aluminium can strip. The washed, dry bolt turns hard, so the wrench clicks early and the joint is loose.
 #
 # In short: torque = K × clamp × diameter. The **nut factor** K is small where the thread is slippery:
 
@@ -119,7 +119,7 @@ given_table("The same torques in four units", list(names),
             [[f"{float(f'{g.torque.m_as(pint):.3g}'):g}" for pint in names.values()] for g in jobs])
 
 # %% [markdown] tags=["then"]
-# One lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
+# One lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round, the bolt gets a third too much. If you take lbf·in for lbf·ft, the torque is twelve times too small.
 
 # %% [markdown]
 # ## Adapters
@@ -141,7 +141,7 @@ given_table(
 )
 
 # %% [markdown]
-# Hold the wrench by the middle of its grip: a hand further out or further in changes L, and with it the setting. And use a wrench only from a fifth of the top of its scale upwards; below that no tolerance is promised.
+# Hold the wrench by the middle of its grip: a hand further out or further in changes L, and with it the setting. Use a wrench only above a fifth of the largest figure on its scale. Below that, nobody promises how exact it is.
 
 # %% [markdown]
 # ## Bolts in aluminium
@@ -217,7 +217,7 @@ face_tightening(unit, softest.group.id)
 # %% [markdown] tags=["then"]
 # Now make a second and a third round. The wrench turns only the bolts that have lost clamp. On the others it clicks at once.
 #
-# Then tick that friction scatters, and make more rounds. They do not help against that: rounds even out only what bolts take from each other.
+# Then tick that friction scatters: now each bolt has its own friction. Make more rounds. They do not help against that, because rounds give back only the clamp that bolts take from each other.
 
 # %% tags=["then"]
 rounds = {"once": 1, "twice": 2, "three times": 3}
@@ -230,7 +230,7 @@ given_table(f"{softest.group.name}: the same torque, six ways (allowed spread {s
             [(o, r, f"{t.clamp_n.min() / 1e3:.1f}", f"{t.spread:.0%}") for o, r, t in plans])
 
 # %% [markdown] tags=["then"]
-# So **the rounds even out the clamp**. Whether you go crosswise or round the ring changes it little.
+# So **the rounds make the clamp even**. Whether you go crosswise or round the ring makes little difference here.
 
 # %% [markdown]
 # ## Why crosswise
@@ -259,7 +259,7 @@ given_table(f"{wide.group.name}: widest gap between the faces, mm",
 # %% [markdown]
 # ## Which joints need more rounds
 #
-# Each joint has a spread that is allowed. Where one round leaves more than that, make another round.
+# Each joint has a spread that is allowed. If the spread after one round is larger than that, make another round.
 
 # %% tags=["rig"]
 given_table("One round at full torque, round the ring",
@@ -312,7 +312,7 @@ given_table("What a staked collar holds once the clamp is gone",
              for n, share, s in holds]) if holds else None
 
 # %% [markdown] tags=["then"] needs="staked-nut"
-# A shallow tab is crushed in its slot: half the depth, half the hold. A deep tab can only be sheared off. To punch it deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts. Staking keeps a nut from turning loose. It does not replace the torque.
+# A shallow tab is crushed in its slot: half the depth, half the hold. A deep tab can only be sheared off. If you punch it deeper than that, it holds no better and can crack. Compare the hold with the torque in the table of nuts. Staking keeps a nut from turning loose. It does not replace the torque.
 
 # %% [markdown]
 # ## Work it out

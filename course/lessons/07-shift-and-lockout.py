@@ -38,8 +38,8 @@ lesson.asked_again()
 # ## Before you start
 #
 # - **Eye protection** whenever detent balls and springs go in or come out. When the plug leaves its last thread the spring throws the ball, and the ball is hard and fast.
-# - Undo a detent plug with your face out of its line and a hand with a rag over it. The same holds for the hook of the lockout spring.
-# - A **spring pin** is hardened: struck badly it splinters. Eye protection, the right punch, a soft-faced hammer.
+# - When you unscrew a detent plug, keep your face out of its line, and hold a rag over it. Do the same when you take off the hook of the lockout spring.
+# - A **spring pin** is hardened: if you strike it badly, it splinters. Eye protection, the right punch, a soft-faced hammer.
 # - **Pinch points:** forks, jaws and gears close on fingers. Turn and shift by hand only, and say aloud when you move the lever while somebody else has a hand in the case.
 # - Never force a shift that stops. A lockout that stops you is doing its work, and force bends a fork.
 #
@@ -48,9 +48,9 @@ lesson.asked_again()
 # %% [markdown]
 # ## What the hand moves
 #
-# The selector shaft can do two things. It **slides**, and so picks a gate plane: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two. On some units the hand also **lifts** a collar, or pushes firmly past a plunger.
+# The selector shaft can do two things. It **slides**: with that you choose a gate plane, and so one of the rails. It **turns**: with that you push this rail one way or the other, into one of its two gears. On some units the hand also **lifts** a collar, or pushes firmly past a plunger.
 #
-# The picture shows it in section. Left: the finger between the jaws of the rails. Middle: what locks out a shift, one layer behind. Right: the rails with the interlock pins between them.
+# The picture shows it in section. Left: the finger between the jaws of the rails. Middle, one layer behind: the parts that stop a wrong shift. Right: the rails with the interlock pins between them.
 
 # %% tags=["predict"]
 lesson.predict("reached-from-neutral")
@@ -191,10 +191,10 @@ gate_rig(unit)
 # %% [markdown] needs="lockout"
 # ## The proof by hand
 #
-# It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test shows it. The proof has **two halves**:
+# The unit goes together, it shifts, and every gear is there. The lockout can still fail. Only the hand test shows it. The proof has **two halves**:
 #
 # 1. From the neighbour gear, push straight towards reverse, without leaving the gate plane. It must **stop**.
-# 2. Do what lets it in on this unit (leave the gate plane and come back, lift the collar, push firmly), and push towards reverse. It must **go in**.
+# 2. Do what this unit asks for before reverse (leave the gate plane and come back, lift the collar, push firmly), and push towards reverse. It must **go in**.
 #
 # You must do the second half as well. If reverse cannot be engaged at all, the first half "passes" for the wrong reason.
 
@@ -244,12 +244,12 @@ given_table("The shortest test for each", ["assembly fault", "moves"],
 # %% [markdown]
 # The most dangerous fault is the one that no hand test shows, such as **a small pin left out of a rail between two others**. Without it those two no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
 #
-# Make sure of what no test shows while you can see it: count the pins into the bore, aloud, before the rails go in. Then have it signed.
+# Check this while you can still see it: before the rails go in, count aloud each pin that you put into the bore. Then have your count signed.
 
 # %% [markdown]
 # ## The order of the hand test
 #
-# 1. **Every gear in, one after the other.** If a gear is missing, nothing that follows means much.
+# 1. **Every gear in, one after the other.** If a gear is missing, the next steps prove little.
 # 2. **Let go in every gear** and shake the shaft. A gear that does not stay has no detent.
 # 3. **Between two gate planes, turn.** It must stop, both ways, at every pair of neighbours.
 # 4. **The lockout**, both halves.
@@ -294,7 +294,7 @@ lesson.calculation("pin-other-end")
 # %% [markdown]
 # ## How you are marked
 #
-# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a mistake costs marks once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. Four more questions decide one outcome each: the detent spring, the pins that no test shows, the pin of the finger, and springs and hands. With one line wrong there, that outcome is not met.
+# Your list of moves is tried on the mechanism itself. Each list that proves what was asked is right. Where an answer builds on an earlier one, a mistake costs marks once. Three things are **must-pass**: the proof of the lockout, what four records of it say, and why two gears at once must be impossible and what prevents them. Four more questions decide one outcome each: the detent spring, the pins that no test shows, the pin of the finger, and springs and hands. If one line of such a question is wrong, its outcome is not met.
 
 # %% [markdown]
 # Next: open the exercise from **start-here**.

@@ -33,6 +33,28 @@ SMALL = """() => [...document.querySelectorAll(".jp-Notebook svg text")]
   .filter(([pixels]) => pixels < 11.95)"""
 
 
+# Words in drawings that are cut off at the drawing's edge.
+CUT_OFF = """() => [...document.querySelectorAll(".jp-Notebook svg text")]
+  .filter((node) => node.checkVisibility() && node.textContent.trim()
+    && getComputedStyle(node.ownerSVGElement).overflow === "hidden")
+  .map((node) => {
+    const word = node.getBoundingClientRect(), drawing = node.ownerSVGElement.getBoundingClientRect();
+    const over = Math.max(drawing.left - word.left, word.right - drawing.right,
+      drawing.top - word.top - 2, word.bottom - drawing.bottom - 3);
+    return [Math.round(over), node.textContent.trim()];
+  })
+  .filter(([over]) => over > 2)"""
+
+# What has to be moved sideways, which nothing needs in a window of 1280 pixels.
+SIDEWAYS = """() => {
+  const panel = document.querySelector(".jp-NotebookPanel:not(.lm-mod-hidden)");
+  return [...panel.querySelectorAll(".jp-WindowedPanel-outer *, .twoshaft-bar *")]
+    .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1
+      && ["auto", "scroll"].includes(getComputedStyle(one).overflowX))
+    .map((one) => [one.getAttribute("class"), one.scrollWidth, one.clientWidth]);
+}"""
+
+
 # Rigs that are higher than what a window of 1280 by 720 pixels shows of a notebook, or that do not
 # say in a question what they are for, or light no control or more than one.
 HARD_TO_GRASP = """() => {
@@ -105,8 +127,12 @@ def test_a_notebook(shared_lab, path):
     assert left_over(page, SMALL) == []
     assert left_over(page, HARD_TO_GRASP) == []
     assert left_over(page, GIVEN_GONE) == []
+    assert left_over(page, CUT_OFF) == []
+    assert left_over(page, SIDEWAYS) == []
     page.set_viewport_size({"width": 320, "height": 640})
     assert left_over(page, TOO_WIDE) == []
+    assert left_over(page, SMALL) == []
+    assert left_over(page, CUT_OFF) == []
     shared_lab.close_windows()
 
 

@@ -37,6 +37,12 @@ HERE = """async () => {
           || (drawn && drawn.contains(over))))
         cut = `covered by ${over?.getAttribute("class")}`;
     }
+    // In a box of its own the ring round it stands clear of the box's lower edge.
+    const row = node.closest('[data-twoshaft-side="left"]')?.style.gridRow;
+    const more = [...panel.querySelectorAll(".twoshaft-more")]
+      .find((one) => one !== node && one.closest(".jp-Cell").style.gridRow === row);
+    const edge = (node.matches(".jp-Cell") ? null : more)?.getBoundingClientRect().top ?? Infinity;
+    if (!cut && box.bottom + 5 > edge && box.height < edge - room.top) cut = "its ring";
   }
   return { at: all.get(node), name, inside: Boolean(panel), cut };
 }"""

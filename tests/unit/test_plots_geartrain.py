@@ -3,7 +3,8 @@ import re
 import pytest
 
 from twoshaft.models.geartrain import count_turns, freedom, ratio
-from twoshaft.plots.gear_section import KEY, LETTER_PX, gear_layout, train_figure
+from twoshaft.plots.drawing import LETTER_PX, note_room
+from twoshaft.plots.gear_section import KEY, gear_layout, train_figure
 from twoshaft.plots.geartrain import count_by_gear, ratio_bars
 from twoshaft.units import load_unit
 
@@ -49,8 +50,19 @@ def test_what_the_marks_mean_stands_whole_below_a_narrow_train_too(name):
     train = load_unit(name).gear_train
     at = gear_layout(train)
     drawn = train_figure(train, (), (), freedom(train), "In neutral")
-    texts = re.findall(r'<text class="tsf-t" x="8" y="(\d+)">([^<]+)</text>', drawn)
-    assert " ".join(line for _, line in reversed(texts)) == KEY
-    assert all(8 + LETTER_PX * len(line) < at.width for _, line in texts)
+    (told,) = re.findall(r'<text class="tsf-t" y="\d+">(<tspan x="8".+?)</text>', drawn)
+    lines = re.findall(r"<tspan[^>]+>([^<]+)</tspan>", told)
+    assert " ".join(lines) == KEY
+    # also where the picture is shown small, and its letters are half as large again
+    assert all(8 + 1.5 * LETTER_PX * len(line) < at.width for line in lines)
     low = max(wheel.y + wheel.radius for wheel in at.wheels.values())
-    assert all(low + 8 < int(y) < at.height for y, _ in texts)
+    assert low + 8 < at.height - note_room(lines)
+
+
+def test_a_state_stands_below_the_name_of_its_shaft_and_both_end_within_the_picture(train):
+    locked = train_figure(train, ("first", "third"), (), freedom(train, ("first", "third")), "Two")
+    found = re.findall(r'text-anchor="end" y="\d+">((?:<tspan.+?)+)</text>', locked)
+    said = [re.findall(r'<tspan x="(\d+)" dy="[\d.]+em">([^<]+)', one) for one in found]
+    assert [words for _, words in said[0]] == ["Input shaft,", "locked"]
+    # in bold letters as large as a train of 540 pixels has them
+    assert all(1.43 * 8 * len(words) < int(x) for one in said for x, words in one)

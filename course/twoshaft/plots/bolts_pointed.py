@@ -123,7 +123,7 @@ class BoltsPicture:
 
     def _bolt(self, k: int, x: float, y: float, scale: float, word: str) -> str:
         letter, tight = self._letters[k], k in self._tight
-        size, radius = style.SMALL_PX, max(self._head * scale, _SPOT_PX)
+        size, radius = style.grown(style.SMALL_PX), max(self._head * scale, _SPOT_PX)
         edge, width = (style.ACTION_NOW, 3) if word else (style.INK_NOW, 1.5)
         disc = (
             f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius - 3:.1f}" style="fill:{style.INK_NOW}"/>'
@@ -142,8 +142,8 @@ class BoltsPicture:
             f'<circle class="tss-dot" cx="{x:.1f}" cy="{y:.1f}" r="0"/>'
             f'<circle class="tss-ring" cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}" '
             f'fill="{style.PAPER_NOW}" stroke="{edge}" stroke-width="{width}"/>{disc}'
-            f'<text x="{x:.1f}" y="{y + 0.36 * size:.1f}" text-anchor="middle" '
-            f'dominant-baseline="auto" {ink}font:600 {size}px {style.FONT}">{letter}</text>'
+            f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="middle" dominant-baseline="central" '
+            f'{ink}font-size:{size};font-weight:600">{letter}</text>'
             f"{said}</g>"
         )
 

@@ -31,6 +31,8 @@ _CSS = (
     f".tsc-disc{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW}}}"
 )
 
+_APART_PX = 14.0  # between marks of a scale that are said
+
 
 def _depth(v: float) -> float:
     """Where a viscosity lies on the scale, upwards."""
@@ -72,10 +74,12 @@ def oil_chart(
     drawing.add(f"<style>{_CSS}</style>")
     bottom, top = _up(MARKS[0], tall), _up(MARKS[-1], tall)
     left, right = _across(COLD_C), _across(HOT_C)
+    said = bottom + _APART_PX
     for mark in MARKS:
         y = _up(mark, tall)
         drawing.add(f'<path class="tsc-grid" d="M{left:.1f} {y:.1f}H{right:.1f}"/>')
-        if mark not in UNSAID:
+        if mark not in UNSAID and said - y >= _APART_PX:
+            said = y
             drawing.add(f'<text class="tsf-t" text-anchor="end" x="{left - 6:.1f}" '
                         f'y="{y + 4.5:.1f}">{mark}</text>')  # fmt: skip
     for celsius in range(COLD_C, HOT_C + 1, STEP_C):
@@ -241,4 +245,6 @@ def causes_picture(causes: Sequence[tuple[str, bool]]) -> Sketch:
         x, y = 16 + (WIDTH_PX / 2) * (k // rows), 26 + 24 * (k % rows)
         kind = "tsf-h" if there else "tsf-t tsc-gone tsc-off"
         drawing.add(f'<text class="{kind}" x="{x:.0f}" y="{y}">{escape(name)}</text>')
-    return Sketch(drawing.text(), words)
+    # Narrower, names of the left column would run into those of the right: it is moved sideways.
+    svg = drawing.text().replace("<svg ", f'<svg style="min-width:{0.9 * WIDTH_PX:.0f}px" ', 1)
+    return Sketch(svg, words)

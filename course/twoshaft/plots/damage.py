@@ -121,7 +121,7 @@ def _flank(marks: Sequence[MarkLike]) -> str:
         line(f"M0 {root}H{wide}M0 {tip}H{wide}", "tsd-line"),
         *(_mark(one, turned=True) for one in marks),
         line(f"M0 {pitch}H{wide}", "tsd-pitch"),
-        text(6, tip - 8, "tip"), text(6, root + 18, "root"),
+        text(6, tip - 4, "tip"), text(6, root + 18, "root"),
     ))  # fmt: skip
 
 
@@ -177,7 +177,8 @@ def dog_picture(
         )
     words = f"{'; '.join(told)}. {MARKS_PER_MM} marks of the scale are a millimetre"
     inside = "".join(body)
-    return Lit(words, lambda: drawn(wide, tall, "Points of dog teeth beside a scale", inside))
+    name = "Points of dog teeth beside a scale"
+    return Lit(words, lambda: drawn(wide, tall, name, inside, least=wide / 2))
 
 
 def _top(flat: float) -> float:
@@ -369,11 +370,15 @@ def text(x: float, y: float, words: str) -> str:
     return f'<text class="tsd-text" x="{x:.1f}" y="{y:.1f}">{words}</text>'
 
 
-def drawn(wide: float, tall: float, words: str, body: str) -> str:
-    """A picture in this style, with what a hand and a lens find as its label."""
+def drawn(wide: float, tall: float, words: str, body: str, least: float = 0) -> str:
+    """A picture in this style, with what a hand and a lens find as its label.
+
+    least: width below which it is moved sideways rather than shown smaller [px].
+    """
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" data-grow="2" '
-        f'viewBox="0 0 {wide:g} {tall:g}" style="width:100%;max-width:{wide:g}px;height:auto" '
+        '<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
+        f'data-grow="2.2" viewBox="0 0 {wide:g} {tall:g}" '
+        f'style="width:100%;min-width:{least:g}px;max-width:{wide:g}px;height:auto" '
         f'aria-label="{escape(words)}"><style>{_CSS}</style>{body}</svg>'
     )
 
@@ -390,8 +395,12 @@ def lettered(pictures: Iterable[tuple[str, Lit]]) -> Sketch:
     Sketch
     """
     some = tuple(pictures)
-    body = "".join(
-        f'<div style="margin-bottom:12px"><p><b>{escape(letter)}</b></p>{one.svg}</div>'
-        for letter, one in some
-    )
+    body = "".join(_under_letter(escape(letter), one.svg) for letter, one in some)
     return Sketch(body, " ".join(f"{letter}: {one.feels}." for letter, one in some))
+
+
+def _under_letter(letter: str, svg: str) -> str:
+    """A picture under its letter, which its label says as well."""
+    labelled = svg.replace('aria-label="', f'aria-label="{letter}: ', 1)
+    shown = f'<p aria-hidden="true"><b>{letter}</b></p>{labelled}'
+    return f'<div style="margin-bottom:12px">{shown}</div>'

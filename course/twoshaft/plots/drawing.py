@@ -29,6 +29,8 @@ LINES = {
         "K", "makes a check worthless", "11 3 2 3", style.OKABE_ITO["purple"]
     ),
 }
+LETTER_PX = 7.0  # one of small text, on average
+_GROWN = 1.6  # letters of a drawing that is shown as small as it is shown at all
 SHORT = {
     RuleKind.CANNOT: "cannot",
     RuleKind.BURIES: "buries",
@@ -61,6 +63,7 @@ class Drawing:
     title: str
     description: str
     parts: list[str] = field(default_factory=list)
+    grow: float | None = None  # by how much its letters can grow, where it leaves room for that
 
     def add(self, *parts: str) -> None:
         """Add SVG parts on top."""
@@ -68,8 +71,9 @@ class Drawing:
 
     def text(self) -> str:
         """The drawing as one SVG element with its title and text alternative."""
+        grow = f'data-grow="{self.grow:g}" ' if self.grow else ""
         return (
-            f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
+            f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" {grow}'
             f'viewBox="0 0 {self.width:.0f} {self.height:.0f}" width="{self.width:.0f}" '
             f'height="{self.height:.0f}" aria-label="{escape(self.title)}">'
             f"<title>{escape(self.title)}</title><desc>{escape(self.description)}</desc>"
@@ -92,6 +96,26 @@ def fitted_lines(text: str, width: int, most: int) -> list[str]:
     """Words broken into at most so many lines of at most so many letters."""
     lines = wrap(text, width) or [""]
     return lines if len(lines) <= most else [*lines[: most - 1], lines[most - 1][: width - 1] + "…"]
+
+
+def note_lines(text: str, width: float) -> list[str]:
+    """A note below a drawing, broken so that it ends within it where its letters have grown."""
+    return wrap(text, int(width / (LETTER_PX * _GROWN)))
+
+
+def note_room(lines: list[str]) -> float:
+    """How high such a note can get [px]."""
+    return 1.25 * style.SMALL_PX * _GROWN * len(lines)
+
+
+def note(x: float, y: float, lines: list[str]) -> str:
+    """A note whose last line stands at a height."""
+    first = 1.25 * (1 - len(lines))
+    told = "".join(
+        f'<tspan x="{x:.0f}" dy="{1.25 if k else first:g}em">{escape(line)}</tspan>'
+        for k, line in enumerate(lines)
+    )
+    return f'<text class="tsf-t" y="{y:.0f}">{told}</text>'
 
 
 def word(x: float, y: float, text: str) -> str:

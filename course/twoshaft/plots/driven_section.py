@@ -52,12 +52,15 @@ class Sketch:
 
     def _repr_html_(self) -> str:
         words = escape(self.words)
-        if len(self.words) > _LONG:
-            words = f"<details><summary>What the picture shows, in words</summary>{words}</details>"
+        width = 'style="max-width:var(--ts-width)"'
+        told = f"<figcaption {width}>{words}</figcaption>"
+        after = ""
+        if len(self.words) > _LONG:  # outside: a figure is called by its caption
+            summary = "<summary>What the picture shows, in words</summary>"
+            told, after = "", f"<details {width}>{summary}{words}</details>"
         return (
             f'<style>{css_variables()}</style><div class="twoshaft"><figure '
-            f'style="margin:0 24px 8px 0">{self.svg}<figcaption '
-            f'style="max-width:var(--ts-width)">{words}</figcaption></figure></div>'
+            f'style="margin:0 24px 8px 0">{self.svg}{told}</figure>{after}</div>'
         )
 
 

@@ -9,15 +9,19 @@ from html import escape
 from twoshaft.models.shift.handwork import passive_places, say_gears
 from twoshaft.models.shift.mechanism import Mechanism, State
 from twoshaft.plots import style
-from twoshaft.plots.drawing import Drawing
+from twoshaft.plots.drawing import Drawing, note, note_lines, note_room
 from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Interlock, Passive, Shift
 
 PX_PER_MM = 6.5
 MARGIN_MM = 2.0
 GUTTER_MM = 3.0
 HEAD_PX = 46
-FOOT_PX = 26
-NAME_MM = 1.5
+FOOT_PX = 8
+NOTE = (
+    "5 mm, to scale: across is the slide of the selector shaft, up and down its turn at the "
+    "finger's tip"
+)
+NAME_MM = 4.0  # names of neighbours stand on two lines
 RAIL_MM = 9.0  # width of a rail's bar in the interlock panel
 PIN_HALF_MM = 1.4
 TITLES = {
@@ -60,9 +64,11 @@ def mechanism_figure(machine: Mechanism, state: State) -> str:
     wide = x + lock_wide if shift.interlocks else x - GUTTER_MM
     down, up = _height(shift)
     tall = up - down
+    beside = 5 * PX_PER_MM + 12
+    said = note_lines(NOTE, wide * PX_PER_MM - beside)
     drawing = Drawing(
         width=wide * PX_PER_MM + 4,
-        height=tall * PX_PER_MM + HEAD_PX + FOOT_PX,
+        height=tall * PX_PER_MM + HEAD_PX + FOOT_PX + note_room(said),
         title=figure_title(machine, state),
         description="Sections to scale: what the hand carries, the jaws of the rails, the lockout "
         "plate and its peg, the interlock pins between the rails.",
@@ -77,12 +83,7 @@ def mechanism_figure(machine: Mechanism, state: State) -> str:
         f'<path class="tsg-frame" style="stroke-width:2" d="M2 {drawing.height - 12:.0f}h'
         f'{5 * PX_PER_MM:.1f}"/>'
     )
-    note = (
-        f'<text class="tsf-t" x="{5 * PX_PER_MM + 12:.0f}" y="{drawing.height - 8:.0f}">'
-        "5 mm, to scale: across is the slide of the selector shaft, up and down its turn at the "
-        "finger&#39;s tip</text>"
-    )
-    drawing.add(bar, note)
+    drawing.add(bar, note(beside, drawing.height - 8, said))
     return drawing.text()
 
 
@@ -190,15 +191,18 @@ def _panel(shift, layer, origin, width, height, moved, lifted) -> str:
         )
     rails = {rail.body: rail for rail in shift.rails}
     at = {gate.id: gate.at_mm for gate in shift.gates}
-    for body in passive:
-        if rail := rails.get(body.id):
-            x = x0 + at[rail.gate] * PX_PER_MM
-            for gear, y in (
-                (rail.high, y0 - up * PX_PER_MM + 13),
-                (rail.low, y0 - down * PX_PER_MM - 5),
-            ):
-                if gear:
-                    parts.append(_gear(gear, x, y))
+    named = sorted(
+        ((at[rail.gate], rail) for body in passive if (rail := rails.get(body.id))),
+        key=lambda one: one[0],
+    )
+    for k, (travel, rail) in enumerate(named):
+        x = x0 + travel * PX_PER_MM
+        for gear, y, lines in (
+            (rail.high, y0 - up * PX_PER_MM + 4, 1.0 + k % 2),
+            (rail.low, y0 - down * PX_PER_MM - 5, -(k % 2)),
+        ):
+            if gear:
+                parts.append(_gear(gear, x, y, 1.05 * lines))
     for n, words in enumerate(_drives(passive)):
         y = y0 - down * PX_PER_MM - 6 - 16 * n
         parts.append(
@@ -244,10 +248,11 @@ def _frame(left: float, width_mm: float, height, title: str) -> str:
     )
 
 
-def _gear(gear: str, x: float, y: float) -> str:
+def _gear(gear: str, x: float, y: float, lines: float) -> str:
+    """A gear's name, so many of its lines below a height."""
     return (
         f'<text class="tsg-gear" data-gear="{gear}" text-anchor="middle" '
-        f'x="{x:.1f}" y="{y:.1f}">{escape(gear)}</text>'
+        f'x="{x:.1f}" y="{y:.1f}" dy="{lines:g}em">{escape(gear)}</text>'
     )
 
 

@@ -8,17 +8,15 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 from html import escape
-from textwrap import wrap
 
 from twoshaft.models.geartrain import Freedom, pitch_radii
 from twoshaft.plots import style
-from twoshaft.plots.drawing import Drawing
+from twoshaft.plots.drawing import Drawing, note, note_lines, note_room
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 PX_PER_MM = 0.72
 LEFT_PX, COLUMN_PX, RIGHT_PX = 212, 74, 40
-HEAD_PX, FOOT_PX, LINE_PX = 36, 14, 16
-LETTER_PX = 6.6  # one of small text, on average
+HEAD_PX, FOOT_PX = 56, 14
 KEY = (
     "Heights to scale, widths not. Filled: drives now. Hatched: locked. "
     "Thick mark: in front, dashed: behind."
@@ -126,12 +124,12 @@ def gear_layout(train: GearTrain) -> Layout:
             wheels[f"{mesh.id} {side}"] = Wheel(f"{mesh.id} {side}", columns[mesh.id], at, r)
     low = max(wheel.y + wheel.radius for wheel in wheels.values())
     width = LEFT_PX + COLUMN_PX * len(groups) + RIGHT_PX
-    return Layout(columns, y, wheels, width, low + FOOT_PX + LINE_PX * len(_key(width)))
+    return Layout(columns, y, wheels, width, low + FOOT_PX + note_room(_key(width)))
 
 
 def _key(width_px: float) -> list[str]:
     """What the drawing's marks mean, in lines that fit below it."""
-    return wrap(KEY, int((width_px - 16) / LETTER_PX))
+    return note_lines(KEY, width_px - 16)
 
 
 def train_figure(
@@ -181,9 +179,7 @@ def train_figure(
     drawing.add(*_heads(train, at, engaged, works))
     for shaft in train.shafts:
         drawing.add(_name(train, at, shaft, shaft in held, shaft in found.locked))
-    for k, line in enumerate(reversed(_key(at.width))):
-        y = at.height - 10 - LINE_PX * k
-        drawing.add(f'<text class="tsf-t" x="8" y="{y:.0f}">{line}</text>')
+    drawing.add(note(8, at.height - 10, _key(at.width)))
     return drawing.text()
 
 
@@ -281,11 +277,19 @@ def _heads(
         heads[at.columns[gear.engages[0]]] = (short(gear.name), gear.id in engaged)
     if train.final_drive:
         heads[at.columns[train.final_drive]] = ("Final drive", False)
-    return [
-        f'<text class="tsf-t{" tsw-strong" if strong else ""}" text-anchor="middle" '
-        f'x="{x:.1f}" y="{HEAD_PX - 18}">{"● " if strong else ""}{escape(words)}</text>'
-        for x, (words, strong) in heads.items()
-    ]
+    return [_head(x, words, strong) for x, (words, strong) in heads.items()]
+
+
+def _head(x: float, words: str, strong: bool) -> str:
+    """A name over its column, a word to the line: two side by side would meet the next column's."""
+    lines = escape(words).split(" ")
+    said = "".join(
+        f'<tspan x="{x:.1f}" dy="{1.2 if k else 1.2 * (1 - len(lines)):g}em">'
+        f"{'● ' if strong and not k else ''}{line}</tspan>"
+        for k, line in enumerate(lines)
+    )
+    kind = "tsf-t tsw-strong" if strong else "tsf-t"
+    return f'<text class="{kind}" text-anchor="middle" y="{HEAD_PX - 18}">{said}</text>'
 
 
 def _name(train: GearTrain, at: Layout, shaft: str, held: bool, locked: bool) -> str:
@@ -301,10 +305,16 @@ def _name(train: GearTrain, at: Layout, shaft: str, held: bool, locked: bool) ->
         x = right + 8
         return f'<text class="tsf-t{strong}" x="{x:.0f}" y="{y + 36:.0f}">{words}</text>'
     x = min(left, LEFT_PX - 40) - 16
-    return (
-        f'<text class="tsf-t{strong}" text-anchor="end" x="{max(x, 120):.0f}" '
-        f'y="{y + 5:.0f}">{words}</text>'
+    # A state takes a line of its own: beside a long name it would run over the drawing's edge.
+    name, _, after = words.partition(", ")
+    lines = [f"{name}," if after else name, after]
+    first = y - 3 if after else y + 5
+    said = "".join(
+        f'<tspan x="{x:.0f}" dy="{1.2 * k:.1f}em">{line}</tspan>'
+        for k, line in enumerate(lines)
+        if line
     )
+    return f'<text class="tsf-t{strong}" text-anchor="end" y="{first:.0f}">{said}</text>'
 
 
 def short(name: str) -> str:

@@ -326,7 +326,7 @@ def view_name(placed: Placed, z: float, height: float, end: float | None = None)
     if end is not None and x + _MOST_WIDE * style.TEXT_PX * len(placed.view.name) > end:
         anchor, x = ' text-anchor="end"', end - _EDGE_PX
     name = escape(placed.view.name)
-    return f'<text class="tsu-v tsu-on"{anchor} x="{x:.0f}" y="{top - 14:.0f}">{name}</text>'
+    return f'<text class="tsu-v tsu-on"{anchor} x="{x:.0f}" y="{top - 12:.0f}">{name}</text>'
 
 
 def view_solids(

@@ -12,7 +12,7 @@ from twoshaft.plots.bolts_pointed import EDGE_PX, ROOM_PX, band_of, extent_mm, w
 from twoshaft.plots.drawing import Drawing
 from twoshaft.units.unit import Unit
 
-_LEAST_PX = 8.0  # a smaller bolt would hide its number
+_LEAST_PX = 9.0  # a smaller bolt would hide its number
 _ROW_PX = 24
 _BAR_PX = 230
 _LEFT_PX = 30
@@ -46,7 +46,7 @@ def face_drawing(
     scale = min((ROOM_PX - 2 * EDGE_PX) / max(high - low), 3.2)
     width, height = (high - low) * scale + 2 * EDGE_PX
     role = "group" if live else "img"
-    drawing = Drawing(width, height + 20, title, description)
+    drawing = Drawing(width, height + 20, title, description, grow=1.8)
     for ring in rings:
         path = " ".join(f"{x:.1f},{y:.1f}" for x, y in _placed(ring, low, high, scale))
         drawing.add(
@@ -97,13 +97,13 @@ def _bolt(k: int, x: float, y: float, radius: float, tight: bool, live: bool) ->
     keys = f' role="button" tabindex="{0 if k == 0 else -1}"' if live else ""
     ground = style.INK_NOW if tight else style.PAPER_NOW
     ink = style.PAPER_NOW if tight else style.INK_NOW
-    size = style.SMALL_PX if radius >= 11 else style.SMALL_PX - 2
+    size = style.grown(style.SMALL_PX)
     return (
         f'<g class="tsj-bolt{state}" data-bolt="{k}"{keys}>'
         f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}" fill="{ground}" '
         f'stroke="{style.INK_NOW}" stroke-width="1.5"/>'
-        f'<text x="{x:.1f}" y="{y + 0.36 * size:.1f}" text-anchor="middle" fill="{ink}" '
-        f'style="font:600 {size}px {style.FONT}">{k + 1}</text></g>'
+        f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="middle" dominant-baseline="central" '
+        f'fill="{ink}" style="font-size:{size};font-weight:600">{k + 1}</text></g>'
     )
 
 
@@ -137,7 +137,7 @@ def clamp_bars(
     per = _BAR_PX / top
     foot = 18 + _ROW_PX * len(clamp_kn)
     said = ", ".join(f"bolt {k} {v:.1f} kN" for k, v in enumerate(clamp_kn, 1))
-    drawing = Drawing(_LEFT_PX + _BAR_PX + 96, foot + 40, title, said)
+    drawing = Drawing(_LEFT_PX + _BAR_PX + 120, foot + 40, title, said)
     for k, value in enumerate(clamp_kn):
         y = 18 + _ROW_PX * k
         mark = "▸" if k == last else ""

@@ -9,6 +9,7 @@ from twoshaft.plots.drawing import Drawing
 
 _WIDE = 600
 _LEFT, _RIGHT = 12, 588
+_LINE = 30  # for letters as large as they get where the drawing is small
 
 
 @dataclass(frozen=True)
@@ -28,7 +29,11 @@ def band_drawing(low: float, typical: float, high: float, marks: list[Mark], tit
     foot = 74
     said = "; ".join(f"{mark.words} {mark.value_kn:.1f} kN" for mark in marks)
     drawing = Drawing(
-        _WIDE, foot + 22 + 18 * len(marks), title, f"{low:.1f} to {high:.1f} kN. {said}."
+        _WIDE,
+        foot + 12 + _LINE * len(marks),
+        title,
+        f"{low:.1f} to {high:.1f} kN. {said}.",
+        grow=2.5,
     )
     x = {name: _LEFT + value * per for name, value in (("low", low), ("high", high))}
     middle = _LEFT + typical * per
@@ -42,9 +47,9 @@ def band_drawing(low: float, typical: float, high: float, marks: list[Mark], tit
         _words((x["low"] + x["high"]) / 2, 24, f"clamp {low:.1f} to {high:.1f} kN"),
     )
     for k, mark in enumerate(marks):
-        at, y = _LEFT + mark.value_kn * per, foot + 20 + 18 * k
+        at, y = _LEFT + mark.value_kn * per, foot + _LINE * (k + 1)
         drawing.add(
-            f'<line x1="{at:.1f}" x2="{at:.1f}" y1="30" y2="{y - 10}" stroke="{style.INK_NOW}" '
+            f'<line x1="{at:.1f}" x2="{at:.1f}" y1="30" y2="{y - 24}" stroke="{style.INK_NOW}" '
             f'stroke-width="{style.THICK_PX}" stroke-dasharray="{mark.dashes or "none"}"/>',
             _words(at, y + 3, f"{mark.words} {mark.value_kn:.1f} kN"),
         )

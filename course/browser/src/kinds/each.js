@@ -14,7 +14,7 @@ registerKind("each", {
     const rows = lines.map(([key, text], at) => {
       const id = `${ids.control}-${at}`;
       const words = make("label", { class: "ts-each-line", for: id }, text);
-      const box = choiceBox({ id, "aria-describedby": ids.status }, [["", "choose"], ...options]);
+      const box = choiceBox({ id }, [["", "choose"], ...options]);
       return { key, box, row: make("li", {}, words, box) };
     });
     for (const { box } of rows) {

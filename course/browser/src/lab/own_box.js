@@ -6,6 +6,7 @@ import { make } from "../page/dom.js";
 const BUTTON_PX = 32;
 const KEPT_PX = 80; // of what was in sight stays in sight, so that the place is not lost
 const LINE_PX = 16;
+const RING_PX = 6; // what has the focus shows it round itself
 
 /**
  * Makes cells that stand one below the other a box; nothing of them is cut off yet.
@@ -38,8 +39,13 @@ export function ownBox(nodes, scroller, changed) {
   /** Where the upper edge of the box is in the window. */
   const edge = () => nodes[0].getBoundingClientRect().top + seen;
   /** @param {Element} node */
-  function reveal(node) {
+  function ringed(node) {
     const { top, bottom } = node.getBoundingClientRect();
+    return { top: top - RING_PX, bottom: bottom + RING_PX };
+  }
+  /** @param {Element} node */
+  function reveal(node) {
+    const { top, bottom } = ringed(node);
     const from = edge();
     const to = from + high - BUTTON_PX;
     if (bottom > to) move(seen + Math.min(bottom - to, top - from));
@@ -81,7 +87,7 @@ export function ownBox(nodes, scroller, changed) {
    * @param {Element} node
    */
   function bringIn(node) {
-    const { top, bottom } = node.getBoundingClientRect();
+    const { top, bottom } = ringed(node);
     const room = scroller.getBoundingClientRect();
     if (top < room.top) scroller.scrollTop -= room.top - top;
     else if (bottom > room.bottom)

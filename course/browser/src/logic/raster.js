@@ -92,6 +92,15 @@ export function pixels(cells, [rows, columns], looks, ink, bare) {
       const { ground, hatch } = table.get(code & KIND) ?? unknown;
       const oily = bare && (code & OILY) !== 0;
       const dirty = bare && (code & DIRTY) !== 0;
+      // Most cells are of one colour, and most of those of none.
+      if (hatch === plain && !oily && !dirty) {
+        if (!ground) continue;
+        const left = column * PIXELS;
+        for (let y = top; y < top + PIXELS; y += 1) {
+          words.fill(ground, y * wide + left, y * wide + left + PIXELS);
+        }
+        continue;
+      }
       for (let y = top; y < top + PIXELS; y += 1) {
         for (let x = column * PIXELS; x < (column + 1) * PIXELS; x += 1) {
           const inked = hatch(x, y) || (oily && rising(x, y)) || (dirty && cross(x, y));

@@ -19,8 +19,26 @@ import { button, choiceBox, distance, draw, findAll, freshId, make } from "../pa
 const MARGIN_MM = 14;
 const TAP_MM = 3; // a drag that is shorter only points at a stretch
 const STEP_MM = 0.5; // between the points of a drag
+const LINE_LETTERS = 12;
 const SIDES = ["middle", "inside", "outside"];
 const ROUND = "round ";
+
+/**
+ * A name in lines that are not much longer than a word.
+ *
+ * @param {string} name
+ */
+function broken(name) {
+  /** @type {string[]} */
+  const lines = [];
+  for (const word of name.split(" ")) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && last.length + word.length < LINE_LETTERS) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else lines.push(word);
+  }
+  return lines;
+}
 
 /**
  * The face to scale. Layers: land, spots, strokes, marks, over.
@@ -44,6 +62,8 @@ function faceDrawing(face, label) {
   const path = (points, closed) => `M${points.map(at).join("L")}${closed ? "Z" : ""}`;
   const stem = freshId("face");
   const unit = width / 100; // text and marks keep their size on any face
+  const letters = 2.5 * unit;
+  const size = `font-size: calc(${letters.toFixed(2)}px * var(--ts-grown, 1))`;
   const tile = 2 * unit;
   /**
    * @param {string} name
@@ -82,7 +102,7 @@ function faceDrawing(face, label) {
    * @param {string} [anchor]
    */
   const text = ([x, y], words, anchor = "middle") => {
-    const place = { x: x - left, y: high - y, "font-size": 2.5 * unit, "text-anchor": anchor };
+    const place = { x: x - left, y: high - y, style: size, "text-anchor": anchor };
     return draw("text", { class: "tsp-text", ...place }, words);
   };
   /** @type {Point} */
@@ -107,7 +127,7 @@ function faceDrawing(face, label) {
       marks.append(draw("circle", { ...ring, r: d / 3, class: "tsp-hole" }));
     }
     const [tx, ty] = towards([x, y], -(d / 2 + 4.4 * unit));
-    marks.append(text([tx, ty - 0.8 * unit], name.replace("bolt ", "")));
+    marks.append(text([tx, ty], name.replace("bolt ", "")));
   }
   for (const guide of face.guides) {
     const [x, y] = [guide.x - left, high - guide.y];
@@ -117,7 +137,16 @@ function faceDrawing(face, label) {
     marks.append(draw("circle", { cx: x, cy: y, r: guide.reach, class: "tsp-reach", ...dashes }));
     const spot = towards([guide.x, guide.y], guide.reach + tile);
     const lean = (spot[0] - guide.x) / (guide.reach + tile);
-    marks.append(text(spot, guide.name, lean > 0.5 ? "start" : lean < -0.5 ? "end" : "middle"));
+    const anchor = lean > 0.5 ? "start" : lean < -0.5 ? "end" : "middle";
+    const lines = broken(guide.name);
+    const name = text(spot, "", anchor);
+    const first = (1 - lines.length) / 2;
+    name.append(
+      ...lines.map((line, k) =>
+        draw("tspan", { x: spot[0] - left, dy: `${k ? 1 : first}em` }, `${line} `),
+      ),
+    );
+    marks.append(name);
   }
   for (const { word, points, width: wide } of face.spots) {
     const [kind] = word.split(" ");
@@ -142,7 +171,7 @@ function faceDrawing(face, label) {
   }
   const scale = [100, 50, 20, 10].find((size) => size < width / 4) ?? 10;
   const bar = `M${unit} ${height - unit}v${-unit}v${unit / 2}h${scale}v${-unit / 2}v${unit}`;
-  const barWords = { x: scale + tile, y: height - unit, "font-size": 2.5 * unit };
+  const barWords = { x: scale + tile, y: height - 1.8 * unit, style: size };
   over.append(
     draw("path", { class: "tsp-edge", d: bar, "stroke-width": unit / 4 }),
     draw("text", { class: "tsp-text", ...barWords }, `${scale} mm`),
@@ -153,6 +182,8 @@ function faceDrawing(face, label) {
     { viewBox, class: "tsp-face", role: "img", "aria-label": label },
     ...[defs, land, spots, strokes, edge, marks, chosen, live, over],
   );
+  svg.dataset.letters = letters.toFixed(2);
+  svg.dataset.grow = "2.5";
   // The frame has the drawing's own shape, so that a canvas under it can be laid to scale.
   const shaped = `max-width: ${((25 * width) / height).toFixed(1)}rem`;
   const frame = make("div", { class: "ts-pad-face", style: shaped }, svg);

@@ -17,8 +17,7 @@ export function optionList(field, ids, type, choose) {
   /** @type {[string, string][]} */
   const options = field.options;
   const inputs = options.map(([key, text]) => {
-    const described = { "aria-describedby": ids.status };
-    const input = make("input", { type, name: ids.control, value: key, ...described });
+    const input = make("input", { type, name: ids.control, value: key });
     return {
       key,
       input,

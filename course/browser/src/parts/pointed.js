@@ -24,7 +24,7 @@ export function pointedRows(field, ids, commit, changed) {
   const rows = lines.map(([key, text], at) => {
     const id = `${ids.control}-${at}`;
     const words = make("label", { class: "ts-each-line", for: id }, text);
-    const box = choiceBox({ id, "aria-describedby": ids.status }, [["", "choose"], ...options]);
+    const box = choiceBox({ id }, [["", "choose"], ...options]);
     const mark = make("input", {
       type: "radio",
       name: `${ids.control}-active`,

@@ -30,6 +30,7 @@ export function unitPicture(
   const marks = /** @type {SVGGElement} */ (drawing.querySelector(".tsu-marks"));
   // the frame speaks for the picture; what is where stands below it in words
   drawing.setAttribute("aria-hidden", "true");
+  drawing.dataset.grow ??= "2"; // its words stand far apart
   drawing.removeAttribute("role");
   /** @type {Map<string, SVGGElement[]>} */
   const groups = new Map(parts.map(([part]) => [part, []]));

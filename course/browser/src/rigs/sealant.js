@@ -32,8 +32,8 @@ const THEME_MS = 600;
  */
 function paintCells(canvas, cells, shape, looks, ink, bare) {
   const [rows, columns] = shape;
-  canvas.width = columns * PIXELS;
-  canvas.height = rows * PIXELS;
+  if (canvas.width !== columns * PIXELS) canvas.width = columns * PIXELS;
+  if (canvas.height !== rows * PIXELS) canvas.height = rows * PIXELS;
   const bytes = new Uint8ClampedArray(pixels(cells, shape, looks, ink, bare).buffer);
   const image = new ImageData(bytes, canvas.width, canvas.height);
   canvas.getContext("2d")?.putImageData(image, 0, 0);
@@ -174,7 +174,8 @@ export function renderSealant({ model, el }) {
     canvas.style.width = part(columns * view.pitch, box.width);
     canvas.style.top = part(box.high - y - rows * view.pitch, box.height);
     canvas.style.height = part(rows * view.pitch, box.height);
-    const seen = new Set(cells.map((code) => (view.closed ? code : code & KIND)));
+    const seen = new Set(cells); // a few codes out of many cells, so told apart afterwards
+    if (!view.closed) for (const code of [...seen]) seen.add(code & KIND);
     const shown = kinds.filter(([code]) => seen.has(code));
     const name = `${shown.map(([, words]) => words)} ${ink()}`;
     if (name === keyed) return;

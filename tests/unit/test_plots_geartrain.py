@@ -62,7 +62,7 @@ def test_what_the_marks_mean_stands_whole_below_a_narrow_train_too(name):
 def test_a_state_stands_below_the_name_of_its_shaft_and_both_end_within_the_picture(train):
     locked = train_figure(train, ("first", "third"), (), freedom(train, ("first", "third")), "Two")
     found = re.findall(r'text-anchor="end" y="\d+">((?:<tspan.+?)+)</text>', locked)
-    said = [re.findall(r'<tspan x="(\d+)" dy="[\d.]+em">([^<]+)', one) for one in found]
+    said = [re.findall(r'<tspan x="(\d+)" dy="[-\d.]+em">([^<]+)', one) for one in found]
     assert [words for _, words in said[0]] == ["Input shaft,", "locked"]
     # in bold letters as large as a train of 540 pixels has them
     assert all(1.43 * 8 * len(words) < int(x) for one in said for x, words in one)

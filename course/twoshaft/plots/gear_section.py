@@ -17,6 +17,7 @@ from twoshaft.units.sections.geartrain import GearTrain, Mesh
 PX_PER_MM = 0.72
 LEFT_PX, COLUMN_PX, RIGHT_PX = 212, 74, 40
 HEAD_PX, FOOT_PX = 56, 14
+NEAR_PX = 48  # two lines of a shaft's name need so much
 KEY = (
     "Heights to scale, widths not. Filled: drives now. Hatched: locked. "
     "Thick mark: in front, dashed: behind."
@@ -305,16 +306,20 @@ def _name(train: GearTrain, at: Layout, shaft: str, held: bool, locked: bool) ->
         x = right + 8
         return f'<text class="tsf-t{strong}" x="{x:.0f}" y="{y + 36:.0f}">{words}</text>'
     x = min(left, LEFT_PX - 40) - 16
-    # A state takes a line of its own: beside a long name it would run over the drawing's edge.
+    # A state takes a line of its own: beside a long name it would run over the drawing's edge. Of
+    # two shafts that lie close the upper one's lines go up, and the lower one's down.
     name, _, after = words.partition(", ")
-    lines = [f"{name}," if after else name, after]
-    first = y - 3 if after else y + 5
+    lines = [f"{name},", after] if after else [name]
+    gaps = [at.shafts[other] - y for other in train.shafts if other != shaft]
+    is_under = any(-NEAR_PX < gap < 0 for gap in gaps)
+    is_over = not is_under and any(0 < gap < NEAR_PX for gap in gaps)
+    first = -1.2 * (len(lines) - 1) if is_over else 0.0
+    down = 5 if is_over or is_under or not after else -3
     said = "".join(
-        f'<tspan x="{x:.0f}" dy="{1.2 * k:.1f}em">{line}</tspan>'
+        f'<tspan x="{x:.0f}" dy="{1.2 if k else first:g}em">{line}</tspan>'
         for k, line in enumerate(lines)
-        if line
     )
-    return f'<text class="tsf-t{strong}" text-anchor="end" y="{first:.0f}">{said}</text>'
+    return f'<text class="tsf-t{strong}" text-anchor="end" y="{y + down:.0f}">{said}</text>'
 
 
 def short(name: str) -> str:

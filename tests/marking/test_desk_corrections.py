@@ -4,6 +4,7 @@ import csv
 import json
 import re
 import shutil
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -12,7 +13,8 @@ import pytest
 import twoshaft.units
 from twoshaft.errors import CohortError, UnitFileError
 from twoshaft.jobsheet.bench_unit import unit_source
-from twoshaft.units import load_unit
+from twoshaft.units import load_unit, loader
+from twoshaft.units.whole_file import shipped_digest
 from twoshaft_grader.cohort import marking_run
 from twoshaft_grader.cohort.assessors import enter_assessor
 from twoshaft_grader.cohort.assign import assign, assigned_unit, issue_to_all, read_assigned
@@ -32,6 +34,7 @@ from twoshaft_grader.desk_pages.corrected_unit import CorrectedUnit
 from twoshaft_grader.desk_pages.page import Desk, Work
 from twoshaft_grader.desk_pages.parts import Values
 from twoshaft_grader.desk_pages.remark import Remark
+from twoshaft_grader.stored.assignment import ASSIGNMENT
 from twoshaft_grader.stored.lines import MARK_LINES
 
 B5 = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
@@ -140,6 +143,60 @@ def test_a_corrected_unit_is_seen_before_it_is_taken_and_what_is_out_keeps_its_o
     assert again.unit_version == "2.1" and assigned_unit(now, again).identity.version == "2.1"
     for one in people:
         assert json.loads(now.issued(one.id, again.name).read_text())["unit_version"] == "2.1"
+
+
+@pytest.fixture
+def upgrade(monkeypatch, tmp_path):
+    """Put a newer course in place, which ships its units otherwise."""
+
+    def newer():
+        shutil.copytree(loader.SHIPPED, tmp_path / "shipped")
+        (tmp_path / "shipped" / "tarnbeck-b5.yaml").write_text(CORRECTED)
+        monkeypatch.setattr(loader, "SHIPPED", tmp_path / "shipped")
+        shipped_digest.cache_clear()
+
+    yield newer
+    shipped_digest.cache_clear()
+
+
+def test_what_is_out_keeps_the_unit_that_the_course_had_when_a_newer_course_changes_it(
+    trial, upgrade
+):
+    trial.hand_in("a1")
+    cohort = trial.cohort
+    assigned, people = read_assigned(cohort, trial.name), roster_of(cohort)
+    released = cohort.outbound(trial.name)
+    about = ASSIGNMENT.read(released / ASSIGNMENT.file)
+    # As long as nothing changes it is the shipped one, which everybody shares.
+    assert marking_run.work_of(cohort, assigned, "a1").unit == about.unit == "tarnbeck-b5"
+    assert unit_source(released, about) == "tarnbeck-b5"
+    was = assigned_unit(cohort, assigned)
+    upgrade()
+    assert load_unit("tarnbeck-b5").identity.version == "2.1"
+    assert assigned_unit(cohort, assigned) == load_unit(cohort.source(trial.name) / "unit.yaml")
+    assert assigned_unit(cohort, assigned).model_dump() == was.model_dump()
+    assert load_unit(unit_source(released, about)).model_dump() == was.model_dump()
+    assert (
+        marking_run.work_of(cohort, assigned, "a1").unit == cohort.source(trial.name) / "unit.yaml"
+    )
+    collect(cohort, assigned, people)
+    done = mark_assignment(cohort, assigned, people[:1], workers=1)
+    assert [(one.state, one.points) for one in done] == [("marked", one.maximum) for one in done]
+    # What is handed out from now on is of the newer one.
+    content = find_content(cohort.content, base=cohort.root)
+    again = assign(cohort, content, assigned.module, attempt=2, due=None, learners=people)
+    assert marking_run.work_of(cohort, again, "a1").unit == "tarnbeck-b5"
+    assert assigned_unit(cohort, again).identity.version == "2.1"
+
+
+def test_what_was_handed_out_without_its_unit_is_of_the_one_that_the_course_ships(trial):
+    cohort = trial.cohort
+    source = cohort.source(trial.name)
+    (source / "unit.yaml").unlink()
+    about = ASSIGNMENT.read(source / ASSIGNMENT.file)
+    ASSIGNMENT.write(source / ASSIGNMENT.file, replace(about, unit_digest=""))
+    assert "unit_digest" not in (source / ASSIGNMENT.file).read_text()
+    assert marking_run.work_of(cohort, read_assigned(cohort, trial.name), "a1").unit == about.unit
 
 
 def test_the_command_shows_and_takes_the_same_and_a_second_correction_follows(trial, file, capsys):

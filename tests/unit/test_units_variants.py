@@ -1,12 +1,15 @@
 """Variants: replace, change, add and remove by id, and what goes wrong."""
 
+import shutil
+
 import pytest
 
 from twoshaft.errors import UnitFileError
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit, loader, shipped_units
 from twoshaft.units.loader import SHIPPED
 from twoshaft.units.source import parse_nodes
 from twoshaft.units.variants import VERBS, apply_variant
+from twoshaft.units.whole_file import shipped_digest, whole_text
 
 BASE = """\
 identity: {id: base, name: Base unit, version: "1", invented: true, college: Tarnbeck, scenario: A test., gears: 5}
@@ -219,3 +222,27 @@ def test_a_variant_of_a_variant_tells_what_each_level_changed():
     tongue = unit.operation_by_id["lay-lock-plate"].wrong_ways[0]
     assert tongue.name != early.operation_by_id["lay-lock-plate"].wrong_ways[0].name
     assert tongue.seen_as == early.operation_by_id["lay-lock-plate"].wrong_ways[0].seen_as
+
+
+@pytest.mark.parametrize("id", shipped_units())
+def test_a_unit_is_the_same_from_one_file_that_needs_no_other(id, tmp_path):
+    path = tmp_path / "whole.yaml"
+    path.write_text(text := whole_text(id))
+    assert "variant of" not in parse_nodes(text, id).value
+    assert load_unit(path).model_dump() == load_unit(id).model_dump()
+
+
+def test_a_shipped_units_digest_is_of_every_file_it_is_made_of(tmp_path, monkeypatch):
+    def digests():
+        shipped_digest.cache_clear()
+        return {id: shipped_digest(id) for id in shipped_units()}
+
+    shutil.copytree(SHIPPED, tmp_path / "files")
+    monkeypatch.setattr(loader, "SHIPPED", tmp_path / "files")
+    was = digests()
+    with (tmp_path / "files" / "tarnbeck-b5-early.yaml").open("a") as file:
+        file.write("# a word more\n")
+    changed = {id for id, found in digests().items() if found != was[id]}
+    assert changed == {"tarnbeck-b5-early", "tarnbeck-b5-sender"}  # the second varies the first
+    assert len(set(was.values())) == len(was) and shipped_digest("nowhere") == ""
+    shipped_digest.cache_clear()

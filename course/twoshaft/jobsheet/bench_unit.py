@@ -7,6 +7,7 @@ from pathlib import Path
 from twoshaft import DEFAULT_UNIT
 from twoshaft.stored.assignment import UNIT, Assignment
 from twoshaft.stored.workplace import WORKPLACE, Workplace
+from twoshaft.units.whole_file import shipped_digest
 
 
 def workplace_around(folder: Path) -> tuple[Path, Workplace] | None:
@@ -25,6 +26,28 @@ def workplace_around(folder: Path) -> tuple[Path, Workplace] | None:
     return None
 
 
+def assigned_unit_source(folder: Path, unit: str, digest: str) -> str | Path:
+    """What to load the unit from that an assignment was handed out with.
+
+    Parameters
+    ----------
+    folder : Path
+        Of the assignment.
+    unit, digest : str
+        As `Assignment` has them.
+
+    Returns
+    -------
+    str or Path
+        The id of a shipped unit, which loads once for all, as long as the course ships it as it
+        was; else the file that was kept in the folder.
+    """
+    kept = folder / UNIT
+    if not kept.exists() or (digest and shipped_digest(unit) == digest):
+        return unit
+    return kept
+
+
 def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:
     """What to load the unit of a notebook from.
 
@@ -38,8 +61,9 @@ def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Pat
     Returns
     -------
     str or Path
-        ``unit.yaml`` beside the notebook; else the assigned unit; else, for lessons and practice
-        copies, the unit of the workplace around them; else the shipped one.
+        The assigned unit, if this course ships it as it was handed out; else ``unit.yaml`` beside
+        the notebook; else the assigned unit; else, for lessons and practice copies, the unit of the
+        workplace around them; else the shipped one.
 
     Raises
     ------
@@ -47,10 +71,10 @@ def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Pat
         If ``workplace.json`` is there but cannot be read.
     """
     folder = Path(folder).absolute()
+    if assignment:
+        return assigned_unit_source(folder, assignment.unit, assignment.unit_digest)
     if (folder / UNIT).exists():
         return folder / UNIT
-    if assignment:
-        return assignment.unit
     if (found := workplace_around(folder)) is None:
         return DEFAULT_UNIT
     root, about = found

@@ -13,7 +13,7 @@ from twoshaft.stored.definition import LearnersFile, Words
 from twoshaft.stored.names import well_named
 
 UNIT = "unit.yaml"
-"""The unit's own file beside it, where the unit is no shipped one."""
+"""The unit's own file beside it, whole."""
 
 
 def _module(value: str) -> str:
@@ -41,6 +41,9 @@ class Assignment:
         ``<module>-<attempt>``.
     salt : str
         Of the cohort's readings.
+    unit_digest : str
+        Of a shipped unit's files as the course had them (`twoshaft.units.whole_file`); empty for a
+        college's own, and where it was handed out before this was noted.
     due : str
         ISO 8601; empty if there is no date.
     supervised_by : str
@@ -68,6 +71,7 @@ class Assignment:
     attempt: StrictInt
     unit: Annotated[str, BeforeValidator(lambda value: str(value or DEFAULT_UNIT))] = DEFAULT_UNIT
     unit_version: Words = ""
+    unit_digest: Words = ""
     course_version: Words = ""
     due: Annotated[Words, PlainSerializer(lambda due: due or None)] = ""
     supervised_by: Words = ""
@@ -90,7 +94,7 @@ class Assignment:
 ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
     file="assignment.json",
     record=Assignment,
-    sparse=("bench_readings", "code_outcome", "left_out", "no_evidence", "only"),
+    sparse=("unit_digest", "bench_readings", "code_outcome", "left_out", "no_evidence", "only"),
     fault=lambda found: (
         "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
     ),

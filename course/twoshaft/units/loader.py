@@ -63,7 +63,19 @@ def _shipped(path: Path, name: str) -> Unit:
 
 
 def _loaded(path: Path, name: str) -> Unit:
-    return unit_of(_read_with_base(path, name, chain=()))
+    return unit_of(_read_with_base(path, name, []))
+
+
+def read_whole(path_or_id: str | Path) -> tuple[Node, tuple[Path, ...]]:
+    """The tree of a unit file with its bases worked in, and the files that it was read from.
+
+    Raises
+    ------
+    UnitFileError
+        When a file is missing, is not well-formed YAML, or a variant does not fit its base.
+    """
+    read: list[Path] = []
+    return _read_with_base(*_locate(path_or_id), read), tuple(read)
 
 
 def unit_of(root: Node) -> Unit:
@@ -106,10 +118,11 @@ def _locate(path_or_id: str | Path, beside: Path | None = None) -> tuple[Path, s
     return path, path.name if beside is not None else text
 
 
-def _read_with_base(path: Path, name: str, chain: tuple[Path, ...]) -> Node:
+def _read_with_base(path: Path, name: str, read: list[Path]) -> Node:
     root = read_nodes(path, name)
     base = root.value.get("variant of")
     if base is None:
+        read.append(path.resolve())
         return root
     if not isinstance(base.value, str):
         raise UnitFileError(
@@ -117,12 +130,13 @@ def _read_with_base(path: Path, name: str, chain: tuple[Path, ...]) -> Node:
             where=base.where,
             mend="give the id of a shipped unit or the name of a file beside this one",
         )
-    if path.resolve() in chain or len(chain) >= LONGEST_CHAIN:
+    if path.resolve() in read or len(read) >= LONGEST_CHAIN:
         raise UnitFileError(
             "a variant refers back to itself",
             where=base.where,
             mend="let one of the files stand alone",
         )
+    read.append(path.resolve())
     try:
         base_path, base_name = _locate(base.value, beside=path.parent)
     except UnitFileError as trouble:
@@ -133,7 +147,7 @@ def _read_with_base(path: Path, name: str, chain: tuple[Path, ...]) -> Node:
             where=base.where,
             mend="check the name; a path counts from the folder of this file",
         )
-    base_root = _read_with_base(base_path, base_name, (*chain, path.resolve()))
+    base_root = _read_with_base(base_path, base_name, read)
     merged = apply_variant(base_root, root)
     return _named_as_variant(merged, base_root, base, root)
 

@@ -37,6 +37,7 @@ class Assigned:
     attempt: int
     unit: str
     unit_version: str
+    unit_digest: str
     course_version: str
     due: datetime | None
     notebook: str
@@ -127,6 +128,7 @@ def _assign(
     from twoshaft.models.audit import sound_unit
     from twoshaft.models.order import OrderTask, chance_r0
     from twoshaft.units import load_unit
+    from twoshaft.units.whole_file import shipped_digest, whole_text
     from twoshaft_grader.cohort.fit import fit, lacking_lines
     from twoshaft_grader.cohort.order_levels import order_levels
     from twoshaft_grader.cohort.workplace import copy_lessons
@@ -156,11 +158,9 @@ def _assign(
         source = cohort.source(name)
         source.mkdir(parents=True, exist_ok=True)
         files.write_whole(source / solution.name, fits.text.encode())
-        if unit_is_own(cohort):
-            files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
-            load_unit(source / UNIT)  # it must stand without the files beside the original
-        else:
-            files.remove(source / UNIT)  # of an earlier try, with another unit
+        # Whatever becomes of the unit, the cohort's or the course's: this work keeps it as it is.
+        files.write_whole(source / UNIT, whole_text(cohort.unit_source))
+        load_unit(source / UNIT)
         about = Assignment(
             name=name,
             cohort=cohort.id,
@@ -169,6 +169,7 @@ def _assign(
             attempt=attempt,
             unit=unit.identity.id,
             unit_version=str(unit.identity.version),
+            unit_digest="" if unit_is_own(cohort) else shipped_digest(unit.identity.id),
             course_version=twoshaft.__version__,
             due=due.isoformat() if due else "",
             fields=fits.fields,
@@ -197,11 +198,18 @@ def is_out(cohort: Cohort, name: str) -> bool:
 
 
 def assigned_unit(cohort: Cohort, assigned: Assigned) -> Unit:
-    """The unit that an assignment was made with: its own copy, or the shipped one."""
+    """The unit that an assignment was made with."""
     from twoshaft.units import load_unit
 
-    own = cohort.source(assigned.name) / UNIT
-    return load_unit(own if own.is_file() else assigned.unit)
+    return load_unit(unit_of_assigned(cohort, assigned))
+
+
+def unit_of_assigned(cohort: Cohort, assigned: Assigned) -> str | Path:
+    """What to load the unit from that an assignment was made with."""
+    from twoshaft.jobsheet.bench_unit import assigned_unit_source
+
+    folder = cohort.source(assigned.name)
+    return assigned_unit_source(folder, assigned.unit, assigned.unit_digest)
 
 
 def unit_is_own(cohort: Cohort) -> bool:
@@ -352,6 +360,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         attempt=about.attempt,
         unit=about.unit,
         unit_version=about.unit_version,
+        unit_digest=about.unit_digest,
         course_version=about.course_version,
         due=due,
         notebook=notebooks[0].name,

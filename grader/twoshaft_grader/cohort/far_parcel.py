@@ -27,12 +27,12 @@ def assignment_parcel(work: Work, levels: Mapping[str, float]) -> str:
     return json.dumps(
         {
             "notebook": notebook.name,
-            "unit": "" if work.own_unit else work.unit,
+            "unit": "" if isinstance(work.unit, Path) else work.unit,
             "levels": dict(levels),
             "files": {
                 notebook.name: notebook.read_text(encoding="utf-8"),
-                **({UNIT: Path(work.unit).read_text(encoding="utf-8")} if work.own_unit else {}),
-                **({RULES: rules.read_text(encoding="utf-8")} if rules.is_file() else {}),
+                **({UNIT: work.unit.read_text("utf-8")} if isinstance(work.unit, Path) else {}),
+                **({RULES: rules.read_text("utf-8")} if rules.is_file() else {}),
             },
         }
     )
@@ -81,8 +81,7 @@ def mark_here(folder: Path, common: str, sheet: str) -> Result:
         str(place),
         str(place / ISSUED),
         str(place / about["notebook"]),
-        about["unit"] or str(place / UNIT),
-        not about["unit"],
+        about["unit"] or place / UNIT,
         str(place / RULES),
     )
     return mark_one(work)

@@ -28,7 +28,7 @@ from twoshaft_grader.code_tasks.mark import CodeWork
 from twoshaft_grader.code_tasks.sandbox import check_sandbox
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
-from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.assign import Assigned, unit_of_assigned
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.collect import check_collected
 from twoshaft_grader.cohort.due import gradebook_time
@@ -209,14 +209,12 @@ def blank_sheet(cohort: Cohort, assigned: Assigned, learner: str) -> SheetMark:
 def work_of(cohort: Cohort, assigned: Assigned, learner: str, notebook: Path | None = None) -> Work:
     """What marking a learner needs; with another notebook in the place of the solution in use."""
     source = cohort.source(assigned.name)
-    own = source / "unit.yaml"
     return Work(
         learner,
         str(cohort.submitted(learner, assigned.name)),
         str(cohort.issued(learner, assigned.name)),
         str(notebook or source / assigned.notebook),
-        str(own) if own.is_file() else assigned.unit,
-        own.is_file(),
+        unit_of_assigned(cohort, assigned),
         str(cohort.rules),
         _code(assigned),
     )

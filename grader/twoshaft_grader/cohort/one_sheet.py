@@ -33,8 +33,8 @@ class Work:
     folder: str
     issued: str
     notebook: str
-    unit: str
-    own_unit: bool
+    unit: str | Path
+    """The id of a shipped one, or a file."""
     rules: str
     code: CodeWork | None = None
 
@@ -49,8 +49,8 @@ class Result:
 
 
 @lru_cache(maxsize=4)
-def _unit(unit: str, own: bool) -> Unit:
-    return load_unit(Path(unit) if own else unit)
+def _unit(unit: str | Path) -> Unit:
+    return load_unit(unit)
 
 
 def blank_mark(work: Work) -> SheetMark:
@@ -65,7 +65,7 @@ def _mark(sheet: SheetData | None, work: Work) -> SheetMark:
         sheet,
         _issued(work),
         load_solution(Path(work.notebook)),
-        unit=_unit(work.unit, work.own_unit),
+        unit=_unit(work.unit),
         rules=load_rules(work.rules),
     )
 

@@ -14,11 +14,13 @@ from typing import Any
 
 from twoshaft.errors import AnswerError, CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
+from twoshaft.jobsheet.bench_unit import assigned_unit_source
 from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.outcomes import Rules, load_rules
 from twoshaft.outcomes.rules import RULES
 from twoshaft.readings import given_in
+from twoshaft.stored.assignment import ASSIGNMENT
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
@@ -374,7 +376,7 @@ def mark_folder(folder: Path) -> SheetMark:
     notebooks = sorted(source.glob("*.ipynb"))
     if len(notebooks) != 1:
         raise CourseError(f"{len(notebooks)} solution notebooks in {source}, where one belongs")
-    own_unit = source / "unit.yaml"
+    about = ASSIGNMENT.read(source / ASSIGNMENT.file)
     record = root / "issued" / assignment / f"{learner}.json"
     try:
         issued = record.read_text(encoding="utf-8")
@@ -389,7 +391,7 @@ def mark_folder(folder: Path) -> SheetMark:
         issued,
         str(notebooks[0]),
         load_solution(notebooks[0]).digest,
-        str(own_unit) if own_unit.is_file() else "",
+        about and assigned_unit_source(source, about.unit, about.unit_digest),
         load_rules(root / RULES),
     )
     return replace(marked, notes=(trouble, *marked.notes)) if trouble else marked
@@ -397,7 +399,12 @@ def mark_folder(folder: Path) -> SheetMark:
 
 @lru_cache(maxsize=4)
 def _marked(
-    sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str, rules: Rules
+    sheet: str | None,
+    issued: str,
+    notebook: str,
+    digest: str,
+    unit: str | Path | None,
+    rules: Rules,
 ) -> SheetMark:
     """Mark once for all the grade cells of a notebook."""
     from twoshaft.stored.given import ISSUED
@@ -409,6 +416,6 @@ def _marked(
         None if sheet is None else parse_sheet(sheet),
         record,
         load_solution(Path(notebook)),
-        unit=load_unit(Path(own_unit)) if own_unit else None,
+        unit=load_unit(unit) if unit else None,
         rules=rules,
     )

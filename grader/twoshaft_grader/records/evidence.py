@@ -19,10 +19,10 @@ from pathlib import Path
 import twoshaft
 from twoshaft import system
 from twoshaft.errors import CohortError
+from twoshaft.jobsheet.bench_unit import assigned_unit_source
 from twoshaft.stored.assignment import UNIT
-from twoshaft.units import load_unit
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.assign import Assigned, assignments_of
+from twoshaft_grader.cohort.assign import Assigned, assigned_unit, assignments_of
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.copy_in import copy_in
 from twoshaft_grader.cohort.folder import Cohort
@@ -45,7 +45,7 @@ learners/ID/ASSIGNMENT/submitted     the work as it was handed in
                       /reference.json  one full answer to every question, for these readings
                       /mark.json     the mark, with every answer, verdict and reason
                       /feedback      the page that was given back
-assignments/ASSIGNMENT               the solution, and the unit where it is the college's own
+assignments/ASSIGNMENT               the solution and the unit
 cohort                               the rules of what is enough, the trail, observations, changes
 SHA256SUMS                           a digest (SHA-256) of every file, as "sha256sum -c" reads it
 evidence.json                        versions, and the digests once more
@@ -184,8 +184,7 @@ def _reference(cohort: Cohort, assigned: Assigned, learner: str, target: Path) -
     from twoshaft_grader.marking import load_solution, solve
 
     source = cohort.source(assigned.name)
-    own = source / UNIT
-    unit = load_unit(own if own.is_file() else assigned.unit)
+    unit = assigned_unit(cohort, assigned)
     issued = read_issued(cohort.issued(learner, assigned.name))
     full = solve(load_solution(source / assigned.notebook), issued, unit)
     text = json.dumps(full, ensure_ascii=False, indent=1)
@@ -278,15 +277,13 @@ def _marked_again(folder: Path, learner: str, name: str) -> str:
     if stored is None or stored.sheet is None or stored.state != MARKED:
         return "not marked again: the work cannot be read"
     [notebook] = source.glob("*.ipynb")
-    own = source / UNIT
     result = mark_one(
         Work(
             learner,
             str(mine / "submitted"),
             str(mine / "issued.json"),
             str(notebook),
-            str(own) if own.is_file() else about.unit,
-            own.is_file(),
+            assigned_unit_source(source, about.unit, about.unit_digest),
             str(folder / "cohort" / "rules.yaml"),
         )
     )

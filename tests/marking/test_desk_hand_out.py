@@ -85,7 +85,9 @@ def test_what_stands_in_the_way_is_said_before_anything_is_written(page, trial):
     [
         ({"module": ""}, "the module is missing"),
         ({"attempt": "second"}, "is no attempt"),
+        ({"attempt": "1" * 5000}, r"^.1{20}. is no attempt"),
         ({"due": "Friday"}, "is not a date"),
+        ({"due": "2" * 5000}, r"^.2{30}. is not a date"),
         ({"to": "ticked"}, "no learner is ticked"),
         ({"to": "group Z"}, 'nobody is in group "Z"; there are: A'),
     ],

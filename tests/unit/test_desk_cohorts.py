@@ -138,6 +138,14 @@ def test_a_cohort_is_made_with_a_unit_of_ones_own_and_stands_in_the_list(desk):
     assert "is a cohort folder already" in do(desk, "make", name="Day group", unit="tarnbeck-b5")
 
 
+def test_a_long_name_makes_a_folder_with_a_short_one(desk):
+    turn_to(desk, "cohorts")
+    name = "Gearboxes on Thursday evening in the autumn term"
+    assert "is made" in do(desk, "make", name=name, unit="tarnbeck-b5")
+    made = open_cohort(desk._desk.root.parent / "gearboxes-on-thursday-evening-in-the-aut")
+    assert (made.name, made.id) == (name, made.root.name)
+
+
 @pytest.mark.parametrize(
     ("typed", "says"),
     [

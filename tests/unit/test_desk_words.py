@@ -7,10 +7,14 @@ name is followed to where it was imported from, a method to every class that has
 
 import ast
 import re
+from pathlib import Path
 
 import pytest
 from tests.unit.test_architecture import modules, tree
 
+from twoshaft_grader.desk_pages.pages import PAGES as DESK_PAGES
+
+ROOT = Path(__file__).parents[2]
 PAGES = "twoshaft_grader.desk_pages"
 OPTION = re.compile(r"(?<![\w(-])--[a-z](?![\w-]*:)|\btwoshaft [a-z-]+ [A-Za-z{]")
 WORDS = re.compile(r"[A-Za-z]{2,} \S+ \S")  # else a name, or words of a program
@@ -141,3 +145,8 @@ def test_what_names_an_option(text, names):
     assert names_an_option(text) == names
     raised = ast.parse(f"raise E('a', mend=f{text!r})")
     assert text in set(sentences(raised))
+
+
+def test_the_readme_says_of_every_page_what_there_is():
+    rows = re.findall(r"^\| \*(.+?)\* \| (.+) \|$", (ROOT / "README.md").read_text(), re.MULTILINE)
+    assert [page for page, there in rows if there] == [page.title for page in DESK_PAGES]

@@ -7,11 +7,14 @@ import re
 import signal
 import threading
 import time
+from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
 
 import pytest
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import trail
+from twoshaft_grader.cohort.clock import as_read, stamp
 from twoshaft_grader.cohort.trail import (
     act,
     check_trail,
@@ -223,3 +226,10 @@ def test_words_that_go_with_a_learner_leave_the_chain_whole(root):
     hidden = hashlib.sha256(text[2].encode()).hexdigest()
     rewrite(root, [*text[:2], json.dumps(blank | {"digest": hidden}), *text[3:]])
     assert any("no act of taking a learner out says" in one for one in check_trail(root).faults)
+
+
+def test_moments_in_what_changed_are_read_as_the_clock_on_the_wall_shows_them():
+    zone = ZoneInfo("Europe/Dublin")
+    told = as_read("until 2026-06-04T16:00:00Z, then 2026-12-04T16:00:00Z or 2026-12-04", zone)
+    assert told == "until 2026-06-04 17:00, then 2026-12-04 16:00 or 2026-12-04"
+    assert as_read(stamp(datetime(2026, 1, 2, 3, 4, 5, tzinfo=UTC)), UTC) == "2026-01-02 03:04"

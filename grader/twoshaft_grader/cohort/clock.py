@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+import re
+from datetime import UTC, datetime, tzinfo
+
+_STAMP = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ")
 
 
 def now() -> datetime:
@@ -13,3 +16,12 @@ def now() -> datetime:
 def stamp(moment: datetime) -> str:
     """A moment as ISO 8601 in UTC, to the second."""
     return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+def as_read(text: str, zone: tzinfo) -> str:
+    """A text in which each moment that `stamp` wrote stands as a clock in that zone shows it."""
+
+    def shown(found: re.Match[str]) -> str:
+        return f"{datetime.fromisoformat(found[0]).astimezone(zone):%Y-%m-%d %H:%M}"
+
+    return _STAMP.sub(shown, text)

@@ -19,7 +19,7 @@ def read_due(text: str, zone: tzinfo) -> datetime:
         moment = datetime.fromisoformat(text.strip())
     except ValueError:
         raise CohortError(
-            f'"{text}" is not a date', mend="write 2026-12-04 or 2026-12-04T16:00"
+            f'"{text[:30]}" is not a date', mend="write 2026-12-04 or 2026-12-04T16:00"
         ) from None
     if len(text.strip()) == 10:
         moment = datetime.combine(moment.date(), time(23, 59))

@@ -48,6 +48,7 @@ from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
 
+LONGEST_ID = 40
 _COHORT_ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _FOLDERS = (
     "source", "release", "submitted", "autograded", "feedback", "issued", "marks",
@@ -334,10 +335,10 @@ def check_id(id: str) -> None:
     CohortError
         When it cannot.
     """
-    if not _COHORT_ID.fullmatch(id) or len(id) > 40:
+    if not _COHORT_ID.fullmatch(id) or len(id) > LONGEST_ID:
         raise CohortError(
-            f'the cohort id "{id}" will not do',
-            mend="give an id in lower-case letters, digits and single hyphens, 40 at most",
+            f'the cohort id "{id[:60]}" will not do',
+            mend=f"give an id in lower-case letters, digits and single hyphens, {LONGEST_ID} at most",
         )
 
 

@@ -10,7 +10,7 @@ from pathlib import Path
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.content import find_content
-from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort
+from twoshaft_grader.cohort.folder import LONGEST_ID, Cohort, make_cohort, open_cohort
 from twoshaft_grader.cohort.shared import close_keys
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 
@@ -72,7 +72,7 @@ def folder_called(name: str, beside: Path) -> Path:
     CohortError
         When no folder can be called after it.
     """
-    called = re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")
+    called = re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")[:LONGEST_ID].strip("-")
     if not called:
         raise CohortError(f'no folder can be called after "{name[:40]}"', mend="name the folder")
     return beside / called

@@ -11,6 +11,7 @@ from rich.table import Table
 from rich.text import Text
 
 from twoshaft.outcomes import Observation, State
+from twoshaft_grader.cohort.clock import as_read
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
@@ -124,8 +125,8 @@ def trail_table(title: str, acts: Sequence[Act], zone: tzinfo) -> Table:
     for one in acts:
         by = one.by if one.by == one.account else f"{one.by} ({one.account})"
         table.add_row(
-            str(one.number), _moment(one.at, zone), by, one.did, one.what, one.before, one.after,
-            one.why, one.ended,
+            str(one.number), _moment(one.at, zone), by, one.did, one.what,
+            as_read(one.before, zone), as_read(one.after, zone), one.why, one.ended,
         )  # fmt: skip
     return table
 

@@ -336,8 +336,8 @@ def _title(module: str) -> str:
 
 
 def _attempt(text: str) -> int:
-    if not text.isdecimal() or not 1 <= int(text) <= 99:
-        raise CohortError(f'"{text}" is no attempt', mend="write 1, or 2 and more for a resit")
+    if not text.isdecimal() or len(text) > 9 or not 1 <= int(text) <= 99:
+        raise CohortError(f'"{text[:20]}" is no attempt', mend="write 1, or 2 and more for a resit")
     return int(text)
 
 

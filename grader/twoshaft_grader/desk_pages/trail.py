@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
+from twoshaft_grader.cohort.clock import as_read
 from twoshaft_grader.cohort.trail import check_trail, read_head, read_trail
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import Act, Cell, Field, Form, Part, Row, Table, Values
@@ -36,8 +37,8 @@ class Trail(Page):
                 Row(
                     str(line.place),
                     (
-                        str(one.number), when, by, one.did, one.what, one.before, one.after,
-                        one.why, one.ended,
+                        str(one.number), when, by, one.did, one.what,
+                        as_read(one.before, zone), as_read(one.after, zone), one.why, one.ended,
                     ),
                 )
             )  # fmt: skip

@@ -217,9 +217,13 @@ def test_the_command_shows_and_takes_the_same_and_a_second_correction_follows(tr
     ("text", "error", "says"),
     [
         (CORRECTED.replace('"2.1"', '"2.0"'), CohortError, "both say version 2.0"),
-        ("identity: [", UnitFileError, "corrected.yaml"),
-        (b"\xff\xfe\x00", UnitFileError, "corrected.yaml"),
-        (CORRECTED.replace("stage: clutch-housing", "stage: nowhere"), UnitFileError, "nowhere"),
+        ("identity: [", UnitFileError, "^corrected.yaml"),
+        (b"\xff\xfe\x00", UnitFileError, "^corrected.yaml"),
+        (
+            CORRECTED.replace("stage: clutch-housing", "stage: nowhere"),
+            UnitFileError,
+            "^corrected.yaml, line .*nowhere",
+        ),
     ],
 )
 def test_a_file_that_will_not_do_changes_nothing(trial, file, text, error, says):

@@ -166,7 +166,7 @@ def test_everything_is_handed_over_from_one_page(desk, trial, tmp_path):
     do(page, "oneroster", class_="g1")
     with zipfile.ZipFile(root / links(page)[0]) as packed:
         assert "manifest.csv" in packed.namelist()
-    assert do(page, "records", record_of="a1") == "1 records are written."
+    assert do(page, "records", record_of="a1") == "1 record is written."
     assert "Given Family a1" in PdfReader(root / links(page)[0]).pages[0].extract_text()
     said = do(page, "evidence", evidence_to=str(tmp_path / "sealed"))
     assert said.startswith("2 sheets are sealed") and (tmp_path / "sealed").is_dir()

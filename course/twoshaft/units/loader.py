@@ -26,13 +26,15 @@ def shipped_units() -> tuple[str, ...]:
     return tuple(sorted(path.stem for path in SHIPPED.glob("*.yaml")))
 
 
-def load_unit(path_or_id: str | Path) -> Unit:
+def load_unit(path_or_id: str | Path, *, called: str = "") -> Unit:
     """Load a unit.
 
     Parameters
     ----------
     path_or_id : str or Path
         The id of a shipped unit (:func:`shipped_units`), or the path of a unit file.
+    called : str
+        What sentences call the file; by default as it is given here.
 
     Returns
     -------
@@ -49,7 +51,7 @@ def load_unit(path_or_id: str | Path) -> Unit:
     path, name = _locate(path_or_id)
     if path in _SHARED:
         return _SHARED[path]
-    return _shipped(path, name) if path.parent == SHIPPED else _loaded(path, name)
+    return _shipped(path, name) if path.parent == SHIPPED else _loaded(path, called or name)
 
 
 def share_unit(path: Path, unit: Unit) -> None:

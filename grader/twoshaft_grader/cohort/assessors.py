@@ -8,6 +8,7 @@ from dataclasses import replace
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.one_line import one_line
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.assessors import ASSESSORS, Assessor, Register
@@ -35,7 +36,7 @@ def enter_assessor(cohort: Cohort, id: str, name: str, *, role: str = "", by: st
     CohortError
         When the id will not do, or somebody on the register has id or name.
     """
-    name = " ".join(name.split())
+    name, role = one_line("the name", name), one_line("the role", role)
     if not _ID.fullmatch(id) or len(id) > 40:
         raise CohortError(
             f'the id "{id[:40]}" will not do', mend="use lower-case letters, digits and hyphens"
@@ -53,7 +54,7 @@ def enter_assessor(cohort: Cohort, id: str, name: str, *, role: str = "", by: st
                     f"{one.name} ({one.id}) is on the register already",
                     mend="choose another id, or take that one off first",
                 )
-        entered = Assessor(id=id, name=name, role=role.strip(), since=stamp(now()))
+        entered = Assessor(id=id, name=name, role=role, since=stamp(now()))
         ASSESSORS.write(cohort.root / ASSESSORS.file, Register((*known, entered)))
         told.after = f"{name}, {role}" if role else name
     return entered
@@ -105,7 +106,7 @@ def assessor_named(cohort: Cohort, by: str, *, needed: bool = False) -> str:
     for one in known:
         if not one.until and by.casefold() in (one.id, one.name.casefold()):
             return one.name
-    raise CohortError(f'"{by}" is not on the register of assessors', mend=_who(known))
+    raise CohortError(f'"{by[:80]}" is not on the register of assessors', mend=_who(known))
 
 
 def _who(known: tuple[Assessor, ...]) -> str:

@@ -162,7 +162,7 @@ def _read(file: Path) -> tuple[bytes, Unit]:
     with tempfile.TemporaryDirectory(prefix="twoshaft-unit-") as folder:
         alone = Path(folder) / file.name
         files.write_whole(alone, text, sync=False)
-        return text, sound_unit(alone)
+        return text, sound_unit(alone, called=file.name)
 
 
 def _fresh(

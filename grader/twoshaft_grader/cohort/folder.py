@@ -338,7 +338,8 @@ def check_id(id: str) -> None:
     if not _COHORT_ID.fullmatch(id) or len(id) > LONGEST_ID:
         raise CohortError(
             f'the cohort id "{id[:60]}" will not do',
-            mend=f"give an id in lower-case letters, digits and single hyphens, {LONGEST_ID} at most",
+            mend="give an id in lower-case letters, digits and single hyphens, "
+            f"{LONGEST_ID} at most",
         )
 
 

@@ -15,6 +15,7 @@ from twoshaft.outcomes import Evidence, Observation, Outcome, Seen, State, Taken
 from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.one_line import one_line
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import alone
@@ -94,7 +95,8 @@ def observe(
     moment = now()
     today = moment.astimezone(cohort.zone).date()
     seen = Observation(
-        outcome, met, Evidence(kind), by, stamp(moment), note, _day(seen_on, today), bench.strip(),
+        outcome, met, Evidence(kind), by, stamp(moment), note, _day(seen_on, today),
+        one_line("the bench", bench),
         unit.strip(), seen_of, prior, today.isoformat() if confirmed else "",
     )  # fmt: skip
     about = f"{learner} {outcome}"
@@ -203,7 +205,7 @@ def _day(text: str, today: date) -> str:
     try:
         day = date.fromisoformat(text)
     except ValueError:
-        raise CohortError(f'"{text}" is no day', mend="write it as 2026-11-27") from None
+        raise CohortError(f'"{text[:30]}" is no day', mend="write it as 2026-11-27") from None
     if day > today:
         raise CohortError(
             f"{day} has not come yet: by this machine it is {today}",

@@ -20,6 +20,7 @@ from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.one_line import one_line
 from twoshaft_grader.cohort.standing import write_standing
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import alone
@@ -144,7 +145,7 @@ def set_number(cohort: Cohort, outcome: str, number: str, *, by: str) -> None:
     CohortError
         As for :func:`set_rule`.
     """
-    number = " ".join(number.split())
+    number = one_line("the number", number, most=40)
     before = rules_of(cohort).number(_outcome(outcome))
 
     def change(data: dict[str, Any]) -> None:

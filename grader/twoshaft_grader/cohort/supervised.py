@@ -30,6 +30,7 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import StoredMark
 from twoshaft_grader.cohort.not_done import NotDone
+from twoshaft_grader.cohort.one_line import one_line
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.sittings import SITTINGS, Sitting, Sittings
@@ -107,7 +108,7 @@ def open_sitting(
         it already, the room is missing, or the assessor is not registered.
     """
     by = assessor_named(cohort, by, needed=True)
-    room = " ".join(room.split())
+    room = one_line("the room", room)
     if not room:
         raise CohortError("the room is missing", mend="say where they sit")
     if not learners:

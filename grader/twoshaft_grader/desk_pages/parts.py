@@ -193,7 +193,7 @@ class Values:
         try:
             return float(text.replace(",", "."))
         except ValueError:
-            raise CohortError(f'"{text}" is no {what}', mend="write it as 2.5") from None
+            raise CohortError(f'"{text[:30]}" is no {what}', mend="write it as 2.5") from None
 
     def picked(self, table: str) -> list[str]:
         """Keys of the ticked lines."""

@@ -78,8 +78,10 @@ def audit_unit(unit: Unit) -> tuple[Finding, ...]:
     return tuple(found or audit_faults(unit) or audit_ways(unit))
 
 
-def sound_unit(path_or_id: str | Path) -> Unit:
+def sound_unit(path_or_id: str | Path, *, called: str = "") -> Unit:
     """Load a unit and audit it: what a course is built on must have nothing to correct.
+
+    Parameters as of :func:`twoshaft.units.load_unit`.
 
     Raises
     ------
@@ -92,7 +94,7 @@ def sound_unit(path_or_id: str | Path) -> Unit:
     >>> sound_unit(DEFAULT_UNIT).identity.gears
     5
     """
-    unit = load_unit(path_or_id)
+    unit = load_unit(path_or_id, called=called)
     findings = audit_unit(unit)
     if findings:
         raise error_of(findings)

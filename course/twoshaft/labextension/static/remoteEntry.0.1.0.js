@@ -250,8 +250,8 @@ jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-note
 "twoshaftReleased")||"[]"),a=r?Le(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
 collapseRight?.(),at(),Ht(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(h,w)=>{
 !r&&w.path!==i||(h.toggleClass("twoshaft-desk-notebook",!r),ve(h,w,a,e,s),Te(h,w,{...n,contents:s.serviceManager.contents}))}})}}}
-function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=f48fe598c1fb7e58`);globalThis.twoshaftScreens.
-set("f48fe598c1fb7e58",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("f48fe598c1fb7e58"),console.warn(`${C}: the scr\
+function ke(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=233ece38ddce9ebd`);globalThis.twoshaftScreens.
+set("233ece38ddce9ebd",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("233ece38ddce9ebd"),console.warn(`${C}: the scr\
 eens could not be loaded`,n)})}function Ae(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

@@ -566,7 +566,7 @@ var(--ts-line)}.twoshaft-desk .ts-desk-form>*{min-width:0;max-width:100%}.twosha
 x-wrap:wrap;align-items:flex-start;gap:var(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:gri\
 d;grid-template-columns:minmax(0,auto);gap:calc(var(--ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:n\
 ot(.ts-option){font-weight:600}.twoshaft-desk .ts-desk-field .ts-box{width:18em;max-width:100%}.twoshaft-desk .ts-desk-f\
-ield select.ts-box{width:auto;min-width:min(18em,100%)}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}\
+ield select.ts-box{width:auto;min-width:min(18em,80vw)}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}\
 .twoshaft-desk .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{b\
 order:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focu\
 s,:active){color:var(--ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visi\

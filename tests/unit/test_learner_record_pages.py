@@ -32,7 +32,7 @@ def pages(lines):
 @pytest.mark.slow
 def test_all_who_sign_do_so_on_one_page_with_their_heading():
     counts = set()
-    for lines in range(24, 44):
+    for lines in range(24, 44, 3):
         found = pages(lines)
         counts.add(len(found))
         (signed,) = [page for page in found if "Signatures" in page]

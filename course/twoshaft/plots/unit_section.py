@@ -220,7 +220,8 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         return ""
     marks: list[str] = []
     labelled = False
-    for placed in unit_picture(unit).placed:
+    picture = unit_picture(unit)
+    for placed in picture.placed:
         lit = [one for one in placed.view.drawn if one.solid.part in step.parts]
         if not lit:
             continue
@@ -228,6 +229,8 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         for way in ways:
             some = [one for one in lit if not step.way or (one.solid.way or step.way) == way]
             marks.append(_arrow(placed, _around(some), way, step.leaves))
+        if "outside" in ways:  # its arrow may lie over the view's name, which stays to be read
+            marks.append(view_name(placed, *placed.view.bounds[:2], picture.width))
         if not labelled:
             marks.append(_label(placed, _around(lit), next(iter(ways)), _label_words(unit, shown)))
             labelled = True

@@ -255,8 +255,8 @@ jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-note
 "twoshaftReleased")||"[]"),a=r?Be(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
 collapseRight?.(),at(),Ot(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,g)=>{
 !r&&g.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),Oe(u,g,a,e,s),Me(u,g,{...n,contents:s.serviceManager.contents}))}})}}}
-function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=cd79a5cd6f0e05c0`);globalThis.twoshaftScreens.
-set("cd79a5cd6f0e05c0",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("cd79a5cd6f0e05c0"),console.warn(`${T}: the scr\
+function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=773b2eab1904a770`);globalThis.twoshaftScreens.
+set("773b2eab1904a770",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("773b2eab1904a770"),console.warn(`${T}: the scr\
 eens could not be loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

@@ -680,42 +680,42 @@ ar(--ts-line);margin:var(--ts-grid) 0;touch-action:none}.twoshaft .ts-space:focu
 ent);outline-offset:-3px}.twoshaft .ts-photographs{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-photogra\
 phs figure{flex:0 1 320px;margin:var(--ts-grid) 0}.twoshaft .ts-photographs svg{display:block;width:100%;height:auto;max\
 -height:220px}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft .ts-told{min-height:1.\
-5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template:"tray unit" auto "hand unit" 1fr "end \
-end" auto / minmax(20rem,1fr) minmax(0,738px);gap:var(--ts-grid) calc(2 * var(--ts-grid));align-items:start}.twoshaft .t\
-s-build-left{grid-area:tray}.twoshaft .ts-build-hand{grid-area:hand;min-width:0}.twoshaft .ts-build-unit{grid-area:unit;\
-min-width:0}.twoshaft .ts-build-face{grid-template:"tray hand" auto "end hand" 1fr / minmax(20rem,1fr) minmax(0,738px)}.\
-twoshaft .ts-build-end{grid-area:end;margin:0}.twoshaft .ts-build-unit .ts-unit{max-height:max(15rem,min(560px,100vh - 4\
-75px));margin-block:4px}.twoshaft .ts-build-unit :is(.ts-unit-name,.ts-in-picture){margin:0}.twoshaft .ts-buildlist{disp\
-lay:grid;gap:4px;max-height:9.5rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{display:flex;align-items:center;g\
-ap:var(--ts-grid);text-align:left;padding:1px var(--ts-grid);min-height:34px}.twoshaft .ts-thumb{flex:0 0 44px;height:30\
-px;display:grid;place-items:center;color:var(--ts-ink)}.twoshaft .ts-buildstep[aria-current] .ts-thumb{background:var(--\
-ts-paper)}.twoshaft .ts-carry{cursor:grab;touch-action:none}.twoshaft .ts-inhand{display:block;max-width:none;overflow:h\
-idden;pointer-events:none}.twoshaft.ts-ghost{position:fixed;z-index:10000;transform:translate(-50%,-50%);opacity:.85;poi\
-nter-events:none}.twoshaft .ts-thumb path{vector-effect:non-scaling-stroke;stroke-width:1px}.twoshaft .ts-hand-row{displ\
-ay:flex;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-hand-row>:last-child{flex:1;min-width:0}.twoshaft .ts-hand .ts-facts{\
-grid-template-columns:fit-content(60%) minmax(0,1fr)}.twoshaft .ts-hand-row .ts-facts{display:block}.twoshaft .ts-hand-r\
-ow .ts-facts dt{margin-top:4px}.twoshaft .ts-hand-row .ts-hint{margin:0}.twoshaft .ts-held-box{display:grid;gap:var(--ts\
--grid);align-content:start}.twoshaft .ts-held-box[hidden],.twoshaft .ts-held-box [hidden]{display:none}.twoshaft .ts-hel\
-d-box>.ts-hint:empty{display:none}.twoshaft .ts-held-box>.ts-hint{max-width:126px}.twoshaft .ts-held-frame{display:grid;\
-place-items:center;min-width:124px;min-height:88px;border:1px dashed var(--ts-line)}.twoshaft .ts-buildstep-done{color:v\
-ar(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-rea\
-dy{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft\
- .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-grid);max-height:ma\
-x(13rem,min(24rem,100vh - 470px));overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-widt\
-h:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-caution{bor\
-der-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record table{borde\
-r-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.t\
-woshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts\
--line);background:none;white-space:normal}.twoshaft .ts-record th[scope=row]{font-weight:400}.twoshaft .ts-record .ts-bl\
-ank{min-width:12em;height:2em}@media(min-width:52rem){.twoshaft .ts-build-face .ts-build-unit{display:none}.twoshaft .ts\
--build-face .ts-hand{max-height:27rem}}@media(max-width:52rem){.twoshaft .ts-build,.twoshaft .ts-build-face{grid-templat\
-e:"tray" "hand" "unit" "end" / minmax(0,1fr)}.twoshaft .ts-hand{max-height:none}.twoshaft .ts-hand .ts-facts{grid-templa\
-te-columns:minmax(0,1fr)}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:3px solid\
- Highlight}.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{forced-color\
--adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):not\
-(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color:\
-Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks a:not([ar\
-ia-current]){border-bottom-color:Canvas}}`,Es="twoshaft-styles";function uo(){let t=document.getElementById(Es);t?.textContent!==
+5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template:"tray unit" auto "hand unit" 1fr "hand\
+ end" auto / minmax(20rem,1fr) minmax(0,738px);gap:var(--ts-grid) calc(2 * var(--ts-grid));align-items:start}.twoshaft .\
+ts-build-left{grid-area:tray}.twoshaft .ts-build-hand{grid-area:hand;min-width:0}.twoshaft .ts-build-unit{grid-area:unit\
+;min-width:0}.twoshaft .ts-build-face{grid-template:"tray hand" auto "end hand" 1fr / minmax(20rem,1fr) minmax(0,738px)}\
+.twoshaft .ts-build-end{grid-area:end;margin:0}.twoshaft .ts-build-unit .ts-unit{max-height:max(15rem,min(560px,100vh - \
+475px));margin-block:4px}.twoshaft .ts-build-unit :is(.ts-unit-name,.ts-in-picture){margin:0}.twoshaft .ts-buildlist{dis\
+play:grid;gap:4px;max-height:9.5rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{display:flex;align-items:center;\
+gap:var(--ts-grid);text-align:left;padding:1px var(--ts-grid);min-height:34px}.twoshaft .ts-thumb{flex:0 0 44px;height:3\
+0px;display:grid;place-items:center;color:var(--ts-ink)}.twoshaft .ts-buildstep[aria-current] .ts-thumb{background:var(-\
+-ts-paper)}.twoshaft .ts-carry{cursor:grab;touch-action:none}.twoshaft .ts-inhand{display:block;max-width:none;overflow:\
+hidden;pointer-events:none}.twoshaft.ts-ghost{position:fixed;z-index:10000;transform:translate(-50%,-50%);opacity:.85;po\
+inter-events:none}.twoshaft .ts-thumb path{vector-effect:non-scaling-stroke;stroke-width:1px}.twoshaft .ts-hand-row{disp\
+lay:flex;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-hand-row>:last-child{flex:1;min-width:0}.twoshaft .ts-hand .ts-facts\
+{grid-template-columns:fit-content(60%) minmax(0,1fr)}.twoshaft .ts-hand-row .ts-facts{display:block}.twoshaft .ts-hand-\
+row .ts-facts dt{margin-top:4px}.twoshaft .ts-hand-row .ts-hint{margin:0}.twoshaft .ts-held-box{display:grid;gap:var(--t\
+s-grid);align-content:start}.twoshaft .ts-held-box[hidden],.twoshaft .ts-held-box [hidden]{display:none}.twoshaft .ts-he\
+ld-box>.ts-hint:empty{display:none}.twoshaft .ts-held-box>.ts-hint{max-width:126px}.twoshaft .ts-held-frame{display:grid\
+;place-items:center;min-width:124px;min-height:88px;border:1px dashed var(--ts-line)}.twoshaft .ts-buildstep-done{color:\
+var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-re\
+ady{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaf\
+t .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-grid);max-height:m\
+ax(13rem,min(24rem,100vh - 470px));overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-wid\
+th:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-caution{bo\
+rder-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record table{bord\
+er-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.\
+twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--t\
+s-line);background:none;white-space:normal}.twoshaft .ts-record th[scope=row]{font-weight:400}.twoshaft .ts-record .ts-b\
+lank{min-width:12em;height:2em}@media(min-width:52rem){.twoshaft .ts-build-face .ts-build-unit{display:none}.twoshaft .t\
+s-build-face .ts-hand{max-height:27rem}}@media(max-width:52rem){.twoshaft .ts-build,.twoshaft .ts-build-face{grid-templa\
+te:"tray" "hand" "unit" "end" / minmax(0,1fr)}.twoshaft .ts-hand{max-height:none}.twoshaft .ts-hand .ts-facts{grid-templ\
+ate-columns:minmax(0,1fr)}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:3px soli\
+d Highlight}.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{forced-colo\
+r-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):no\
+t(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color\
+:Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks a:not([a\
+ria-current]){border-bottom-color:Canvas}}`,Es="twoshaft-styles";function uo(){let t=document.getElementById(Es);t?.textContent!==
 Cs&&(t?.remove(),document.head.append(s("style",{id:Es},Cs)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(e),line:o=()=>{}}){
 uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"alert"}),c=Ls(e),i=()=>e.
 classList.contains("ts-lost"),d=[],u=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},g=>{i()||(g?c.down():c.up(),

@@ -88,7 +88,7 @@ clamp_by_state(worst)
 # %% [markdown] tags=["then"]
 # With oil, the same torque stretches the bolt further: the bolt can come near yield, and a thread in aluminium can strip. The washed, dry bolt turns hard, so the wrench clicks early and the joint is loose.
 #
-# In short: torque = K × clamp × diameter. The **nut factor** K is small where the thread is slippery:
+# Torque = K × clamp × diameter. The **nut factor** K is small where the thread is slippery:
 
 # %% tags=["then"]
 given_table(
@@ -102,7 +102,7 @@ given_table(
 # %% [markdown] tags=["then"]
 # At the bench you do not recalculate. You **bring the thread into the state that the manual means**: clean it and dry it. Oil it or put compound on it only if the manual says so.
 #
-# **Locking compound works once.** Clean the old bolt down to bare metal and use fresh compound. Old, cured compound holds nothing and changes the friction.
+# **Locking compound works once.** Clean the old bolt to bare metal and use fresh compound. Cured compound holds nothing and changes the friction.
 
 # %% [markdown]
 # ## Units of torque

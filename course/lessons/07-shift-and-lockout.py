@@ -62,7 +62,7 @@ lesson.predict("reached-from-neutral")
 gate_rig(unit, misbuilds=[])
 
 # %% [markdown] tags=["then"]
-# The rail that moved takes its fork and its sleeve with it. Did you try to go straight into reverse from the gear beside it, in its gate plane or in the next? If not, try it now and read what stopped you.
+# The rail that moved takes its fork and its sleeve with it. Now try to go straight into reverse from the gear beside it, in its gate plane or in the next. Read what stopped you.
 
 # %% [markdown]
 # ## Detents: what holds a gear in

@@ -32,8 +32,8 @@ def whole_text(path_or_id: str | Path) -> str:
 
     Examples
     --------
-    >>> whole_text("tarnbeck-b5-early").startswith("identity:")
-    True
+    >>> "variant of: base" in whole_text(unit.identity.id)
+    False
     """
     root, files = read_whole(path_or_id)
     if len(files) == 1:

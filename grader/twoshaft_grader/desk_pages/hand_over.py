@@ -89,8 +89,8 @@ class HandOver(Page):
         elif act == "records":
             wanted = [one] if (one := values.text("record-of")) else []
             self._written, self._left = write_records(cohort, learners=wanted, by=by)
-            one = len(self._written) == 1
-            return "1 record is written." if one else f"{len(self._written)} records are written."
+            count = len(self._written)
+            return "1 record is written." if count == 1 else f"{count} records are written."
         else:
             path = Path(values.need("evidence-to", "the folder")).expanduser()
             wanted = [one] if (one := values.text("evidence-of")) else []

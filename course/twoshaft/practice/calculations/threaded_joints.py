@@ -52,7 +52,7 @@ FOUND = Calculation(
              {"That is the whole torque in per cent; the part above 100 was asked.":
               lambda s: s["torque"] / s["setting"] * 100}, off=0.3),
         Step("clamp", "Clamp that this leaves", "kN", "{torque} ÷ ({factor} × {across})",
-             lambda s: joint.clamp_short.plain(s["torque"], s["factor"], s["across"] / 1e3) / 1e3,
+             lambda s: joint.clamp_short.plain(s["torque"], s["factor"], s["across"] / 1e3),
              {"You multiplied by K.":
               lambda s: s["torque"] * s["factor"] / s["across"]}),
         Step("use", "Share of the clamp at which it yields", "%", "{clamp} ÷ {yields} × 100",
@@ -74,11 +74,11 @@ WRONG_STATE = Calculation(
     ),
     (
         Step("wanted", "Clamp that is meant", "kN", "{torque} ÷ ({meant} × {across})",
-             lambda s: joint.clamp_short.plain(s["torque"], s["meant"], s["across"] / 1e3) / 1e3,
+             lambda s: joint.clamp_short.plain(s["torque"], s["meant"], s["across"] / 1e3),
              {"You multiplied by K.":
               lambda s: s["torque"] * s["meant"] / s["across"]}),
         Step("got", "Clamp with the same torque as found", "kN", "{torque} ÷ ({found} × {across})",
-             lambda s: joint.clamp_short.plain(s["torque"], s["found"], s["across"] / 1e3) / 1e3,
+             lambda s: joint.clamp_short.plain(s["torque"], s["found"], s["across"] / 1e3),
              {"You multiplied by K.":
               lambda s: s["torque"] * s["found"] / s["across"]}),
         Step("times", "How many times what is meant", "", "{got} ÷ {wanted}",

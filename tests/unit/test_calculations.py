@@ -129,6 +129,35 @@ def every_reading(one):
     )
 
 
+def readings_of(one, random):
+    """A reading of every given, by its step."""
+    return {
+        some.name: round(
+            some.low + some.step * random.randint(0, round((some.high - some.low) / some.step)), 6
+        )
+        for some in one.given
+    }
+
+
+BOTH_SIDES = {
+    "pressed-and-driven read-a-fit least", "shims-and-preload cold-to-warm warm",
+    "shift-and-lockout pin-other-end other", "gear-train-and-checks other-wheel right",
+}  # fmt: skip
+"""Figures that mean something below zero too, and what is said of them says what."""
+
+
+@each_one
+def test_no_reading_makes_a_figure_that_cannot_be(module, one):
+    """As a leak below zero, or a bead too small for its gap."""
+    random = Random(11)
+    for _ in range(300):
+        known = readings_of(one, random)
+        for step in one.steps:
+            known[step.name] = step.work(known)
+            sided = f"{module} {one.name} {step.name}" in BOTH_SIDES
+            assert sided or known[step.name] > 0, (step.name, known)
+
+
 BLIND = next(one for one in CALCULATIONS["threaded-joints"] if one.name == "blind-hole")
 
 
@@ -185,13 +214,7 @@ def test_the_worked_line_comes_to_the_figure_that_stands_behind_it(module, one):
     """No factor of a thousand between what is read and what is taken as right."""
     random = Random(7)
     for _ in range(5):
-        known = {
-            some.name: round(
-                some.low + some.step * random.randint(0, round((some.high - some.low) / some.step)),
-                6,
-            )
-            for some in one.given
-        }
+        known = readings_of(one, random)
         for step in one.steps:
             known[step.name] = step.work(known)
             if f"{module} {one.name} {step.name}" in IN_WORDS:

@@ -11,7 +11,7 @@ BEAD = Calculation(
     "A bead keeps its volume when it is pressed flat. Half of what is left over goes inwards and "
     "lies there as a half round.",
     (
-        Given("bead", "diameter of the bead", 1.2, 2.8, 0.1, "mm"),
+        Given("bead", "diameter of the bead", 1.4, 2.8, 0.1, "mm"),
         Given("width", "pressed to a width of", 10, 16, 1, "mm"),
         Given("gap", "largest gap", 0.04, 0.08, 0.01, "mm"),
     ),

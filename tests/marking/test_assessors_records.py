@@ -349,6 +349,9 @@ def test_how_it_goes_tells_who_is_stuck_and_what_is_wrong(cohort, tmp_path):
     assert not re.search(r"\b(Okafor|Lim|b2|Reyes)\b", text.split("</style>")[1])
 
 
+STAMP = r"\dT\d\d:\d\d"
+
+
 def test_the_matrix_has_word_and_shape_and_the_evidence_behind_each_cell(cohort, tmp_path):
     at = ("--cohort", cohort.root)
     cohort.rules.write_text('numbers: {safe-order: "LO 2.1"}\n')
@@ -364,6 +367,7 @@ def test_the_matrix_has_word_and_shape_and_the_evidence_behind_each_cell(cohort,
     text = page.read_text(encoding="utf-8")
     assert '<a href="#b2--safe-order">○ not yet</a>' in text and 'id="b2--safe-order"' in text
     assert "&lt;b&gt;alone&lt;/b&gt;" in text and "3 mm" in text
+    assert re.search(r"marked \d{4}-\d\d-\d\d \d\d:\d\d by", text) and not re.search(STAMP, text)
     [link] = set(re.findall(r'href="(file:[^"]+b2[^"]+html)"', text))
     assert Path(link.removeprefix("file://")).is_file()
 
@@ -447,6 +451,7 @@ def test_an_independent_reader_finds_all_on_the_record_on_paper(cohort):
         "#strong[x]", "R. Holm", "K. Tam", "unclear question", "shown", "Trail",
     ):  # fmt: skip
         assert words in text
+    assert not re.search(STAMP, text)  # a clock on the wall, not a file's
     assert "/StructTreeRoot" in reader.trailer["/Root"]
     assert "invented" not in text
     assert "nobody on the roster" in refused("hand-over", "records", "--learner", "zz", *at)

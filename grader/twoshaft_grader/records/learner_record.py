@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Sequence
+from datetime import tzinfo
 from pathlib import Path
 
 from twoshaft import __version__
@@ -13,7 +14,7 @@ from twoshaft.plots.whole_build import HEADINGS
 from twoshaft_grader.bench_sheets.paper import Paper
 from twoshaft_grader.cohort.appeals import appeals_of
 from twoshaft_grader.cohort.assign import read_assigned
-from twoshaft_grader.cohort.clock import now
+from twoshaft_grader.cohort.clock import as_read, now
 from twoshaft_grader.cohort.decisions import changes_of
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
@@ -64,7 +65,7 @@ def record_pdf(
         ],
         "parts": [
             _outcomes(matrix, person),
-            _attempts(mine),
+            _attempts(mine, cohort.zone),
             _observed(matrix, person),
             _changed(cohort, person),
             *_build(cohort, mine, person),
@@ -132,7 +133,7 @@ def _outcomes(matrix: Matrix, person: Learner) -> dict[str, object]:
     return _part("Outcomes", columns, rows, say)
 
 
-def _attempts(mine: list[Row]) -> dict[str, object]:
+def _attempts(mine: list[Row], zone: tzinfo) -> dict[str, object]:
     columns = (
         ("Module, attempt", 1.8), ("Points", 1.1), ("Enough in", 0.9), ("As", 1.2),
         ("Handed in", 1.8), ("Receipt", 1.65), ("Marked", 1.55),
@@ -148,10 +149,10 @@ def _attempts(mine: list[Row]) -> dict[str, object]:
             points = f"{sum(r.mark for r in of):.4g} of {sum(r.maximum for r in of):.4g}"
             enough = f"{sum(r.enough == 'yes' for r in of)} of {len(of)}"
             late = f", {first.late_minutes} min late" if first.late_minutes else ""
-            handed = f"{first.handed_in[:16].replace('T', ' ')}{late}"
+            handed = f"{as_read(first.handed_in, zone)}{late}"
         if first.own_work_stated:
             handed += "; stated to be their own work"
-        marked = f"{first.marked_at[:10]} {first.marked_by}".strip()
+        marked = f"{as_read(first.marked_at, zone)[:10]} {first.marked_by}".strip()
         rows.append(
             (f"{module}-{attempt}", points, enough, _kind(of), handed,
              first.receipt, marked)

@@ -19,6 +19,7 @@ from twoshaft.outcomes import (
 )
 from twoshaft_grader.cohort import backbone
 from twoshaft_grader.cohort.assign import assignments_of
+from twoshaft_grader.cohort.clock import as_read
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import read_mark
@@ -237,6 +238,7 @@ def matrix_page(matrix: Matrix, cohort: Cohort, place: Path) -> str:
         base=base,
         style=css_variables(),
         nothing=NOTHING,
+        as_read=as_read,
     )
 
 

@@ -7,7 +7,6 @@ from pathlib import Path
 from twoshaft import DEFAULT_UNIT
 from twoshaft.stored.assignment import UNIT, Assignment
 from twoshaft.stored.workplace import WORKPLACE, Workplace
-from twoshaft.units.whole_file import shipped_digest
 
 
 def workplace_around(folder: Path) -> tuple[Path, Workplace] | None:
@@ -43,9 +42,12 @@ def assigned_unit_source(folder: Path, unit: str, digest: str) -> str | Path:
         was; else the file that was kept in the folder.
     """
     kept = folder / UNIT
-    if not kept.exists() or (digest and shipped_digest(unit) == digest):
+    if not kept.exists():
         return unit
-    return kept
+    # What only asks where a notebook stands, as progress does, goes without the schema of units.
+    from twoshaft.units.whole_file import shipped_digest
+
+    return unit if digest and shipped_digest(unit) == digest else kept
 
 
 def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:

@@ -377,6 +377,7 @@ def mark_folder(folder: Path) -> SheetMark:
     if len(notebooks) != 1:
         raise CourseError(f"{len(notebooks)} solution notebooks in {source}, where one belongs")
     about = ASSIGNMENT.read(source / ASSIGNMENT.file)
+    unit = (about.unit, about.unit_digest) if about else ("", "")
     record = root / "issued" / assignment / f"{learner}.json"
     try:
         issued = record.read_text(encoding="utf-8")
@@ -391,7 +392,7 @@ def mark_folder(folder: Path) -> SheetMark:
         issued,
         str(notebooks[0]),
         load_solution(notebooks[0]).digest,
-        about and assigned_unit_source(source, about.unit, about.unit_digest),
+        assigned_unit_source(source, *unit),
         load_rules(root / RULES),
     )
     return replace(marked, notes=(trouble, *marked.notes)) if trouble else marked
@@ -403,7 +404,7 @@ def _marked(
     issued: str,
     notebook: str,
     digest: str,
-    unit: str | Path | None,
+    unit: str | Path,
     rules: Rules,
 ) -> SheetMark:
     """Mark once for all the grade cells of a notebook."""

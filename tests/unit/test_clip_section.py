@@ -30,6 +30,7 @@ def test_pictures_differ_by_each_thing_that_is_wrong_and_name_none():
         assert f"on the {'left' if one.sharp_left else 'right'} rim" in felt
 
 
+@pytest.mark.slow
 def test_of_six_circlips_one_is_right_one_wrong_in_each_way_and_the_letters_are_ones_own():
     unit, letters = load_unit("tarnbeck-b5"), set()
     for n in range(60):

@@ -44,6 +44,7 @@ def test_a_picture_tells_directions_and_ends_and_no_verdict():
     assert len(picture.svg) < 6000
 
 
+@pytest.mark.slow
 def test_of_six_pins_one_is_right_one_wrong_in_each_way_and_the_letters_are_ones_own():
     unit, letters = load_unit("tarnbeck-b5"), set()
     for n in range(60):

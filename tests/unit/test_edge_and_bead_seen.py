@@ -36,6 +36,7 @@ def test_an_edge_is_bare_where_nothing_came_out(out, bare):
     assert edge_faults(replace(ALONG, out_mm=out, high_mm=0.9))[-1:] == ("fat",)
 
 
+@pytest.mark.slow
 def test_of_six_edges_one_is_right_one_wrong_in_each_way_and_none_says_so(some):
     orders = set()
     for one in some:

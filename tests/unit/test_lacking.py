@@ -56,6 +56,7 @@ def test_any_task_can_be_left_out(module):
     assert all(getattr(given, name) is None for name in MODULES[module].TASKS)
 
 
+@pytest.mark.slow
 def test_too_few_readings_to_lose_are_named_and_the_rest_is_given(unit):
     one = unit.strip.readings[0]  # six that are lost at once
     readings = tuple(one.model_copy(update={"id": f"{one.id}-{number}"}) for number in range(6))
@@ -84,6 +85,7 @@ def flanged(unit, joint):
     return unit.with_sections(fasteners=unit.fasteners.model_copy(update={"groups": groups}))
 
 
+@pytest.mark.slow
 def test_a_face_that_is_too_even_names_group_figure_and_field(unit):
     (said,) = lacks(flanged(unit, 20.0), "threaded-joints", "face")
     assert "'end-cover-bolts' differ by 7.7 %" in said and "more than 20 %" in said
@@ -91,6 +93,7 @@ def test_a_face_that_is_too_even_names_group_figure_and_field(unit):
     assert not lacks(flanged(unit, 2.0), "threaded-joints", "face")
 
 
+@pytest.mark.slow
 def test_a_land_too_narrow_for_a_bead_names_hole_and_figures(unit, monkeypatch):
     monkeypatch.setattr(coated, "TRIES", 2)
     face = unit.faces.face_by_id("case-joint")

@@ -127,6 +127,7 @@ def test_the_simulator_tells_it(film_unit, task):
     assert f"{hours(stood)} of waiting" in rig.plain_copy()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("old", "new", "said"),
     [

@@ -203,6 +203,7 @@ def test_it_is_shown_in_the_lesson_beside_the_part_and_the_step(cohort, unit, tm
     assert step.id in build.view["in_hand"]
 
 
+@pytest.mark.slow
 def test_sheets_and_the_observation_form_show_what_they_name(cohort, unit, tmp_path):
     step = unit.operation_by_id[unit.operations[2].id]
     add_photograph(cohort, unit, step.id, picture(tmp_path / "a.jpg"), "Torque is 27 N·m here")

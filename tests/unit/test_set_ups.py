@@ -54,6 +54,7 @@ CASES = {
 }  # fmt: skip
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("task", CASES)
 def test_of_six_one_is_right_one_wrong_in_each_way_and_the_letters_are_ones_own(task):
     seen, asked, faults, _, lines = CASES[task]

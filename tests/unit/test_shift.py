@@ -224,6 +224,7 @@ def test_what_is_worked_out_of_a_mechanism_goes_with_its_unit(tmp_path):
     assert [one() for one in gone] == [None, None, None]
 
 
+@pytest.mark.slow
 def test_steps_of_many_states_are_those_of_each(monkeypatch):
     """What is looked up together is what is looked up one by one, in the same order."""
     for id in ("tarnbeck-b5", "tarnbeck-k6"):  # without and with a lift

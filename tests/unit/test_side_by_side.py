@@ -16,6 +16,7 @@ def run(request, monkeypatch):
     return side_by_side.side_by_side
 
 
+@pytest.mark.slow
 def test_what_they_come_to_is_told_in_their_order(run):
     def work(job):
         time.sleep(0.02 * (5 - job))
@@ -26,6 +27,7 @@ def test_what_they_come_to_is_told_in_their_order(run):
     assert (os.getpid() in {process for _, process in found}) == (side_by_side._processors() == 1)
 
 
+@pytest.mark.slow
 def test_a_copy_that_ends_takes_its_own_job_alone(monkeypatch):
     monkeypatch.setattr(side_by_side, "_processors", lambda: 2)
 
@@ -37,6 +39,7 @@ def test_a_copy_that_ends_takes_its_own_job_alone(monkeypatch):
     assert list(side_by_side.side_by_side(work, range(6))) == [0, None, None, 3, 4, 5]
 
 
+@pytest.mark.slow
 def test_no_copy_is_left_where_nobody_asks_on(monkeypatch):
     monkeypatch.setattr(side_by_side, "_processors", lambda: 2)
     found = side_by_side.side_by_side(lambda job: os.getpid(), range(6))

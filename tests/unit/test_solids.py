@@ -96,6 +96,7 @@ def test_a_plain_case_is_a_tube_with_a_floor():
     assert made == pytest.approx(tube + floor, rel=ROUNDED)
 
 
+@pytest.mark.slow
 def test_a_shell_is_metal_in_space_where_its_section_is_cut(unit):
     """Places on the plane through the axes, between two neighbours of a view."""
     places, own = axis_places(unit, shapes_of(unit)), drawn(unit)
@@ -129,6 +130,7 @@ def test_frames_stand_square_and_neighbours_see_each_other(unit):
     assert (x + 75 * dx, y + 75 * dy) == pytest.approx(places["output"])
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-b5-early", "tarnbeck-k6", "tarnbeck-c4"])
 def test_every_stage_is_told_in_space(name):
     unit = load_unit(name)

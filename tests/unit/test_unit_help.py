@@ -65,6 +65,7 @@ def test_a_slip_is_told_with_what_was_meant(tmp_path, before, after, said):
     assert any(said in sentence and ", line " in sentence for sentence in sentences), sentences
 
 
+@pytest.mark.slow
 @given(st.text(max_size=30))
 def test_only_texts_that_can_be_read_get_through(text):
     root = parse_nodes("a: b", "file")

@@ -86,6 +86,7 @@ def test_a_file_with_something_to_mend_is_not_tried(tmp_path, content, capsys):
     assert "none" in said.err and "my.yaml, line " in said.err and not said.out
 
 
+@pytest.mark.slow
 def test_what_nobody_expected_stops_one_module_alone(tmp_path, content, capsys, monkeypatch):
     shutil.copy(ROOT / "solutions/09-reading-faults.ipynb", content / "solutions")
     told_first, say = tmp_path / "told", unit_commands.say_tried
@@ -116,6 +117,7 @@ def test_what_nobody_expected_stops_one_module_alone(tmp_path, content, capsys, 
     assert said.splitlines()[-1].endswith("0 of 3 modules can be given.")
 
 
+@pytest.mark.slow
 def test_only_the_modules_that_are_named_are_tried(content, capsys, monkeypatch, tmp_path):
     asked = tmp_path / "asked"
     asked.mkdir()

@@ -224,6 +224,7 @@ def test_a_variant_of_a_variant_tells_what_each_level_changed():
     assert tongue.seen_as == early.operation_by_id["lay-lock-plate"].wrong_ways[0].seen_as
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("id", shipped_units())
 def test_a_unit_is_the_same_from_one_file_that_needs_no_other(id, tmp_path):
     path = tmp_path / "whole.yaml"

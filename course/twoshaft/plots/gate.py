@@ -12,16 +12,13 @@ from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing, note, note_lines, note_room
 from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Interlock, Passive, Shift
 
-PX_PER_MM = 6.5
+PX_PER_MM = 5.6
 MARGIN_MM = 2.0
 GUTTER_MM = 3.0
-HEAD_PX = 46
+HEAD_PX = 42
 FOOT_PX = 8
-NOTE = (
-    "5 mm, to scale: across is the slide of the selector shaft, up and down its turn at the "
-    "finger's tip"
-)
-NAME_MM = 4.0  # names of neighbours stand on two lines
+NOTE = "5 mm. Across: the shaft slides. Up, down: it turns."
+NAME_MM = 2.2  # names of neighbours stand on two lines
 RAIL_MM = 9.0  # width of a rail's bar in the interlock panel
 PIN_HALF_MM = 1.4
 TITLES = {

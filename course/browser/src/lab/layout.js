@@ -72,7 +72,9 @@ export function layOut(panel) {
     for (const { left, right } of rows) {
       const broad = left.nodes.some((node) => node.querySelector(BROAD));
       const [form] = right.nodes;
-      const pictured = form.querySelector(".ts-pictures") !== null;
+      // A rig that is worked beside them needs its half.
+      const rig = left.nodes.some((node) => node.querySelector(".twoshaft-rig"));
+      const pictured = !rig && form.querySelector(".ts-pictures") !== null;
       for (const node of [...left.nodes, form]) {
         node.classList.toggle("twoshaft-broad", broad);
         node.classList.toggle("twoshaft-narrow", !broad && pictured);

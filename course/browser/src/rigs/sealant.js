@@ -32,8 +32,8 @@ const THEME_MS = 600;
  */
 function paintCells(canvas, cells, shape, looks, ink, bare) {
   const [rows, columns] = shape;
-  if (canvas.width !== columns * PIXELS) canvas.width = columns * PIXELS;
-  if (canvas.height !== rows * PIXELS) canvas.height = rows * PIXELS;
+  canvas.width = columns * PIXELS; // clears it, and tells whoever waits for it to be painted
+  canvas.height = rows * PIXELS;
   const bytes = new Uint8ClampedArray(pixels(cells, shape, looks, ink, bare).buffer);
   const image = new ImageData(bytes, canvas.width, canvas.height);
   canvas.getContext("2d")?.putImageData(image, 0, 0);

@@ -8,8 +8,8 @@ n${a}`,`${r}lessons/${s}`]),i.push([`Exercise${a}`,""])),e.lessons.includes("glo
 ["Glossary",`${r}lessons/glossary.ipynb`]),i}var Z=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
 function tt(t){let e=[],n=!1;t.forEach(({part:r,begins:i},c)=>{let a=r==="text"||r==="given";(!e.length||i||r==="own"||n&&
 a)&&(e.push([]),n=!1),e[e.length-1].push(c),(r==="form"||r==="own")&&(n=!0)});let o=[],s=0;for(let r of e){let i=r.map(u=>t[u].
-part),c=i.filter(u=>u==="form").length===1&&i.some(u=>u==="text"||u==="given");c&&(s+=1);let a=s;for(let u of r){let{part:g}=t[u];
-c&&g!=="hidden"?o[u]={row:a,side:g==="form"?"right":"left"}:(s+=1,o[u]={row:s,side:"both"})}}return o}function et(t){let e=t.
+part),c=i.filter(u=>u==="form").length===1&&i.some(u=>u==="text"||u==="given");c&&(s+=1);let a=s;for(let u of r){let{part:b}=t[u];
+c&&b!=="hidden"?o[u]={row:a,side:b==="form"?"right":"left"}:(s+=1,o[u]={row:s,side:"both"})}}return o}function et(t){let e=t.
 filter(r=>r!==void 0);if(!e.length)return["","opening"];let[n,o,s]=["answered","asked","unread"].map(r=>e.reduce((i,c)=>i+
 c[r],0));return s?["▲",`${s} cannot be read, ${n} of ${o} answered`]:n===o?["●","done"]:n?["◐",`${n} of ${o} answe\
 red`]:["○","not begun"]}function k(t,e={},...n){let o=document.createElement(t);for(let[s,r]of Object.entries(e))typeof r=="function"?o.addEventListener(
@@ -21,26 +21,26 @@ re.ipynb"),lessons:s.includes("lessons")?await W(t,`${e}lessons`):[],practice:s.
 rcises`):[]}));return st.set(n,o),o}function Yt(){try{return JSON.parse(localStorage.getItem(Q)??"{}")}catch{return{}}}var Jt=(t,e)=>`${e}\
 /${t.split("/").map(encodeURIComponent).join("/")}`;function rt(t,e){return k("ul",{class:"ts-ways"},...t.map(([n,o])=>k(
 "li",{},o?k("a",{href:Jt(o,e),"data-twoshaft-open":o},n):k("b",{"aria-current":"page"},n))))}function zt(t){let{node:e,widgets:n}=t.
-content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=k("a",{href:"#",class:"ts-next-task"}),r=new Map,i=f=>{let l=f.
-node.querySelector("h2");l&&(l.tabIndex=-1,l.focus({preventScroll:!0})),f.node.scrollIntoView({block:"start"})},c=(f,l,m)=>({
-cell:f,number:l,title:m,forms:new Set,link:k("a",{href:"#",onclick:E=>{E.preventDefault(),i(f)}})}),a=[];for(let f of n){
-let{type:l,sharedModel:m}=f.model,[,E,p]=/^## (\d+)\. (.*)/m.exec(m.getSource())??[];l!=="code"&&E&&a.push(c(f,E,p))}let u=k(
-"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:f})=>k("li",{},f))),g=k("div",{class:"ts-task-row"},u,s),h=({
-forms:f})=>et([...f].map(l=>r.get(l))),w=()=>a.find(f=>h(f)[1]!=="done");s.addEventListener("click",f=>{f.preventDefault();
-let l=w();l&&i(l.cell)});let d=()=>{let f=o.getBoundingClientRect().top+Kt,l=a.filter(({cell:x})=>x.node.getBoundingClientRect().
-top<f),E=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&l.length?a.at(-1):l.at(-1);for(let x of a){let[S,A]=h(x);x===E?x.
-link.setAttribute("aria-current","step"):x.link.removeAttribute("aria-current");let C=`Task ${x.number}, ${x.title}: ${A}`;
-x.link.title!==C&&(x.link.title=C,x.link.setAttribute("aria-label",C),x.link.replaceChildren(x.number,S?ot(S):""))}E&&g.
-scrollWidth>g.clientWidth&&(g.scrollLeft=E.link.offsetLeft-g.clientWidth/2);let p=w(),b=p?`Next: task ${p.number}`:"All \
-tasks are answered";s.textContent!==b&&(s.textContent=b)};e.addEventListener("twoshaft-progress",({target:f,detail:l})=>{
-let m=f,E=a.filter(({cell:p})=>p.node.compareDocumentPosition(m)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(l.task,l),E.at(
--1)?.forms.add(l.task),d()});let y=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(y),y=requestAnimationFrame(
-d)},{passive:!0}),d(),a.length?g:null}async function ct(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:i,file:c}=M(e.
+content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=k("a",{href:"#",class:"ts-next-task"}),r=new Map,i=f=>{let d=f.
+node.querySelector("h2");d&&(d.tabIndex=-1,d.focus({preventScroll:!0})),f.node.scrollIntoView({block:"start"})},c=(f,d,m)=>({
+cell:f,number:d,title:m,forms:new Set,link:k("a",{href:"#",onclick:S=>{S.preventDefault(),i(f)}})}),a=[];for(let f of n){
+let{type:d,sharedModel:m}=f.model,[,S,h]=/^## (\d+)\. (.*)/m.exec(m.getSource())??[];d!=="code"&&S&&a.push(c(f,S,h))}let u=k(
+"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:f})=>k("li",{},f))),b=k("div",{class:"ts-task-row"},u,s),p=({
+forms:f})=>et([...f].map(d=>r.get(d))),g=()=>a.find(f=>p(f)[1]!=="done");s.addEventListener("click",f=>{f.preventDefault();
+let d=g();d&&i(d.cell)});let l=()=>{let f=o.getBoundingClientRect().top+Kt,d=a.filter(({cell:y})=>y.node.getBoundingClientRect().
+top<f),S=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&d.length?a.at(-1):d.at(-1);for(let y of a){let[w,A]=p(y);y===S?y.
+link.setAttribute("aria-current","step"):y.link.removeAttribute("aria-current");let L=`Task ${y.number}, ${y.title}: ${A}`;
+y.link.title!==L&&(y.link.title=L,y.link.setAttribute("aria-label",L),y.link.replaceChildren(y.number,w?ot(w):""))}S&&b.
+scrollWidth>b.clientWidth&&(b.scrollLeft=S.link.offsetLeft-b.clientWidth/2);let h=g(),x=h?`Next: task ${h.number}`:"All \
+tasks are answered";s.textContent!==x&&(s.textContent=x)};e.addEventListener("twoshaft-progress",({target:f,detail:d})=>{
+let m=f,S=a.filter(({cell:h})=>h.node.compareDocumentPosition(m)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(d.task,d),S.at(
+-1)?.forms.add(d.task),l()});let E=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(E),E=requestAnimationFrame(
+l)},{passive:!0}),l(),a.length?b:null}async function ct(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:i,file:c}=M(e.
 path);if(r==="start"||r==="desk")return;let a=r==="exercise"?zt(t):null,u=k("nav",{class:"twoshaft twoshaft-bar","aria-l\
-abel":"Course"}),g=new n({node:u});t.layout.insertWidget(0,g),t.content.node.before(u);let h=k("nav",{class:"twoshaft tw\
-oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(h);let w=async()=>{
-let d=V(e.path,await Xt(o,i),Yt());u.replaceChildren(rt(d,s),...a?[a]:[]),h.replaceChildren(rt(d,s))};await w(),a&&Qt(t,
-u,a),r==="lesson"&&(window.addEventListener("storage",w),t.disposed.connect(()=>window.removeEventListener("storage",w)),
+abel":"Course"}),b=new n({node:u});t.layout.insertWidget(0,b),t.content.node.before(u);let p=k("nav",{class:"twoshaft tw\
+oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(p);let g=async()=>{
+let l=V(e.path,await Xt(o,i),Yt());u.replaceChildren(rt(l,s),...a?[a]:[]),p.replaceChildren(rt(l,s))};await g(),a&&Qt(t,
+u,a),r==="lesson"&&(window.addEventListener("storage",g),t.disposed.connect(()=>window.removeEventListener("storage",g)),
 (P(c)||c==="glossary.ipynb")&&Vt(t,()=>Zt(t)))}function Qt(t,e,n){let o=new ResizeObserver(()=>{let s=e.firstElementChild,
 r=n.offsetTop>=s.offsetTop+s.offsetHeight;r!==e.classList.contains("ts-two-lines")&&(e.classList.toggle("ts-two-lines",r),
 requestAnimationFrame(()=>t.fit()))});o.observe(e),o.observe(n),t.disposed.connect(()=>o.disconnect())}function Vt(t,e){
@@ -60,7 +60,7 @@ ed object, got type="+typeof t)},dt=(t,e)=>{ne(t,e);let n=Object.getPrototypeOf(
 function j(t,e=!0){if(t.destroyed)throw new Error("hash was destroyed");if(e&&t.finished)throw new Error("digest() was a\
 lready called")}function ut(t,e){D(t,void 0,"output");let n=e.outputLen;if(!(t.length>=n))throw new RangeError('"output"\
  expected length >= '+n)}function R(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function U(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
-function L(t,e){return t<<32-e|t>>>e}var se=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",re=Array.from({length:256},(t,e)=>e.
+function C(t,e){return t<<32-e|t>>>e}var se=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",re=Array.from({length:256},(t,e)=>e.
 toString(16).padStart(2,"0"));function ht(t){if(D(t),se)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=re[t[n]];
 return e}function pt(t){if(typeof t!="string")throw new TypeError("string expected");let e=new TextEncoder().encode(t);try{return new Uint8Array(
 e)}finally{R(e)}}function ie(t,e,n="opts"){return dt(t,"defaults"),e!==void 0&&dt(e,n),Object.assign(Object.create(null),t,e)}function xt(t,e={}){
@@ -73,8 +73,8 @@ s){let u=U(e);for(;s<=r-c;c+=s)this.process(u,c);i=!0;continue}o.set(c===0&&a===
 a,c+=a,this.pos===s&&(this.process(n,0),this.pos=0,i=!0)}return this.length+=e.length,i&&this.roundClean(),this}digestInto(e){
 j(this),ut(e,this),this.finished=!0;let{buffer:n,view:o,blockLen:s,isLE:r}=this,{pos:i}=this;n[i++]=128,n.fill(0,i),this.
 padOffset>s-i&&(this.process(o,0),n.fill(0)),ft(o,s-8,this.length*8,r),this.process(o,0),this.roundClean();let c=e===n?o:
-U(e),a=this.outputLen,u=a/4,g=this.get();if(a%4||u>g.length)throw new Error("invalid outputLen");for(let h=0;h<u;h++)c.setUint32(
-4*h,g[h],r)}digest(){let{buffer:e,outputLen:n}=this;this.digestInto(e);let o=e.slice(0,n);return this.destroy(),o}_cloneIntoMeta(e){
+U(e),a=this.outputLen,u=a/4,b=this.get();if(a%4||u>b.length)throw new Error("invalid outputLen");for(let p=0;p<u;p++)c.setUint32(
+4*p,b[p],r)}digest(){let{buffer:e,outputLen:n}=this;this.digestInto(e);let o=e.slice(0,n);return this.destroy(),o}_cloneIntoMeta(e){
 let{buffer:n,length:o,finished:s,destroyed:r,pos:i}=this;return e.destroyed=r,e.finished=s,e.length=o,e.pos=i,i&&e.buffer.
 set(n),e}clone(){return this._cloneInto()}},mt=Uint32Array.from([1779033703,3144134277,1013904242,2773480762,1359893119,
 2600822924,528734635,1541459225]);var ce=Uint32Array.from([1116352408,1899447441,3049323471,3921009573,961987163,1508970993,2453635748,2870763221,3624381080,
@@ -86,11 +86,11 @@ set(n),e}clone(){return this._cloneInto()}},mt=Uint32Array.from([1779033703,3144
 super(64,e,8,!1),this.A=n[0]|0,this.B=n[1]|0,this.C=n[2]|0,this.D=n[3]|0,this.E=n[4]|0,this.F=n[5]|0,this.G=n[6]|0,this.
 H=n[7]|0}get(){let{A:e,B:n,C:o,D:s,E:r,F:i,G:c,H:a}=this;return[e,n,o,s,r,i,c,a]}set(e,n,o,s,r,i,c,a){this.A=e|0,this.B=
 n|0,this.C=o|0,this.D=s|0,this.E=r|0,this.F=i|0,this.G=c|0,this.H=a|0}_cloneInto(e){return(e||=new this.constructor).set(
-...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let h=0;h<16;h++,n+=4)B[h]=e.getUint32(n,!1);for(let h=16;h<64;h++){
-let w=B[h-15],d=B[h-2],y=L(w,7)^L(w,18)^w>>>3,f=L(d,17)^L(d,19)^d>>>10;B[h]=f+B[h-7]+y+B[h-16]|0}let{A:o,B:s,C:r,D:i,E:c,
-F:a,G:u,H:g}=this;for(let h=0;h<64;h++){let w=L(c,6)^L(c,11)^L(c,25),d=g+w+gt(c,a,u)+ce[h]+B[h]|0,f=(L(o,2)^L(o,13)^L(o,
-22))+wt(o,s,r)|0;g=u,u=a,a=c,c=i+d|0,i=r,r=s,s=o,o=d+f|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,i=i+this.D|0,c=c+this.E|
-0,a=a+this.F|0,u=u+this.G|0,g=g+this.H|0,this.set(o,s,r,i,c,a,u,g)}roundClean(){R(B)}destroy(){this.destroyed=!0,this.set(
+...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let p=0;p<16;p++,n+=4)B[p]=e.getUint32(n,!1);for(let p=16;p<64;p++){
+let g=B[p-15],l=B[p-2],E=C(g,7)^C(g,18)^g>>>3,f=C(l,17)^C(l,19)^l>>>10;B[p]=f+B[p-7]+E+B[p-16]|0}let{A:o,B:s,C:r,D:i,E:c,
+F:a,G:u,H:b}=this;for(let p=0;p<64;p++){let g=C(c,6)^C(c,11)^C(c,25),l=b+g+gt(c,a,u)+ce[p]+B[p]|0,f=(C(o,2)^C(o,13)^C(o,
+22))+wt(o,s,r)|0;b=u,u=a,a=c,c=i+l|0,i=r,r=s,s=o,o=l+f|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,i=i+this.D|0,c=c+this.E|
+0,a=a+this.F|0,u=u+this.G|0,b=b+this.H|0,this.set(o,s,r,i,c,a,u,b)}roundClean(){R(B)}destroy(){this.destroyed=!0,this.set(
 0,0,0,0,0,0,0,0),R(this.buffer)}},q=class extends G{constructor(){super(32,mt)}};var yt=xt(()=>new q,bt(1));var Et="setup",St=[Et,"form","rig"],ae=[...St,"mark"];function fe(t){return ht(yt(pt(t.replace(/\r\n?/g,`
 `).replace(/\n+$/,""))))}var v=t=>t.getMetadata("tags")||[],kt=t=>v(t).includes(Et),O=t=>v(t).some(e=>ae.includes(e));function _(t,e){
 return t.content.widgets.filter(({model:n})=>n.type==="code"&&v(n).some(o=>St.includes(o))&&e.has(fe(n.sharedModel.getSource())))}
@@ -101,49 +101,50 @@ isDisposed&&(await new Promise(i=>setTimeout(i,1e3)),!(t.isDisposed||X(e)));)try
 kernel;if(X(e))break;!i||["dead","terminating"].includes(i.status)?await e.startKernel():i.connectionStatus==="disconnec\
 ted"&&await i.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!X(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
 r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var Y=32,le=80,de=16,Ct=6;function Tt(t,e,n){let o=0,s=0,r=0,i=e.scrollTop,c=new AbortController,a=t[t.length-1],u=k("bu\
-tton",{type:"button",class:"twoshaft twoshaft-more",onclick:()=>g(o<s?o+r-le:0)});function g(p){let b=Math.round(Math.min(
-s,Math.max(0,p)));return b===o?!1:(o=b,n(),!0)}let h=()=>t[0].getBoundingClientRect().top+o;function w(p){let{top:b,bottom:x}=p.
-getBoundingClientRect();return{top:b-Ct,bottom:x+Ct}}function d(p){let{top:b,bottom:x}=w(p),S=h(),A=S+r-Y;x>A?g(o+Math.min(
-x-A,b-S)):b<S&&g(o-(S-b))}function y(p){if(p.ctrlKey||p.shiftKey||!p.deltaY||p.deltaY>0&&h()>e.getBoundingClientRect().top+
-1)return;let b=p.deltaMode===WheelEvent.DOM_DELTA_LINE?de:1;g(o+p.deltaY*b)&&p.preventDefault()}function f(p){let{target:b,
-relatedTarget:x}=p;if(!(b instanceof Element)||b===u||t.some(C=>C===b)&&!b.matches(":focus-visible"))return;x instanceof
-Node&&t.some(C=>C.contains(x))&&(e.scrollTop=i),d(b);let A=()=>{document.activeElement!==b||!u.isConnected||(d(b),l(b))};
-requestAnimationFrame(()=>{A(),requestAnimationFrame(A)})}function l(p){let{top:b,bottom:x}=w(p),S=e.getBoundingClientRect();
-b<S.top?e.scrollTop-=S.top-b:x>S.bottom&&(e.scrollTop+=Math.min(x-S.bottom,b-S.top))}let{signal:m}=c;for(let p of t)p.addEventListener(
-"wheel",y,{passive:!1,signal:m}),p.addEventListener("focusin",f,{signal:m});let E=()=>{i=e.scrollTop};return e.addEventListener(
-"scroll",E,{passive:!0,signal:m}),a.append(u),{moved:()=>o,fit(p,b){r=b,s=Math.round(p-b+Y),o=Math.min(o,s)},cut(p,b,x){
-let S=b+x-r;if(p!==a){p.style.clipPath=`inset(${Math.max(0,-b)}px 0 ${Math.max(0,S)}px)`;return}let A=b<0?-b:-s-r;p.style.
-clipPath=`inset(${A}px 0 ${S}px)`;let C=o>=s;u.textContent=C?"▲ Back to the beginning":"▼ More of what is given",u.style.
-top=`${r-Y-b}px`},remove(){c.abort(),u.remove();for(let{style:p}of t)p.removeProperty("clip-path")}}}var ue=1e3,he=1800,pe=":is(.tsh-picture, .ts-scroll, .ts-unit, .tsi-micrometer, .tsi-vernier, .tsg-drum)";function xe(t){
+tton",{type:"button",class:"twoshaft twoshaft-more",onclick:()=>b(o<s?o+r-le:0)});function b(h){let x=Math.round(Math.min(
+s,Math.max(0,h)));return x===o?!1:(o=x,n(),!0)}let p=()=>t[0].getBoundingClientRect().top+o;function g(h){let{top:x,bottom:y}=h.
+getBoundingClientRect();return{top:x-Ct,bottom:y+Ct}}function l(h){let{top:x,bottom:y}=g(h),w=p(),A=w+r-Y;y>A?b(o+Math.min(
+y-A,x-w)):x<w&&b(o-(w-x))}function E(h){if(h.ctrlKey||h.shiftKey||!h.deltaY||h.deltaY>0&&p()>e.getBoundingClientRect().top+
+1)return;let x=h.deltaMode===WheelEvent.DOM_DELTA_LINE?de:1;b(o+h.deltaY*x)&&h.preventDefault()}function f(h){let{target:x,
+relatedTarget:y}=h;if(!(x instanceof Element)||x===u||t.some(L=>L===x)&&!x.matches(":focus-visible"))return;y instanceof
+Node&&t.some(L=>L.contains(y))&&(e.scrollTop=i),l(x);let A=()=>{document.activeElement!==x||!u.isConnected||(l(x),d(x))};
+requestAnimationFrame(()=>{A(),requestAnimationFrame(A)})}function d(h){let{top:x,bottom:y}=g(h),w=e.getBoundingClientRect();
+x<w.top?e.scrollTop-=w.top-x:y>w.bottom&&(e.scrollTop+=Math.min(y-w.bottom,x-w.top))}let{signal:m}=c;for(let h of t)h.addEventListener(
+"wheel",E,{passive:!1,signal:m}),h.addEventListener("focusin",f,{signal:m});let S=()=>{i=e.scrollTop};return e.addEventListener(
+"scroll",S,{passive:!0,signal:m}),a.append(u),{moved:()=>o,fit(h,x){r=x,s=Math.round(h-x+Y),o=Math.min(o,s)},cut(h,x,y){
+let w=x+y-r;if(h!==a){h.style.clipPath=`inset(${Math.max(0,-x)}px 0 ${Math.max(0,w)}px)`;return}let A=x<0?-x:-s-r;h.style.
+clipPath=`inset(${A}px 0 ${w}px)`;let L=o>=s;u.textContent=L?"▲ Back to the beginning":"▼ More of what is given",u.style.
+top=`${r-Y-x}px`},remove(){c.abort(),u.remove();for(let{style:h}of t)h.removeProperty("clip-path")}}}var ue=1e3,he=1800,pe=":is(.tsh-picture, .ts-scroll, .ts-unit, .tsi-micrometer, .tsi-vernier, .tsg-drum)";function xe(t){
 let e=v(t);return t.type!=="code"?e.includes("if-missing")?"hidden":"text":e.includes("form")||e.includes("predict")?"fo\
 rm":e.includes("rig")?"given":O(t)?"hidden":"own"}var Bt=(t,e)=>({nodes:t,beside:e,heights:[],whole:0,high:0,from:0,room:0,
 stage:"",box:null}),be=t=>t.type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function vt(t){let e=t.content.node,
-n=e.querySelector(".jp-WindowedPanel-outer")??e,o=[],s=()=>{let w=n.clientHeight;for(let{left:d,right:y}of o){let f=d.nodes.
-some(x=>x.querySelector(pe)),[l]=y.nodes,m=l.querySelector(".ts-pictures")!==null;for(let x of[...d.nodes,l])x.classList.
-toggle("twoshaft-broad",f),x.classList.toggle("twoshaft-narrow",!f&&m);for(let x of[d,y])x.heights=x.nodes.map(S=>S.getBoundingClientRect().
-height),x.whole=x.heights.reduce((S,A)=>S+A,0),x.high=x.whole,x.from=Math.min(0,w-x.whole),x.stage="";let E=l.querySelector(
-".ts-question")!==null;d.whole>w&&y.whole>w&&!E?(d.high=w,d.from=0,d.box??=Tt(d.nodes,n,()=>{d.stage="",r()})):(d.box?.remove(),
-d.box=null),d.box?.fit(d.whole,w),d.room=y.whole;let b=y.whole<=w&&!E;y.room=b?d.whole:0}r()},r=()=>{let w=n.getBoundingClientRect().
-top,d=o.flatMap(({left:f,right:l})=>[f,l]),y=d.map(f=>{let l=Math.max(0,f.room-f.high),m=f.from-(f.beside.getBoundingClientRect().
-top-w);return{stage:m<=0||!l?"before":m<l?"within":`past ${l}`,spare:l}});d.forEach((f,l)=>{let{stage:m,spare:E}=y[l];if(m===
-f.stage)return;f.stage=m;let p=-(f.box?.moved()??0);f.nodes.forEach((b,x)=>{let S=p+(m.startsWith("past")?E:0);b.style.position=
-m==="within"?"sticky":"relative",b.style.top=m==="within"?`${f.from+p}px`:"auto",b.style.marginTop=`${S}px`,b.style.marginBottom=
-`${f.high-p-f.heights[x]}px`,f.box?.cut(b,p,f.heights[x]),p+=f.heights[x]})})},i=()=>{for(let w of o.flatMap(({left:d,right:y})=>[
-d,y])){w.stage="",w.box?.remove(),w.box=null;for(let{style:d}of w.nodes)for(let y of["position","top","margin-top","marg\
-in-bottom"])d.removeProperty(y)}},c=()=>e.classList.contains("twoshaft-wide"),a=()=>{let w=document.documentElement.getAttribute(
-"data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(w?he:ue)),c()?s():i()};n.addEventListener(
-"scroll",()=>c()&&r(),{passive:!0});let u=0,g=new ResizeObserver(()=>{cancelAnimationFrame(u),u=requestAnimationFrame(a)}),
-h=()=>{let{widgets:w}=t.content,d=tt(w.map(({model:f})=>({part:xe(f),begins:be(f)})));i(),g.disconnect(),g.observe(e);let y=new Map;
-o=[],w.forEach(({node:f},l)=>{let{row:m,side:E}=d[l];if(f.style.gridRow=String(m),f.dataset.twoshaftSide=E,E==="both")return;
-g.observe(f);let p=y.get(m)??[];y.set(m,p),E==="left"?p.push(f):o.push({left:Bt(p,f),right:Bt([f],p[0]??f)})}),a()};h(),
-t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&h(),0)),t.disposed.connect(()=>g.disconnect())}var ge=".twoshaft svg[viewBox]",we=1.7,me=12.2,Mt=new WeakMap;function Ht(t){let e=H(t,ge).filter(o=>o.querySelector("te\
+n=e.querySelector(".jp-WindowedPanel-outer")??e,o=[],s=()=>{let g=n.clientHeight;for(let{left:l,right:E}of o){let f=l.nodes.
+some(w=>w.querySelector(pe)),[d]=E.nodes,S=!l.nodes.some(w=>w.querySelector(".twoshaft-rig"))&&d.querySelector(".ts-pict\
+ures")!==null;for(let w of[...l.nodes,d])w.classList.toggle("twoshaft-broad",f),w.classList.toggle("twoshaft-narrow",!f&&
+S);for(let w of[l,E])w.heights=w.nodes.map(A=>A.getBoundingClientRect().height),w.whole=w.heights.reduce((A,L)=>A+L,0),w.
+high=w.whole,w.from=Math.min(0,g-w.whole),w.stage="";let h=d.querySelector(".ts-question")!==null;l.whole>g&&E.whole>g&&
+!h?(l.high=g,l.from=0,l.box??=Tt(l.nodes,n,()=>{l.stage="",r()})):(l.box?.remove(),l.box=null),l.box?.fit(l.whole,g),l.room=
+E.whole;let y=E.whole<=g&&!h;E.room=y?l.whole:0}r()},r=()=>{let g=n.getBoundingClientRect().top,l=o.flatMap(({left:f,right:d})=>[
+f,d]),E=l.map(f=>{let d=Math.max(0,f.room-f.high),m=f.from-(f.beside.getBoundingClientRect().top-g);return{stage:m<=0||!d?
+"before":m<d?"within":`past ${d}`,spare:d}});l.forEach((f,d)=>{let{stage:m,spare:S}=E[d];if(m===f.stage)return;f.stage=m;
+let h=-(f.box?.moved()??0);f.nodes.forEach((x,y)=>{let w=h+(m.startsWith("past")?S:0);x.style.position=m==="within"?"sti\
+cky":"relative",x.style.top=m==="within"?`${f.from+h}px`:"auto",x.style.marginTop=`${w}px`,x.style.marginBottom=`${f.high-
+h-f.heights[y]}px`,f.box?.cut(x,h,f.heights[y]),h+=f.heights[y]})})},i=()=>{for(let g of o.flatMap(({left:l,right:E})=>[
+l,E])){g.stage="",g.box?.remove(),g.box=null;for(let{style:l}of g.nodes)for(let E of["position","top","margin-top","marg\
+in-bottom"])l.removeProperty(E)}},c=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.getAttribute(
+"data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(g?he:ue)),c()?s():i()};n.addEventListener(
+"scroll",()=>c()&&r(),{passive:!0});let u=0,b=new ResizeObserver(()=>{cancelAnimationFrame(u),u=requestAnimationFrame(a)}),
+p=()=>{let{widgets:g}=t.content,l=tt(g.map(({model:f})=>({part:xe(f),begins:be(f)})));i(),b.disconnect(),b.observe(e);let E=new Map;
+o=[],g.forEach(({node:f},d)=>{let{row:m,side:S}=l[d];if(f.style.gridRow=String(m),f.dataset.twoshaftSide=S,S==="both")return;
+b.observe(f);let h=E.get(m)??[];E.set(m,h),S==="left"?h.push(f):o.push({left:Bt(h,f),right:Bt([f],h[0]??f)})}),a()};p(),
+t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&p(),0)),t.disposed.connect(()=>b.disconnect())}var ge=".twoshaft svg[viewBox]",we=1.7,me=12.2,Mt=new WeakMap;function Ht(t){let e=H(t,ge).filter(o=>o.querySelector("te\
 xt")),n=e.map(o=>{let s=o.getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Number(o.dataset.grow)||
 we,{letters:i}=o.dataset,c=i?Number(i)/me:1,a=Math.min(r,Math.max(1,1/(c*(n[s]||1)))).toFixed(3);o.style.getPropertyValue(
 "--ts-grown")!==a&&o.style.setProperty("--ts-grown",a)}),e.forEach((o,s)=>{let r=n[s]||1,i=Number(o.style.getPropertyValue(
-"--ts-grown")),c=H(o,"text").map(h=>({word:h,way:Mt.get(h)??0}));if(i===1&&c.every(({way:h})=>!h))return;let{left:a,right:u}=o.
-getBoundingClientRect(),g=c.map(({word:h,way:w})=>{let d=h.getBoundingClientRect(),y=d.left-w*r,f=Math.max(0,y+d.width-u),
-l=Math.max(0,a-y);if(!d.width||i===1)return 0;let E=d.width>u-a?(a+u-d.width)/2-y:l||-f;return Math.round(E/r)});c.forEach(
-({word:h,way:w},d)=>{Math.abs(g[d]-w)<1||(Mt.set(h,g[d]),h.style.translate=g[d]?`${g[d]}px`:"")})})}var $=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ot(t){let e=()=>{for(let n of["left","right"])
+"--ts-grown")),c=H(o,"text").map(p=>({word:p,way:Mt.get(p)??0}));if(i===1&&c.every(({way:p})=>!p))return;let{left:a,right:u}=o.
+getBoundingClientRect(),b=c.map(({word:p,way:g})=>{let l=p.getBoundingClientRect(),E=l.left-g*r,f=Math.max(0,E+l.width-u),
+d=Math.max(0,a-E);if(!l.width||i===1)return 0;let S=l.width>u-a?(a+u-l.width)/2-E:d||-f;return Math.round(S/r)});c.forEach(
+({word:p,way:g},l)=>{Math.abs(b[l]-g)<1||(Mt.set(p,b[l]),p.style.translate=b[l]?`${b[l]}px`:"")})})}var $=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ot(t){let e=()=>{for(let n of["left","right"])
 t.isSideTabBarVisible?.(n)===$.matches&&t.toggleSideTabBarVisibility(n)};$.addEventListener("change",e),e()}function _t(t){
 let e=()=>{t.toolbar.setHidden($.matches),t.fit()};$.addEventListener("change",e),t.disposed.connect(()=>$.removeEventListener(
 "change",e)),e()}var ye=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function Ee(t){let e=t.scrollWidth>
@@ -253,10 +254,10 @@ ft] .jp-RenderedHTMLCommon>h2{margin-block:8px}.twoshaft-wide .jp-Cell[data-twos
 jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>:is(svg,img\
 ){max-width:none}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&Te(s);let c=JSON.parse(t.getOption(
 "twoshaftReleased")||"[]"),a=r?Be(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
-collapseRight?.(),at(),Ot(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,g)=>{
-!r&&g.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),Oe(u,g,a,e,s),Me(u,g,{...n,contents:s.serviceManager.contents}))}})}}}
-function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=773b2eab1904a770`);globalThis.twoshaftScreens.
-set("773b2eab1904a770",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("773b2eab1904a770"),console.warn(`${T}: the scr\
+collapseRight?.(),at(),Ot(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{
+!r&&b.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}
+function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=1d724c7d658b2c71`);globalThis.twoshaftScreens.
+set("1d724c7d658b2c71",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("1d724c7d658b2c71"),console.warn(`${T}: the scr\
 eens could not be loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&
@@ -276,14 +277,14 @@ kind!=="start"&&vt(t),Dt(t,o=>{$t(o),Ht(o)}),_t(t),await ct(t,e,n))}function He(
 setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var Nt=new WeakMap;async function Oe(t,e,n,o,s){
 if(await e.ready,t.isDisposed||(It(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>It(t),0)),!J(t)))return;He(
 t,e);let r=t.sessionContext,i=Nt.get(e)??new Set;Nt.set(e,i);let c=()=>r.session?.kernel?.id,a=0,u=async()=>{a+=1,t.addClass(
-Rt);try{await r.ready,await Ft(r);let l=c();if(t.isDisposed||i.has(l))return;i.add(l);let m=await n;for(let{model:E}of _(
-t,m))E.executionCount=null;await Ut(t,m,o)}finally{a-=1,t.toggleClass(Rt,a>0),h()}},g,h=()=>{clearTimeout(g),g=window.setTimeout(
-async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let l=_(t,await n);for(let E of l)E.outputHidden&&
-(E.outputHidden=!1),d(E);let{model:m}=t.content;if(!(!i.has(c())||m?.isDisposed)&&!(!l.some(ve)||l.some(K))){a+=1;try{await Ut(
-t,await n,o)}finally{a-=1}}},Pt)},w=new WeakSet,d=({model:l})=>{w.has(l)||(w.add(l),l.outputs.changed.connect(h))};t.content.
-model.cells.changed.connect(h),s.commands.commandExecuted.connect(h),t.node.addEventListener("twoshaft-redraw",async()=>{
-let l=_(t,await n);t.isDisposed||await o.runCells(t.content,l,r)});let y=()=>u().catch(l=>{t.isDisposed||console.warn(`${T}\
-: the forms could not be shown`,l)}).finally(()=>Lt(t,r,s.serviceManager.sessions)),f=(l,m)=>{m!=="restarting"&&m!=="aut\
-orestarting"||(i.delete(c()),y())};r.statusChanged.connect(f),r.kernelChanged.connect((l,{newValue:m})=>{m&&y()}),y()}var jt;async function _e(t){let e=Object.values(jt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+Rt);try{await r.ready,await Ft(r);let d=c();if(t.isDisposed||i.has(d))return;i.add(d);let m=await n;for(let{model:S}of _(
+t,m))S.executionCount=null;await Ut(t,m,o)}finally{a-=1,t.toggleClass(Rt,a>0),p()}},b,p=()=>{clearTimeout(b),b=window.setTimeout(
+async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let d=_(t,await n);for(let S of d)S.outputHidden&&
+(S.outputHidden=!1),l(S);let{model:m}=t.content;if(!(!i.has(c())||m?.isDisposed)&&!(!d.some(ve)||d.some(K))){a+=1;try{await Ut(
+t,await n,o)}finally{a-=1}}},Pt)},g=new WeakSet,l=({model:d})=>{g.has(d)||(g.add(d),d.outputs.changed.connect(p))};t.content.
+model.cells.changed.connect(p),s.commands.commandExecuted.connect(p),t.node.addEventListener("twoshaft-redraw",async()=>{
+let d=_(t,await n);t.isDisposed||await o.runCells(t.content,d,r)});let E=()=>u().catch(d=>{t.isDisposed||console.warn(`${T}\
+: the forms could not be shown`,d)}).finally(()=>Lt(t,r,s.serviceManager.sessions)),f=(d,m)=>{m!=="restarting"&&m!=="aut\
+orestarting"||(i.delete(c()),E())};r.statusChanged.connect(f),r.kernelChanged.connect((d,{newValue:m})=>{m&&E()}),E()}var jt;async function _e(t){let e=Object.values(jt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
 find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[T]={init:t=>{jt=t},get:async t=>{if(t!=="./\
 extension")throw new Error(`${T} has no ${t}`);let e=await Wt(_e);return()=>({__esModule:!0,default:e})}};})();

@@ -4,16 +4,16 @@ a));return r.append(...Wt(n)),r}function R(t,e={},...n){let r=document.createEle
 r}function Ht(t,e){for(let[n,r]of Object.entries(e))r!=null&&t.setAttribute(n,String(r))}function q(t,e,n={}){return s("\
 button",{type:"button",class:"ts-button",onclick:e,...n},t)}function Ot(t,e){return s("select",{class:"ts-box",...t},...At(
 e))}function Rt(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function jt(t){return s("span",{class:"ts-shap\
-e","aria-hidden":"true"},t)}function Wt(t){return t.filter(e=>e!=null&&e!==!1)}var ss=0;function ct(t){return ss+=1,`two\
-shaft-${t}-${ss}-${Math.random().toString(36).slice(2,7)}`}function Jt(t,e){let n=t.querySelector(e);if(!n)throw new Error(
+e","aria-hidden":"true"},t)}function Wt(t){return t.filter(e=>e!=null&&e!==!1)}var es=0;function ct(t){return es+=1,`two\
+shaft-${t}-${es}-${Math.random().toString(36).slice(2,7)}`}function Jt(t,e){let n=t.querySelector(e);if(!n)throw new Error(
 `nothing matches ${e}`);return n}function Q(t,e){return[...t.querySelectorAll(e)]}function Et(t,e){let{target:n}=t;return n instanceof
 Element?n.closest(e):null}function Tt(t){return t.ctrlKey||t.metaKey||t.altKey}function fe(t){let e=Q(t,"button, input, \
-select");for(let n of e)n.disabled=!0}function ns(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
+select");for(let n of e)n.disabled=!0}function ss(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
 e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
 documentElement}function he(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function ot(t,e,n=t){return q(t,e,{"aria-label":n})}
 function At(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function Ut(t){return t.map(e=>s("li",{},e))}var Bt=(t,e)=>s(
-"div",{class:"ts-beside"},s("div",{},...Wt(t)),s("div",{},...Wt(e)));var He=new Map;function Mt(t,e){if(He.has(t))throw new Error(`the answer kind ${t} is registered twice`);He.set(t,e)}function Gt(t){
-let e=He.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Zt(t){let e=ct(
+"div",{class:"ts-beside"},s("div",{},...Wt(t)),s("div",{},...Wt(e)));var je=new Map;function Mt(t,e){if(je.has(t))throw new Error(`the answer kind ${t} is registered twice`);je.set(t,e)}function Gt(t){
+let e=je.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Zt(t){let e=ct(
 t.kind);return{prompt:`${e}-prompt`,control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Qt(t,e,n){
 let{prompt:r}=Gt(t),o={class:"ts-prompt",id:e.prompt};if(r==="legend")return s("fieldset",{class:"ts-field","aria-descri\
 bedby":n},s("legend",o,t.prompt));let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s(
@@ -26,16 +26,16 @@ i.disabled=c},refused(){}}}Mt("choice",{prompt:"legend",make:(t,e,n)=>ge(t,e,"ra
 l",{class:"ts-each-line",for:l},i),p=Ot({id:l},[["","choose"],...o]);return{key:c,box:p,row:s("li",{},u,p)}});for(let{box:c}of a)
 c.addEventListener("change",()=>{n(me(a.map(({key:i,box:d})=>[i,d.value])))});return{element:s("ol",{class:"ts-each"},...a.
 map(({row:c})=>c)),show(c){let i=we(c.value);for(let{key:d,box:l}of a)l.value=i.get(d)??""},setDisabled(c){for(let{box:i}of a)
-i.disabled=c},refused(){}}}});function We(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
+i.disabled=c},refused(){}}}});function He(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
 side:o,place:a[0],points:null};let c=a.map(i=>{let[d,l]=i.split(",").map(Number);return[d,l]});return{hand:e,size:r,side:o,
-place:"",points:c}}function _e(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
-stretches.find(o=>o.id===n)?.lines[e]??[])}function Fe(t,e){let{hand:n,size:r,side:o,place:a}=We(e),c=[...t.stretches,...t.
+place:"",points:c}}function We(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
+stretches.find(o=>o.id===n)?.lines[e]??[])}function _e(t,e){let{hand:n,size:r,side:o,place:a}=He(e),c=[...t.stretches,...t.
 holes].find(d=>d.id===a),i=n==="wipe"?"":` ${r} mm`;return`${t.hands[n]??n}${i}${c?`, ${c.name}`:""}, ${t.sides[o]??""}`}
-function Ue(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function os(t){let e=t.trim().replace("\
+function Fe(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function ns(t){let e=t.trim().replace("\
 ,",".").replace(/\s*mm$/i,""),n=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
-test(e)?Number(e):Number.NaN}function rs(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
-t[n-1][1]);return e}function as(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
-c,i])=>Math.hypot(c-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Fn=.4;function is(t,e){let n=Fn,r=be(t,n);for(;r.
+test(e)?Number(e):Number.NaN}function os(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
+t[n-1][1]);return e}function rs(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
+c,i])=>Math.hypot(c-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Fn=.4;function as(t,e){let n=Fn,r=be(t,n);for(;r.
 length>e;)n*=1.5,r=be(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function be(t,e){if(t.length<
 3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let c=1;c<t.length-1;c+=1){let i=Un(n,r,t[c]);i>o&&([o,a]=[i,c])}return o<=
 e?[n,r]:[...be(t.slice(0,a+1),e).slice(0,-1),...be(t.slice(a),e)]}function Un(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
@@ -67,7 +67,7 @@ tsp-text",..._},`${w} mm`));let U=`0 0 ${d.toFixed(1)} ${l.toFixed(1)}`,rt=R("sv
 1)}rem`;return{frame:s("div",{class:"ts-pad-face",style:bt},rt),svg:rt,over:$,live:k,chosen:O,land:B,path:p,unit:m,box:{
 left:o,right:a,low:c,high:i,width:d,height:l},place({clientX:F,clientY:z}){let X=rt.getBoundingClientRect(),ut=Math.min(
 X.width/d,X.height/l);return[o+(F-X.left-(X.width-ut*d)/2)/ut,i-(z-X.top-(X.height-ut*l)/2)/ut]},strokes(F){C.replaceChildren(
-...F.map($t))}};function $t(F){let z=We(F),X=_e(t,z),ut=Ue(t,z.hand,Math.max(z.size,m/2)),ft=X.length>1?p(X,z.side==="ro\
+...F.map($t))}};function $t(F){let z=He(F),X=We(t,z),ut=Fe(t,z.hand,Math.max(z.size,m/2)),ft=X.length>1?p(X,z.side==="ro\
 und"):X.length?`${p(X)}h0.01`:"",lt=R("path",{d:ft,class:`tsp-stroke tsp-${z.hand}`,"stroke-width":ut});if(z.hand!=="fil\
 m")return lt;let gt=Math.min(8,Math.max(.6,40*z.size)),M={"stroke-width":m/3,"stroke-dasharray":`${gt} ${gt}`};return R(
 "g",{},lt,R("path",{d:ft,class:"tsp-grain",...M}))}}function ye({face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=Xn(
@@ -78,55 +78,55 @@ thickness"),f=Ot({id:ct("place")},t.stretches.map(({id:S,name:w})=>[S,w]));f.app
 ...t.holes.map(({id:S,name:w})=>s("option",{value:`${ke}${S}`},`round ${w}`))));let m=Ot({id:ct("side")},Gn.map(S=>[S,t.
 sides[S]])),g=q("Lay it here",()=>C([I(f.value)])),v=q("Lay it on every stretch",()=>C(t.stretches.map(({id:S})=>I(S)))),
 b=q("Take back the last pass",()=>{x&&r(x-1,!0)}),L=q("Clear the face",o),T={film:"",bead:""},x=0,N=!1;function y(){if(l.
-value==="wipe")return"";let[S,w]=t.sizes[l.value],D=os(u.value);if(D>=S&&D<=w)return u.removeAttribute("aria-invalid"),`\
+value==="wipe")return"";let[S,w]=t.sizes[l.value],D=ns(u.value);if(D>=S&&D<=w)return u.removeAttribute("aria-invalid"),`\
  ${Number(D.toFixed(3))}`;let _=l.value==="film"?"the thickness of the film":"the diameter of the bead";return i.textContent=
 u.value.trim()?`Read “${u.value}”: give ${_} from ${S} to ${w} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-in\
 valid","true"),u.focus(),null}function I(S){let w=y();if(w===null)return null;let D=S.startsWith(ke)?S:`${m.value} ${S}`;
 return`${l.value}${w} ${D}`}function C(S){let w=S.filter(D=>D!==null);if(!(N||w.length<S.length)){if(x+w.length>t.most){
 i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent="",c.textContent=w.length===
-1?`Laid: ${Fe(t,w[0])}`:`Laid on ${w.length} stretches`,n(w)}}function h(){let S=l.value==="wipe";p.textContent=l.value===
+1?`Laid: ${_e(t,w[0])}`:`Laid on ${w.length} stretches`,n(w)}}function h(){let S=l.value==="wipe";p.textContent=l.value===
 "bead"?"diameter":"thickness",u.disabled=N||S,u.value=S?"":T[l.value],u.placeholder=S?"":"mm",g.textContent=S?"Wipe here":
 "Lay it here",v.textContent=S?"Wipe every stretch":"Lay it on every stretch",i.textContent="",$()}function $(){let S=f.value.
-startsWith(ke);m.disabled=N||S;let w=_e(t,S?{side:"round",place:f.value.slice(ke.length)}:{side:m.value,place:f.value});
+startsWith(ke);m.disabled=N||S;let w=We(t,S?{side:"round",place:f.value.slice(ke.length)}:{side:m.value,place:f.value});
 a.chosen.setAttribute("d",w.length?a.path(w,S):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}l.addEventListener(
 "change",h),u.addEventListener("input",()=>{T[l.value]=u.value}),f.addEventListener("change",$),m.addEventListener("chan\
 ge",$),u.addEventListener("keydown",S=>{S.key==="Enter"&&(S.preventDefault(),g.click())});let k=null;a.svg.addEventListener(
 "pointerdown",S=>{if(N||S.button>0)return;k=[a.place(S)],a.svg.setPointerCapture(S.pointerId);let w=Math.max(1,Number(T.
-bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Ue(t,l.value,w)))}),a.svg.addEventListener("pointer\
+bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Fe(t,l.value,w)))}),a.svg.addEventListener("pointer\
 move",S=>{if(!k)return;let w=a.place(S);he(w,k[k.length-1])<Kn||(k.push(w),a.live.setAttribute("d",a.path(k)))});let O=S=>{
-if(!k)return;let w=k;if(k=null,a.live.setAttribute("d",""),S.type==="pointercancel")return;if(rs(w)<qn){f.value=as(t,w[0]),
-$();return}let D=y();if(D===null)return;let _=is(w,t.points).map(U=>U.join(","));C([`${l.value}${D} at ${_.join(" ")}`])};
+if(!k)return;let w=k;if(k=null,a.live.setAttribute("d",""),S.type==="pointercancel")return;if(os(w)<qn){f.value=rs(t,w[0]),
+$();return}let D=y();if(D===null)return;let _=as(w,t.points).map(U=>U.join(","));C([`${l.value}${D} at ${_.join(" ")}`])};
 a.svg.addEventListener("pointerup",O),a.svg.addEventListener("pointercancel",O);let B=s("ol",{class:"ts-passes","aria-la\
 bel":"Passes, in the order they were done"}),W=s("p",{class:"ts-hint"},"Nothing is laid yet."),Y=s("div",{class:"ts-pad-\
 tools"},s("div",{class:"ts-tools"},d("tool",l),s("span",{class:"ts-pair"},p,u)),s("div",{class:"ts-tools"},d("where",f),
 d("runs",m)),s("div",{class:"ts-tools"},g,v,b,L),i,c),P=()=>Q(B,"button");return h(),{drawing:a,tools:Y,list:B,empty:W,frame:a.
 frame,element:s("div",{class:"ts-pad"},a.frame,Y,s("div",{class:"ts-pad-list"},W,B)),show(S,w=[]){x=S.length,a.strokes(S),
-W.hidden=x>0;let D=P().findIndex(_=>_.matches(":focus"));B.replaceChildren(...S.map((_,U)=>s("li",{},s("span",{},`${Fe(t,
+W.hidden=x>0;let D=P().findIndex(_=>_.matches(":focus"));B.replaceChildren(...S.map((_,U)=>s("li",{},s("span",{},`${_e(t,
 _)}${w[U]?`, ${w[U]}`:""} `),q("take out",()=>r(U,!1),{class:"ts-button ts-remove",disabled:N,"aria-label":`Take out pas\
 s ${U+1}`})))),D>=0&&(P()[Math.min(D,x-1)]??g).focus()},setDisabled(S){N=S;for(let w of[l,f,g,v,b,L,...P()])w.disabled=S;
 u.disabled=S||l.value==="wipe",$()}}}Mt("film",{prompt:"words",make(t,e,n){let r=[],o=c=>{r=c,a.show(r),n(r)},a=ye({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:c=>o([...r,...c]),onRemove:c=>o(r.filter((i,d)=>d!==c)),onClear:()=>o([])});
 return{element:a.element,show(c){r=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
-refused(){}}}});function cs(t,{send:e,typing:n,said:r=a=>String(a??""),wrong:o=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
+refused(){}}}});function is(t,{send:e,typing:n,said:r=a=>String(a??""),wrong:o=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
  ts-number-box",id:t.control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${t.
 hint} ${t.read} ${t.status}`}),c="",i=()=>c===null||a.value.trim()!==c.trim(),d=()=>{i()&&(c=a.value,e(a.value))};return a.
 addEventListener("blur",d),a.addEventListener("keydown",l=>{let u=(l.ctrlKey||l.metaKey)&&l.key.toLowerCase()==="s";l.key!==
 "Enter"&&!u||(l.preventDefault(),d())}),a.addEventListener("input",()=>n(i(),a.value)),{box:a,flush:d,pending:i,refused(){
 c=null},show(l){a.setAttribute("aria-invalid",String(o(l))),!(document.activeElement===a&&a.value!==c)&&(c=r(l.value),a.
-value=c)}}}function ls(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
-trim()} ${e}`.trim()}function ds(t,e,n,r){let o=Ot({"aria-label":"Choose the unit","aria-describedby":r},[["","unit"],...e.map(a=>[a,a])]);return o.
-addEventListener("change",()=>{o.value&&(t.value=ls(t.value,o.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener(
-"input",()=>{o.value=""}),o}Mt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:d,show:l}=cs(e,{send:n,typing:r}),
-u=s("span",{class:"ts-hint",id:e.hint},t.hint),p=o.length?ds(a,o,c,e.prompt):null;return{element:s("div",{class:"ts-line\
--of"},a,p,u),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:d,flush:c,pending:i}}});function ps(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
+value=c)}}}function cs(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
+trim()} ${e}`.trim()}function ls(t,e,n,r){let o=Ot({"aria-label":"Choose the unit","aria-describedby":r},[["","unit"],...e.map(a=>[a,a])]);return o.
+addEventListener("change",()=>{o.value&&(t.value=cs(t.value,o.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener(
+"input",()=>{o.value=""}),o}Mt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:d,show:l}=is(e,{send:n,typing:r}),
+u=s("span",{class:"ts-hint",id:e.hint},t.hint),p=o.length?ls(a,o,c,e.prompt):null;return{element:s("div",{class:"ts-line\
+-of"},a,p,u),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:d,flush:c,pending:i}}});function us(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
 o=>!r.includes(o))]}var te=(t,e)=>t.join(`
 `)===e.join(`
-`),us=t=>`#${t.keys[0]}`,xe=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
+`),ds=t=>`#${t.keys[0]}`,xe=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
 r,,o]of e)o&&this.stages.set(r,o);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
 new Set,this.held=null,this.past=[],this.future=[],this.closed=new Set}label(e){return this.labels.get(e)??e}runs(){let e=[];
 for(let n of this.order){let r=this.stages.get(n)??null,o=e.at(-1);o&&r!==null&&o.stage===r?o.keys.push(n):e.push({stage:r,
 keys:[n]})}return e}rows(){if(!this.staged)return this.order.map(n=>({id:n,key:n,level:1}));let e=[];for(let n of this.runs()){
-let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:us(n),run:n,level:1}),!this.closed.
+let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:ds(n),run:n,level:1}),!this.closed.
 has(String(n.stage)))for(let o of n.keys)e.push({id:o,key:o,level:2})}return e}row(e){return this.rows().find(n=>n.id===
 e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),r=e.find(o=>o.run?.
 keys.includes(n));this.current=(r??e.find(o=>o.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
@@ -151,9 +151,9 @@ remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e
 future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let n=[this.order.indexOf(
 this.current),this.order.indexOf(e)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
 let r=e.run?e.run.stage:this.stages.get(e.key),o=e.run?e.run.keys[0]:e.key,a=this.runs().find(c=>c.keys.includes(o));return!r||
-!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=us(a)),r)}sought(e){let n=this.rows(),
+!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=ds(a)),r)}sought(e){let n=this.rows(),
 r=n.findIndex(c=>c.id===this.current),o=e.length>1?r:r+1,a=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
-return[...n.slice(o),...n.slice(0,o)].find(c=>a(c).startsWith(e))}};var Vn=12,Jn=700,Zn=5,fs=32,Qn=8;function $e({label:t,steps:e,order:n,onChange:r}){let o=new xe(e,n),{staged:a}=o,c=!1,i={},
+return[...n.slice(o),...n.slice(0,o)].find(c=>a(c).startsWith(e))}};var Vn=12,Jn=700,Zn=5,ps=32,Qn=8;function $e({label:t,steps:e,order:n,onChange:r}){let o=new xe(e,n),{staged:a}=o,c=!1,i={},
 d=!1,l=new Map,u=s("div",{"aria-live":"assertive",class:"ts-hidden"}),p=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
 aria-multiselectable":"true",class:"ts-steps"}),f=q("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),m=q("Down",
 ()=>_(1),{"aria-label":"Move the chosen step down"}),g=q("Undo",()=>o.undo()&&bt("Undone")),v=q("Redo",()=>o.redo()&&bt(
@@ -217,8 +217,8 @@ add("ts-lifted");return{ghost:E,line:j,timer:requestAnimationFrame(vt),x:0,y:0,d
 `translate(${E.x+12}px, ${E.y+8}px)`;let G=o.rows().map(st=>{let J=Y(st).getBoundingClientRect();return{row:st,box:J,offset:E.
 y-(J.top+J.height/2)}}).reduce((st,J)=>Math.abs(J.offset)<Math.abs(st.offset)?J:st),dt=G.offset>0;E.drop=o.dropAt(G.row,
 dt);let pt=(dt?G.box.bottom:G.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;E.line.style.top=`${pt}px`}function vt(){
-let E=H?.carried;if(E){for(let j of[p,ns(p)]){let dt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),
-Lt=E.y<dt.top+fs?-1:E.y>dt.bottom-fs?1:0;if(!Lt)continue;let pt=j.scrollTop;if(j.scrollTop+=Lt*Qn,j.scrollTop!==pt){et(E);
+let E=H?.carried;if(E){for(let j of[p,ss(p)]){let dt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),
+Lt=E.y<dt.top+ps?-1:E.y>dt.bottom-ps?1:0;if(!Lt)continue;let pt=j.scrollTop;if(j.scrollTop+=Lt*Qn,j.scrollTop!==pt){et(E);
 break}}E.timer=requestAnimationFrame(vt)}}function it(E){let j=H?.carried;if(H=null,!j)return;cancelAnimationFrame(j.timer),
 j.ghost.remove(),j.line.remove(),p.classList.remove("ts-dragging");for(let dt of l.values())dt.classList.remove("ts-lift\
 ed");let{drop:G}=j;if(!E||!G||o.unit().includes(G.target)){P(!0),B(`${o.unitName()} stays at ${o.where()}`);return}D(o.beside(
@@ -227,20 +227,20 @@ G.target,G.side))}return p.addEventListener("pointerup",()=>it(!0)),p.addEventLi
 change:(E,j)=>{d||D(E,j)},setOrder(E,j=!1){o.held!==null||H?.carried||te(E,o.order)||(o.set(E,j),P())},setNotes(E){i=E??
 {},P()},setDisabled(E){d=E,P()}}}Mt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
 steps.map(([a])=>a),o=$e({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
-ps(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function gs(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[c,i]of t.entries()){let[d,l]=e[i]??[null,null];d!==null&&r[1]!==
+us(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function hs(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[c,i]of t.entries()){let[d,l]=e[i]??[null,null];d!==null&&r[1]!==
 0&&o.push(n(r[0],0)),r=[d??r[0],l??(d===null?r[1]:0)];let u=n(...r);o.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
-p.numbers.push(c+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}function ms(t,e,n){let r=e>=0&&e<t.length-
-1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function ws(t,e){return t.filter((n,r)=>r!==e)}function bs(t,e,n){
-let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var hs=.6;function vs(t,[e,n],[r,
+p.numbers.push(c+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}function gs(t,e,n){let r=e>=0&&e<t.length-
+1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function ms(t,e){return t.filter((n,r)=>r!==e)}function ws(t,e,n){
+let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var fs=.6;function bs(t,[e,n],[r,
 o]){let a=Object.entries(t).filter(([d])=>!d.startsWith("firm:")),c=(d,l)=>a.filter(([,u])=>u[0]===d&&u[1]===l).map(([u])=>u).
-slice(0,1),i=Math.abs(e-r)>hs;return[...i&&Math.abs(n)>hs?c(null,0):[],...i?c(r,null):[],...o||!i?c(null,o):[]]}var re=9,Se=.7*re,qe=44;function Le(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*re+2*qe,
-c=(o-r)*Se+2*qe,i=(f,m)=>[qe+(f-e)*re,c/2-(m-(r+o)/2)*Se],d=t.gates.map(f=>`M${i(f,r).join(" ")}L${i(f,o).join(" ")}`),l=`\
+slice(0,1),i=Math.abs(e-r)>fs;return[...i&&Math.abs(n)>fs?c(null,0):[],...i?c(r,null):[],...o||!i?c(null,o):[]]}var re=9,Se=.7*re,Ue=44;function Le(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*re+2*Ue,
+c=(o-r)*Se+2*Ue,i=(f,m)=>[Ue+(f-e)*re,c/2-(m-(r+o)/2)*Se],d=t.gates.map(f=>`M${i(f,r).join(" ")}L${i(f,o).join(" ")}`),l=`\
 M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([f,m,g])=>{let[v,b]=i(m,g),L={x:v,y:b+(g>0?-20:30),"data-gear":f};
 return R("text",{...L,class:"tsp-gear","text-anchor":"middle"},f)});return{element:R("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
 height:c,class:"ts-gateplan","aria-hidden":"true"},R("path",{d:[...d,l].join(""),class:"tsp-slot"}),...u),at:i}}function to(t){let{element:e,at:n}=Le(t),r=R("polyline",{class:"tsp-line",points:""}),o=R("g");return e.append(r,o),{element:e,
-show(a){let{points:c,stops:i}=gs(a,t.aims,n),[[d,l]]=c;r.setAttribute("points",c.map(u=>u.join(",")).join(" ")),o.replaceChildren(
+show(a){let{points:c,stops:i}=hs(a,t.aims,n),[[d,l]]=c;r.setAttribute("points",c.map(u=>u.join(",")).join(" ")),o.replaceChildren(
 R("circle",{cx:d,cy:l,r:4,class:"tsp-start"}),...i.map(({at:[u,p],numbers:f})=>R("g",{},R("circle",{cx:u,cy:p,r:3.5,class:"\
-tsp-stop"}),R("text",{x:u+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function ks({label:t,moves:e,plan:n,most:r,onChange:o}){
+tsp-stop"}),R("text",{x:u+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function vs({label:t,moves:e,plan:n,most:r,onChange:o}){
 let a=new Map(e),c=O=>a.get(O)??O,i=[],d=-1,l=!1,u=n?to(n):null,p=s("ol",{class:"ts-pathlist","aria-label":t}),f=s("p",{
 class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate plane."),m=s("p",{class:"ts-hidden",role:"\
 status"}),g=e.map(([O,B])=>q(B,()=>N(O))),v=q("Take back the last move",()=>{i.length&&y(i.length-1)}),b=q("Take back al\
@@ -249,8 +249,8 @@ ools ts-moves",role:"group","aria-label":"Add a move"},...g),s("div",{class:"ts-
 s"},f,p,s("div",{class:"ts-tools"},v,b,L)),u&&s("div",{class:"ts-path-picture"},u.element)),u&&s("p",{class:"ts-hint"},"\
 The line shows where each move should go. The test shows whether the lever gets there."),m);function x(O,B){l||(i=O,k(),
 m.textContent=B,o([...i]))}function N(O){if(i.length>=r){m.textContent=`${r} moves are the most here`;return}let{moves:B,
-place:W}=ms(i,d,O);d=W,x(B,`Move ${W+1}: ${c(O)}`)}function y(O){let B=c(i[O]);d=Math.min(d,i.length-2),x(ws(i,O),`Taken\
- back: ${B}`)}function I(O,B){let W=bs(i,O,B);W&&(d=O+B,x(W,`${c(W[d])}, move ${d+1} of ${i.length}`),h(d))}function C(O){
+place:W}=gs(i,d,O);d=W,x(B,`Move ${W+1}: ${c(O)}`)}function y(O){let B=c(i[O]);d=Math.min(d,i.length-2),x(ms(i,O),`Taken\
+ back: ${B}`)}function I(O,B){let W=ws(i,O,B);W&&(d=O+B,x(W,`${c(W[d])}, move ${d+1} of ${i.length}`),h(d))}function C(O){
 return p.children[O]?.querySelector(".ts-path-move")}function h(O){let B=C(O);return B instanceof HTMLElement&&B.focus(),
 !!B}function $(O,B){let W=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${B+1}: ${c(O)}`},c(O)),Y=s("bu\
 tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${B+1}`,onclick:()=>y(B)},"×"),P=s("li",{},W,Y);return P.
@@ -259,8 +259,8 @@ current",S===P)}),W.addEventListener("keydown",S=>{if(Tt(S))return;let w=S.key==
 if(w&&S.shiftKey)I(B,w);else if(w)h(B+w);else if(S.key==="Delete"||S.key==="Backspace")y(B),h(Math.min(B,i.length-1))||g[0].
 focus();else return;S.preventDefault()}),Y.disabled=l,P}function k(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,
 L.textContent=`${i.length} of at most ${r} moves`;for(let O of g)O.disabled=l||i.length>=r;v.disabled=b.disabled=l||i.length===
-0,u?.show(i)}return k(),{element:T,setMoves(O){te(O,i)||(i=[...O],d=-1,k())},setDisabled(O){l=O,k()}}}Mt("path",{prompt:"words",make(t,e,n){let r=ks({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
-element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ys(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function xs(t,e,n){let r=t.
+0,u?.show(i)}return k(),{element:T,setMoves(O){te(O,i)||(i=[...O],d=-1,k())},setDisabled(O){l=O,k()}}}Mt("path",{prompt:"words",make(t,e,n){let r=vs({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ks(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function ys(t,e,n){let r=t.
 find(({key:d})=>d===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let d=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),l=d.findIndex(({key:u})=>u===e)+o;return d[(l+
 d.length)%d.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let c=d=>Math.abs(d.y-r.y)+2*Math.abs(d.x-
@@ -270,7 +270,7 @@ ctive`,"aria-label":`Point in the picture for: ${f}`,checked:m===0}),T=s("li",{}
 "change",()=>{i=p}),b.addEventListener("change",()=>{i=p,u()}),{key:p,box:b,mark:L,row:T}}),l=()=>new Map(d.map(({key:p,
 box:f})=>[p,f.value]));function u(){let p=l();r(p),n(me([...p]))}return{element:s("ol",{class:"ts-each ts-pointed"},...d.
 map(({row:p})=>p)),active:()=>i,answers:l,press(p){let f=d.find(({key:m})=>m===i);if(!(!f||f.box.disabled)){f.box.value=
-p,u(),i=ys(c,l(),i);for(let{key:m,mark:g}of d)g.checked=m===i}},put(p,f){let m=d.find(({key:g})=>g===p);!m||m.box.disabled||
+p,u(),i=ks(c,l(),i);for(let{key:m,mark:g}of d)g.checked=m===i}},put(p,f){let m=d.find(({key:g})=>g===p);!m||m.box.disabled||
 (m.box.value=f,u())},show(p){let f=we(p.value);for(let{key:m,box:g}of d)g.value=f.get(m)??"";r(l())},setDisabled(p){for(let{
 box:f,mark:m}of d)f.disabled=p,m.disabled=p}}}function Ce(t,e,n){let r=s("div",{class:"ts-scene",role:"group","aria-labe\
 l":"Picture. Arrow keys walk from place to place, Enter points at one."});r.innerHTML=t;let o=r.querySelector("svg");o.setAttribute(
@@ -280,7 +280,7 @@ l,"[data-mark]")?.dataset.mark??Et(l,"[data-spot]")?.dataset.spot;r.addEventList
 l,u]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])r.addEventListener(l,p=>{let f=i(p);f&&d(f,u)});
 function d(l,u){for(let p of Q(o,`[data-spot="${l}"]`))p.classList.toggle("tss-near",u)}return r.addEventListener("keydo\
 wn",l=>{let u=Et(l,"[data-mark]")?.dataset.mark;if(u){if(l.key==="Enter"||l.key===" ")n(u);else{let p=[...a].map(([m,g])=>{
-let v=g.querySelector(".tss-dot");return{key:m,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),f=xs(p,u,l.key);if(f===void 0)
+let v=g.querySelector(".tss-dot");return{key:m,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),f=ys(p,u,l.key);if(f===void 0)
 return;a.get(u)?.setAttribute("tabindex","-1"),a.get(f)?.setAttribute("tabindex","0"),a.get(f)?.focus()}l.preventDefault()}}),
 {element:r,drawing:o,choose(l){let u=new Set(l);for(let[p,f]of a)f.classList.toggle("tss-chosen",u.has(p)),f.setAttribute(
 "aria-pressed",String(u.has(p)));for(let p of Q(o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}Mt("picture",{prompt:"legend",make(t,e,n){let r=t.options,o=ee(t,e,n,i=>{let d=new Set(i.values());for(let{letter:l,card:u}of a)
@@ -299,10 +299,10 @@ N=Number(/data-half="([\d.]+)"/.exec(x)?.[1]??90);f.innerHTML=`<svg viewBox="${-
 ht="120" aria-hidden="true">${x}</svg>`,m.textContent=`Way ${L}: ${T}`}let b=s("div",{class:"ts-tray"},f,s("div",{},p,m,
 g));return{part:u,row:b,show:v,turn:g}});return{element:s("div",{},s("div",{class:"ts-trays"},...l.map(({row:u})=>u)),a.
 element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of l)p.disabled=u},refused(){}}}});var eo="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
-onnection is back. Simulators wait until then.",so="The connection to the course is back.",no=1500,oo=5e3,ze=new Set,qt=null,
-Ke;function $s(t){qt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),qt.isConnected||document.body.append(qt),qt.textContent=
-t}function ro(){qt?.remove(),qt=null}function Ss(){clearTimeout(Ke),ze.size?Ke=window.setTimeout(()=>$s(eo),qt?0:no):qt&&
-($s(so),Ke=window.setTimeout(ro,oo))}var Ls=t=>({down(){ze.add(t),Ss()},up(){ze.delete(t),Ss()}});var ao=1e3,io="input, button, select, textarea, summary, a, [tabindex]";function co(t){let e=o=>{if(o.stopPropagation(),
+onnection is back. Simulators wait until then.",so="The connection to the course is back.",no=1500,oo=5e3,Ke=new Set,qt=null,
+qe;function xs(t){qt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),qt.isConnected||document.body.append(qt),qt.textContent=
+t}function ro(){qt?.remove(),qt=null}function $s(){clearTimeout(qe),Ke.size?qe=window.setTimeout(()=>xs(eo),qt?0:no):qt&&
+(xs(so),qe=window.setTimeout(ro,oo))}var Ss=t=>({down(){Ke.add(t),$s()},up(){Ke.delete(t),$s()}});var ao=1e3,io="input, button, select, textarea, summary, a, [tabindex]";function co(t){let e=o=>{if(o.stopPropagation(),
 !(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:c,
 keyCode:i,ctrlKey:d,metaKey:l}=o,u={key:a,code:c,keyCode:i,ctrlKey:d,metaKey:l,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
@@ -311,7 +311,7 @@ dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",e),t
 disconnect()}function lo(t,e,n){let r=t.widget_manager?.kernel,o=(c,i)=>{["restarting","autorestarting","terminating","d\
 ead"].includes(i)&&e()},a=(c,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
 connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
-disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var Cs=`.twoshaft {
+disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var Ls=`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -715,16 +715,16 @@ d Highlight}.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria
 r-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):no\
 t(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color\
 :Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks a:not([a\
-ria-current]){border-bottom-color:Canvas}}`,Es="twoshaft-styles";function uo(){let t=document.getElementById(Es);t?.textContent!==
-Cs&&(t?.remove(),document.head.append(s("style",{id:Es},Cs)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(e),line:o=()=>{}}){
-uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"alert"}),c=Ls(e),i=()=>e.
+ria-current]){border-bottom-color:Canvas}}`,Cs="twoshaft-styles";function uo(){let t=document.getElementById(Cs);t?.textContent!==
+Ls&&(t?.remove(),document.head.append(s("style",{id:Cs},Ls)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(e),line:o=()=>{}}){
+uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"alert"}),c=Ss(e),i=()=>e.
 classList.contains("ts-lost"),d=[],u=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},g=>{i()||(g?c.down():c.up(),
 o(g))}),p=co(e),f,m=(g,v)=>{t.on(g,v),d.push([g,v])};return m("msg:custom",g=>{g.type==="trouble"&&!i()&&(a.textContent=
 g.reason)}),{alert:a,follow:m,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(f),f=window.setTimeout(
 ()=>t.send({type:"rest"}),ao))},asks(g,{first:v,begin:b,who:L="Practice. Nothing here is marked or saved."}={}){return v?.
 classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},g),b?s("p",{class:"ts-begin"},`Begin: ${b}.`):
 "",L?s("p",{},L):"")},show:(...g)=>e.replaceChildren(...Wt(g)),close(){c.up(),clearTimeout(f),p(),u();for(let[g,v]of d)t.
-off(g,v)}}}function As({model:t,el:e}){let n=nt({model:t,el:e},{kind:"rig",lost:()=>d.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+off(g,v)}}}function Es({model:t,el:e}){let n=nt({model:t,el:e},{kind:"rig",lost:()=>d.setDisabled(!0)}),r=s("p",{class:"ts-finding",
 role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=ct("order"),n.send({type:"order",order:p,turn:c})},
 d=$e({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),l=s("button",{type:"\
 button",class:"ts-button",onclick:()=>d.change([...a],"The first order stands again")},"Start again");d.tools.append(l),
@@ -734,7 +734,7 @@ p.cost,d.setOrder(p.order),d.setNotes(p.notes))}return n.follow("change:judged",
 id}`!==r||n.replaceChildren(...a.shown.map(({svg:c,alt:i})=>{let d=s("figure",{});return d.innerHTML=c,d.append(s("figca\
 ption",{},`From your college: ${i}`)),d}))};return t.on("msg:custom",o),{node:n,any:a=>e[a].length>0,show(a,c){let i=c.find(
 l=>e[a].includes(l)),d=i===void 0?"":`${a}:${i}`;d!==r&&(r=d,n.replaceChildren(),i!==void 0&&t.send({type:"photographs",
-of:a,id:i}))},close:()=>t.off("msg:custom",o)}}var po=["lit","bench","absent","put"],Ms=[1,1.5,2,3,4.5];function Kt({svg:t,parts:e,words:n},{name:r="The unit in sectio\
+of:a,id:i}))},close:()=>t.off("msg:custom",o)}}var po=["lit","bench","absent","put"],As=[1,1.5,2,3,4.5];function Kt({svg:t,parts:e,words:n},{name:r="The unit in sectio\
 n",tallest:o,onChoose:a=()=>{}}={}){let c=s("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${r}. L\
 eft and right arrows walk from part to part, up and down to the part above or below, plus and minus zoom.`});c.innerHTML=
 t;let i=c.querySelector("svg"),d=i.querySelector(".tsu-marks");i.setAttribute("aria-hidden","true"),i.dataset.grow??="2",
@@ -749,9 +749,9 @@ get(w)??[])D.classList.add("tsu-chosen");S>=0&&h(w),a(w)}function C(S){let w=Q(d
 _=Math.min(...D.map(V=>V.x)),U=Math.max(...D.map(V=>V.x+V.width)),rt=Math.min(...D.map(V=>V.y)),bt=Math.max(...D.map(V=>V.
 y+V.height));return{x:(_+U)/2,y:(rt+bt)/2}}let h=S=>$(C(S));function $(S){let w=i.getBoundingClientRect().width/i.viewBox.
 baseVal.width,[D,_]=[S.x*w,S.y*w],{scrollLeft:U,scrollTop:rt,clientWidth:bt,clientHeight:V}=c;(D<U+40||D>U+bt-40)&&(c.scrollLeft=
-D-bt/2),(_<rt+40||_>rt+V-40)&&(c.scrollTop=_-V/2)}function k(S){T=Math.max(0,Math.min(Ms.length-1,T+S)),i.style.width=`c\
-alc(${Ms[T]} * ${v})`,i.style.height="auto",L>=0&&h(e[L][0])}function O(S){let w=C(e[L][0]),[D]=e.map(([_],U)=>({k:U,at:C(
-_)})).filter(({k:_,at:U})=>_!==L&&(U.y-w.y)*S>4).sort((_,U)=>Os(_.at,w)-Os(U.at,w));D&&I(D.k)}c.addEventListener("keydow\
+D-bt/2),(_<rt+40||_>rt+V-40)&&(c.scrollTop=_-V/2)}function k(S){T=Math.max(0,Math.min(As.length-1,T+S)),i.style.width=`c\
+alc(${As[T]} * ${v})`,i.style.height="auto",L>=0&&h(e[L][0])}function O(S){let w=C(e[L][0]),[D]=e.map(([_],U)=>({k:U,at:C(
+_)})).filter(({k:_,at:U})=>_!==L&&(U.y-w.y)*S>4).sort((_,U)=>Ms(_.at,w)-Ms(U.at,w));D&&I(D.k)}c.addEventListener("keydow\
 n",S=>{if(Tt(S))return;let w=e.length-1;if(S.key==="ArrowRight")I(L>=w?0:L+1);else if(S.key==="ArrowLeft")I(L<=0?w:L-1);else if(S.
 key==="ArrowUp"||S.key==="ArrowDown")L<0?I(0):O(S.key==="ArrowUp"?-1:1);else if(S.key==="Home")I(0);else if(S.key==="End")
 I(w);else if(S.key==="+"||S.key==="=")k(1);else if(S.key==="-")k(-1);else if(S.key==="Escape")I(-1);else return;S.preventDefault()}),
@@ -764,8 +764,8 @@ W;let Y=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",f),ot("−
 Larger"),B),P=s("details",{class:"ts-unit-words"},s("summary",{},"What is where, in words"),s("p",{},n));return k(0),{nodes:[
 Y,p,c,P],choose:f,drawing:i,frame:c,look(S){l.get(S)?.length&&h(S)},moveTo:$,shift(S,[w,D]){b.set(S,[w,D]),S.setAttribute(
 "transform",`translate(${w.toFixed(1)} ${D.toFixed(1)})`)},show(S){x=S.looks;for(let[w,D]of l)for(let _ of D)for(let U of po)
-_.classList.toggle(`tsu-${U}`,x[w]===U);d.innerHTML=S.marks,L>=0&&(p.textContent=y(L))}}}function Os(t,e){return Math.abs(
-t.y-e.y)+2*Math.abs(t.x-e.x)}function Ts(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Is({model:t,el:e}){let n=s(
+_.classList.toggle(`tsu-${U}`,x[w]===U);d.innerHTML=S.marks,L>=0&&(p.textContent=y(L))}}}function Ms(t,e){return Math.abs(
+t.y-e.y)+2*Math.abs(t.x-e.x)}function Os(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ts({model:t,el:e}){let n=s(
 "p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=se(t),c=Kt(t.get("pi\
 cture")),i=s("p",{class:"ts-hint",role:"status"}),d=s("dl",{class:"ts-facts"}),l=s("div",{class:"ts-ready"}),u=s("select",
 {class:"ts-box ts-before","aria-label":"A step that is not ready"}),p=s("input",{type:"text",inputmode:"numeric",size:"3",
@@ -784,8 +784,8 @@ his order: ${h.next}`:"This is the end of the order.",i.textContent=h.build.word
 build),d.replaceChildren(...Rt(h.facts));let $=l.contains(document.activeElement);l.replaceChildren(...h.ready.map(([B,W])=>ot(
 W,()=>I.send({type:"take",step:B})))),h.ready.length||l.append(s("p",{class:"ts-hint"},"No step is ready.")),$&&(l.querySelector(
 "button")??b).focus(),u.replaceChildren(...At(h.waiting)),u.disabled=x.disabled=!h.waiting.length,p.value=String(h.position),
-f.textContent=` of ${h.count} `;let k=h.position===0,O=h.position===h.count;for(let B of[v,L])Ts(B,k);for(let B of[b,T])
-Ts(B,O)}return I.follow("change:view",C),C(),()=>{a.close(),I.close()}}function ne(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ct("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
+f.textContent=` of ${h.count} `;let k=h.position===0,O=h.position===h.count;for(let B of[v,L])Os(B,k);for(let B of[b,T])
+Os(B,O)}return I.follow("change:view",C),C(),()=>{a.close(),I.close()}}function ne(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ct("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var ht=(t,e,n,r,o)=>R("line",{x1:t,y1:e,x2:n,y2:r,class:o}),wt=(t,e,n,r="middle")=>R("text",{x:t,y:e,"text-anchor":r,class:"\
 tsg-text"},n);function oe(){let t=R("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(R("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(ht(100+
@@ -795,12 +795,12 @@ for(let r=0;r<10;r+=1){let o=r/10*2*Math.PI;t.append(ht(100+15*Math.sin(o),134-1
 Math.cos(o),"tsg-mark"))}let e=ht(100,134,100,119,"tsg-small"),n=R("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
 tsg-pointer"});return t.append(e,n,R("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,o){n.setAttribute("tra\
 nsform",`rotate(${r*360} 100 100)`),e.setAttribute("transform",`rotate(${r*36} 100 134)`),t.setAttribute("aria-label",`D\
-ial indicator, one mark is 0.01 mm. ${o}`)}}}function Ns({top:t,mark:e,perFigure:n}){let r=R("svg",{viewBox:"0 0 600 92",
+ial indicator, one mark is 0.01 mm. ${o}`)}}}function Is({top:t,mark:e,perFigure:n}){let r=R("svg",{viewBox:"0 0 600 92",
 class:"tsg-scale",role:"img"}),o=c=>30+c/t*540;r.append(R("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
 for(let c=0;c*e<=t+1e-9;c+=1){let i=c%n===0;r.append(ht(o(c*e),22,o(c*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.
 append(wt(o(c*e),84,String(Math.round(c*e))))}let a=R("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(
 a,wt(586,14,"newtons","end")),{node:r,top:t,set(c,i){a.setAttribute("transform",`translate(${o(Math.min(c,t))} 0)`),r.setAttribute(
-"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function Bs({low:t,high:e,reach:n}){let r=R("svg",{viewBox:"0 0\
+"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function Ns({low:t,high:e,reach:n}){let r=R("svg",{viewBox:"0 0\
  720 92",class:"tsg-axis",role:"img"}),o=i=>360+Math.max(-n,Math.min(n,i))/n*340;r.append(R("rect",{x:o(t),y:34,width:o(
 e)-o(t),height:24,class:"tsg-target"}),wt((o(t)+o(e))/2,84,"target"),ht(20,46,700,46,"tsg-mark"),ht(360,26,360,66,"tsg-m\
 ark tsg-long"),wt(20,20,"end play","start"),wt(700,20,"preload","end"),wt(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let d of[
@@ -812,7 +812,7 @@ ranslate(${o(d)} 0)`),r.setAttribute("aria-label",l)}}}function Ct(t,{min:e,max:
 return i.addEventListener("input",()=>{let l=a(Number(i.value));d.textContent=l,i.setAttribute("aria-valuetext",l),c(Number(
 i.value))}),i.setAttribute("aria-valuetext",a(o)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,d),set(l){i.value=
 String(l),d.textContent=a(l)}}}function St(t,e,n,r){let o=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
-...e.map(([a,c])=>s("option",{value:a,selected:a===n},c)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function Ds({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
+...e.map(([a,c])=>s("option",{value:a,selected:a===n},c)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function Bs({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),c=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),d=s("u\
 l",{class:"ts-sentences"}),l=ne((h,$)=>y.send({type:"set",state:h,turn:$})),u=h=>{r={...r,...h},l.ask(r)},p=R("circle",{
 cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=ht(0,0,0,0,"tsg-mark tsg-long"),m=wt(0,0,""),[g,
@@ -830,7 +830,7 @@ y.show(y.asks("How hard does the shaft turn?",{first:x,begin:"turn the shaft",wh
 ; write it in the form.":void 0}),y.alert,s("div",{class:"tsg-beside"},L,s("div",{class:"tsg-side"},a,c)),...N,i,d);function I(){
 let h=t.get("shown");l.waiting||(r=h.state);let $=b*h.state.radius;Ht(p,{r:$}),Ht(f,{x1:T,y1:T-$,x2:2*g+v,y2:T-$}),Ht(m,
 {x:T,y:2*g+22}),m.textContent=`drum, radius ${h.state.radius} mm`,L.setAttribute("aria-label",`A drum of ${h.state.radius}\
- mm radius on the shaft; the cord leaves it at its edge towards the scale.`),o?.top!==h.scale.top&&(o=Ns(h.scale),a.replaceChildren(
+ mm radius on the shaft; the cord leaves it at its edge towards the scale.`),o?.top!==h.scale.top&&(o=Is(h.scale),a.replaceChildren(
 o.node),c.textContent=`Spring scale to ${h.scale.top} N, one mark ${h.scale.mark} N.`),o?.set(h.pull,h.pullWords),i.textContent=
 h.finding,d.replaceChildren(...Ut(h.words)),l.answered(h.turn)}let C=()=>l.free();return y.follow("change:shown",I),y.follow(
 "msg:custom",C),I(),y.close}function Dt({model:t,el:e},n){let r=t.get("about"),o=t.get("shown").state,a=ne((p,f)=>c.send({type:"set",state:p,turn:f})),
@@ -844,27 +844,27 @@ perMm:o}=fo,a=R("g",{}),c=R("g",{});e.append(R("rect",{x:1,y:22,width:758,height
 , ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let d=n+i*t.space*o;c.append(
 ht(d,r,d,r+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(wt(d,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let d=Math.
 max(0,Math.ceil(i.mm-1));d<=t.top+25;d+=1){let l=n+(d-i.mm)*o;l<4||l>756||(a.append(ht(l,r,l,r-(d%10===0?34:d%5===0?28:20),
-"tsi-fine")),d%5===0&&a.append(wt(l,r-40,String(d))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ps(t){
+"tsi-fine")),d%5===0&&a.append(wt(l,r-40,String(d))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ds(t){
 return Dt(t,(e,n,r)=>{let o=ho(e),a=Ct("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>n(
 {rod:l})}),c=St("Foot",e.places,r.place,l=>n({place:l,rod:0})),i=q("Push the rod down until it rests",()=>n({rod:e.top})),
 d=St("Look",e.eyes,r.eye,l=>n({eye:l}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:o.
 node,controls:[Nt(c.row,d.row),Nt(i,q("Lift the rod",()=>n({rod:0}))),a.row],set(l,u){o.set(l),c.box.value=u.place,d.box.
 value=u.eye,a.box.value=u.rod}}})}function ae(t,e){let n=e>1?.65/(e-1):0;return Array.from({length:e},(r,o)=>{let a=e>1?o*n:0,c=e>1?.35:1;return 1-Math.max(
-0,Math.min(1,(t-a)/c))})}function Rs(t,e,n,r){let[o,a]=[0,0];for(let c=n;c!==null;c=t[c].parent){let[i,d]=t[c].own[r]??[
-0,0];o+=i*e[c],a+=d*e[c]}return[o,a]}function Ge(t){let e=t.findIndex(n=>n>0);return{placed:t.filter(n=>n===0).length,next:e<
-0?null:e}}function js(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function Hs(t,e,n){let r=[0,0,0];for(let o=n;o!==
-null;o=t[o].parent){let a=e[o];for(let[c,i]of t[o].own.entries())r[c]+=i*a}return r}function Ye(t,e){globalThis.twoshaftChunks??=new Map;let n=globalThis.twoshaftChunks,r=n.get(e)??go(t,e);return n.set(e,
+0,Math.min(1,(t-a)/c))})}function Ps(t,e,n,r){let[o,a]=[0,0];for(let c=n;c!==null;c=t[c].parent){let[i,d]=t[c].own[r]??[
+0,0];o+=i*e[c],a+=d*e[c]}return[o,a]}function ze(t){let e=t.findIndex(n=>n>0);return{placed:t.filter(n=>n===0).length,next:e<
+0?null:e}}function Rs(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function js(t,e,n){let r=[0,0,0];for(let o=n;o!==
+null;o=t[o].parent){let a=e[o];for(let[c,i]of t[o].own.entries())r[c]+=i*a}return r}function Ge(t,e){globalThis.twoshaftChunks??=new Map;let n=globalThis.twoshaftChunks,r=n.get(e)??go(t,e);return n.set(e,
 r),r.catch(()=>n.delete(e)),r}function go(t,e){return new Promise(n=>{let r=(o,a)=>{if(o.type!=="chunk"||o.name!==e)return;
 t.off("msg:custom",r);let c=URL.createObjectURL(new Blob([a[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
-revokeObjectURL(c)).catch(()=>{}),n(i)};t.on("msg:custom",r),t.send({type:"chunk",name:e})})}var Ee=.12,Yt=1.15,Ws="This browser draws nothing in three dimensions. The section shows the same parts.",Ae;function Fs(){
+revokeObjectURL(c)).catch(()=>{}),n(i)};t.on("msg:custom",r),t.send({type:"chunk",name:e})})}var Ee=.12,Yt=1.15,Hs="This browser draws nothing in three dimensions. The section shows the same parts.",Ae;function _s(){
 if(Ae!==void 0)return Ae;let t=document.createElement("canvas").getContext("webgl2");return t?.getExtension("WEBGL_lose_\
-context")?.loseContext(),Ae=!!t,Ae}function Us(t){Fs()&&Ye(t,"solids").catch(()=>{})}function Me(t,e){let n=s("span",{style:`\
+context")?.loseContext(),Ae=!!t,Ae}function Fs(t){_s()&&Ge(t,"solids").catch(()=>{})}function Me(t,e){let n=s("span",{style:`\
 color: ${e}; forced-color-adjust: none`});t.append(n);let r=s("canvas",{width:1,height:1}).getContext("2d");r.fillStyle=
 getComputedStyle(n).color,n.remove(),r.fillRect(0,0,1,1);let[o,a,c]=r.getImageData(0,0,1,1).data;return{text:`rgb(${o}, ${a}\
-, ${c})`,light:(o+a+c)/765}}var Xe=window.matchMedia("(forced-colors: active)");function _s(t){let[e,n,r]=Xe.matches?["C\
+, ${c})`,light:(o+a+c)/765}}var Ye=window.matchMedia("(forced-colors: active)");function Ws(t){let[e,n,r]=Ye.matches?["C\
 anvasText","Canvas","Highlight"]:["var(--ts-ink)","var(--ts-paper)","var(--ts-accent)"],o=Me(t,n),a=o.light>.5?18:40;return{
-ink:Me(t,e).text,paper:o.text,accent:Me(t,r).text,metal:Me(t,`color-mix(in srgb, ${e} ${a}%, ${n})`).text}}function qs(t,e,n){
-let r=s("p",{class:"ts-hint ts-unit-name",role:"status"});if(!Fs())return r.textContent=Ws,{drawn:!1,nodes:[r],move(){},
+ink:Me(t,e).text,paper:o.text,accent:Me(t,r).text,metal:Me(t,`color-mix(in srgb, ${e} ${a}%, ${n})`).text}}function Us(t,e,n){
+let r=s("p",{class:"ts-hint ts-unit-name",role:"status"});if(!_s())return r.textContent=Hs,{drawn:!1,nodes:[r],move(){},
 ready(){},close(){}};let o=s("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three\
  dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The sec\
 tion shows the same parts with their names."}),a=Ot({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
@@ -879,24 +879,24 @@ y.pointerId)}),o.addEventListener("pointermove",y=>{if(!v)return;let[I,C]=[y.cli
 I,C)<4||(v={x:y.clientX,y:y.clientY,far:!0},i?.turnBy(-I/150,C/150))}),o.addEventListener("pointerup",y=>{if(v&&!v.far){
 let{left:I,top:C,width:h,height:$}=o.getBoundingClientRect(),[k,O]=[(y.clientX-I)/h,(y.clientY-C)/$];a.value=i?.partAt(2*
 k-1,1-2*O)??"",p()}v=null}),o.addEventListener("wheel",y=>{document.activeElement===o&&(i?.zoomBy(y.deltaY<0?Yt:1/Yt),y.
-preventDefault())},{passive:!1});let b=()=>{i?.recolour(_s(o.parentElement??document.body)),p()},L=new MutationObserver(
-b),T=new ResizeObserver(()=>i?.paint()),x=!1;return Ye(t,"solids").then(({solidsView:y})=>{x||(i=y(o,e,_s(o.parentElement??
-document.body)),i.move(d),i.fit(),l(),i.home(),i.paint(),T.observe(o),L.observe(document.body,{attributes:!0}),Xe.addEventListener(
-"change",b),p(),o.dataset.painted="true")},()=>{r.textContent=Ws}),{drawn:!0,nodes:[s("div",{class:"ts-tools"},s("span",
+preventDefault())},{passive:!1});let b=()=>{i?.recolour(Ws(o.parentElement??document.body)),p()},L=new MutationObserver(
+b),T=new ResizeObserver(()=>i?.paint()),x=!1;return Ge(t,"solids").then(({solidsView:y})=>{x||(i=y(o,e,Ws(o.parentElement??
+document.body)),i.move(d),i.fit(),l(),i.home(),i.paint(),T.observe(o),L.observe(document.body,{attributes:!0}),Ye.addEventListener(
+"change",b),p(),o.dataset.painted="true")},()=>{r.textContent=Hs}),{drawn:!0,nodes:[s("div",{class:"ts-tools"},s("span",
 {class:"ts-pair"},"Part ",a),ot("Hide or show",f,"Hide or show the chosen part"),ot("Show all",m,"Show all parts"),ot("−",
 ()=>i?.zoomBy(1/Yt),"Smaller"),ot("+",()=>i?.zoomBy(Yt),"Larger")),r,o],move(y){d=y,i?.move(y)},ready(y){l=y},close(){x=
-!0,T.disconnect(),L.disconnect(),Xe.removeEventListener("change",b),i?.close()}}}var Oe=200,mo=580,wo="2.6";function Ks({model:t,el:e}){let n=s("p",{class:"ts-finding"}),r=s("p",{class:"ts-hint ts-next\
+!0,T.disconnect(),L.disconnect(),Ye.removeEventListener("change",b),i?.close()}}}var Oe=200,mo=580,wo="2.6";function qs({model:t,el:e}){let n=s("p",{class:"ts-finding"}),r=s("p",{class:"ts-hint ts-next\
 in",role:"status"}),o=s("div",{class:"ts-apart-picture"}),a=s("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
 t goes in"}),c=t.get("stages"),i=St("Show",c,t.get("stage"),h=>C.send({type:"stage",stage:h})),d=Ct("From apart to toget\
 her",{min:0,max:Oe,step:1,value:0,words:h=>h<=0?"apart":h>=Oe?"together":"on the way",onInput:h=>x(h/Oe)}),l=t.get("pict\
 ure"),u,p=[],f=[],m=0,g=!1,v,b=ot("In three dimensions",()=>{g=!g,b.setAttribute("aria-pressed",String(g)),y()});b.setAttribute(
-"aria-pressed","false");function L(h){d.set(Math.round(h*Oe)),x(h)}function T(h){let{placed:$}=Ge(ae(m,l.movers.length));
-L(js($+h,l.movers.length))}function x(h){if(m=h,!u)return;let $=ae(m,l.movers.length);for(let{group:W,mover:Y,view:P}of p)
-u.shift(W,Rs(l.movers,$,Y,P));N($);for(let W of f)W.style.opacity=String(1-m);e.classList.toggle("ts-together",m>.5);let{
-placed:k,next:O}=Ge($),B=`${k} of ${$.length} in place.`;for(let[W,Y]of[...a.children].entries())Y.classList.toggle("ts-\
+"aria-pressed","false");function L(h){d.set(Math.round(h*Oe)),x(h)}function T(h){let{placed:$}=ze(ae(m,l.movers.length));
+L(Rs($+h,l.movers.length))}function x(h){if(m=h,!u)return;let $=ae(m,l.movers.length);for(let{group:W,mover:Y,view:P}of p)
+u.shift(W,Ps(l.movers,$,Y,P));N($);for(let W of f)W.style.opacity=String(1-m);e.classList.toggle("ts-together",m>.5);let{
+placed:k,next:O}=ze($),B=`${k} of ${$.length} in place.`;for(let[W,Y]of[...a.children].entries())Y.classList.toggle("ts-\
 current",W===O);r.textContent=O===null?"All in place.":`${B} Next in: ${l.movers[O].words}.`}function N(h){let{movers:$}=t.
-get("space");v?.move(k=>Hs($,h,k))}function y(){if(v?.close(),v=void 0,!!u&&(o.replaceChildren(...g?[]:u.nodes),!!g)){if(t.
-get("space").stage!==t.get("stage")){Us(t),C.send({type:"space"});return}v=qs(t,t.get("space"),l.parts),N(ae(0,l.movers.
+get("space");v?.move(k=>js($,h,k))}function y(){if(v?.close(),v=void 0,!!u&&(o.replaceChildren(...g?[]:u.nodes),!!g)){if(t.
+get("space").stage!==t.get("stage")){Fs(t),C.send({type:"space"});return}v=Us(t,t.get("space"),l.parts),N(ae(0,l.movers.
 length)),o.replaceChildren(...v.nodes,...v.drawn?[]:u.nodes),v.ready(()=>N(ae(m,l.movers.length)))}}function I(){if(l=t.
 get("picture"),n.textContent=t.get("finding"),i.box.value=t.get("stage"),u=void 0,o.replaceChildren(),!l.svg)return;u=Kt(
 l,{name:"Parts apart",tallest:mo}),u.drawing.dataset.grow=wo,p=Q(u.drawing,"[data-move]").map($=>({group:$,mover:Number(
@@ -904,7 +904,7 @@ $.dataset.move),view:String($.dataset.view)})),f=Q(u.drawing,".tsu-traces"),a.re
 "li",{},$))),y(),x(m)}let C=nt({model:t,el:e},{kind:"rig"});return C.show(C.asks("How do these parts go together?",{first:d.
 box,begin:"move the slider",who:""}),C.alert,n,s("div",{class:"ts-apart"},s("div",{class:"ts-apart-tools"},i.row,d.row,s(
 "div",{class:"ts-tools"},ot("One in",()=>T(1),"One part more in place"),ot("One out",()=>T(-1),"One part less in place")),
-b,r,a),o)),C.follow("change:picture",I),C.follow("change:space",y),I(),()=>{v?.close(),C.close()}}function zs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
+b,r,a),o)),C.follow("change:picture",I),C.follow("change:space",y),I(),()=>{v?.close(),C.close()}}function Ks({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
 a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=s("div",{class:"tsj-bars"}),i=Q(a,"[data-bolt]"),d=ct("torq\
 ue"),l=s("input",{id:d,type:"range",min:10,max:100,step:5,oninput:()=>f()});l.value="100";let u=s("output",{class:"tsj-f\
 igure",for:d}),p=()=>l.value==="100"?n.torque:Number((Math.round(n.torque*Number(l.value)/100/n.step)*n.step).toFixed(3));
@@ -929,10 +929,10 @@ t. Arrows go from bolt to bolt, Enter pulls."));function C(){let h=t.get("view")
 happened,c.innerHTML=h.bars;for(let[$,k]of i.entries()){let O=h.tight[$]?`${h.clamps[$]} kN`:h.started[$]?"started by ha\
 nd":"not started";k.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${O}`),k.classList.toggle("tsj-tight",h.tight[$]),
 k.classList.toggle("tsj-started",h.started[$])}g.disabled=!h.pulls,v.disabled=!h.standing,b.value=String(h.film),L.checked=
-h.scattered}return x.follow("change:view",C),f(),C(),x.close}var Gs="tsk-number";function Ft(t,e,...n){return s("td",{class:e?Gs:null,"data-label":t||null,role:"cell"},...n)}function Te(t,e,n){
-let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?Gs:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
+h.scattered}return x.follow("change:view",C),f(),C(),x.close}var zs="tsk-number";function Ft(t,e,...n){return s("td",{class:e?zs:null,"data-label":t||null,role:"cell"},...n)}function Te(t,e,n){
+let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?zs:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
 role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),o,n);return s("div",{class:"ts-scroll"},
-a)}function Ys({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
+a)}function Gs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
 a=s("ul",{class:"ts-sentences tsk-left"}),c=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),d=new Map;for(let[f,
 m,g,v]of n.checks){let b=s("select",{class:"ts-box","aria-label":`What it showed: ${m}`,onchange:()=>u.send({type:"obser\
 ve",check:f,shown:b.value})},s("option",{value:""},"Not made"),...At(v)),L=Ft("worth, bit",!0),T=Ft("bit a minute",!0),x=s(
@@ -945,14 +945,14 @@ ts-tools"},l,o));function p(){let f=t.get("view");r.textContent=f.finding,o.text
 ...Ut(f.left.map(([v,b])=>`${v} (${b})`)));let m=f.ranked,g=new Map(m.map(([v,b,L],T)=>[v,{bits:b,rate:L,rank:T}]));for(let[
 v,{box:b,tells:L,rate:T,row:x}]of d){let N=f.observed[v],y=g.get(v);b.value=N??"",L.textContent=y?y.bits:N!==void 0?"mad\
 e":"nothing",T.textContent=y?y.rate+(y.rank===0?" ◀ best next":""):"–",x.classList.toggle("tsk-best",y?.rank===0)}}return u.
-follow("change:view",p),p(),u.close}function Xs(t,{move:e,hand:n}){let{element:r,at:o}=Le(t),a=Object.entries(t.aims).filter(([d])=>d.startsWith("at:")),c=(d,l)=>{
+follow("change:view",p),p(),u.close}function Ys(t,{move:e,hand:n}){let{element:r,at:o}=Le(t),a=Object.entries(t.aims).filter(([d])=>d.startsWith("at:")),c=(d,l)=>{
 let[u,p]=o(d,l);return R("circle",{cx:u,cy:p,r:16,class:"tsl-spot",...{"data-travel":d,"data-turn":l}})},i=R("g",{class:"\
 tsl-knob"},R("circle",{r:12}));return r.append(...a.map(([,[d]])=>c(Number(d),0)),...t.gears.map(([,d,l])=>c(d,l)),i),r.
 classList.add("ts-lever"),r.addEventListener("click",d=>{let l=Et(d,".tsl-spot");if(!l)return;let u=[Number(l.dataset.travel),
-Number(l.dataset.turn)];for(let p of vs(t.aims,n(),u))e(p)}),{element:r,scale:[re,Se],show([d,l],u){let[p,f]=o(d,l);i.setAttribute(
+Number(l.dataset.turn)];for(let p of bs(t.aims,n(),u))e(p)}),{element:r,scale:[re,Se],show([d,l],u){let[p,f]=o(d,l);i.setAttribute(
 "transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let m of Q(r,"[data-gear]"))m.classList.toggle("tsl-in",u.
-includes(String(m.dataset.gear)))}}}function Vs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
-o=s("div",{class:"ts-scroll ts-fit"}),a=Xs(t.get("plan"),{move:$=>L({type:"move",code:$}),hand:()=>t.get("view").hand}),
+includes(String(m.dataset.gear)))}}}function Xs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
+o=s("div",{class:"ts-scroll ts-fit"}),a=Ys(t.get("plan"),{move:$=>L({type:"move",code:$}),hand:()=>t.get("view").hand}),
 c=s("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=s("select",{class:"ts-box ts-how","aria-label":"\
 How it is put together"},...At(t.get("builds"))),d=ot("Start again",()=>L({type:"reset"})),l=s("div",{class:"ts-tools ts\
@@ -982,7 +982,7 @@ c.setPointerCapture($.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts
 "pointermove",$=>{if(!x)return;let[k,O]=I($,x.svg),{scale:B}=x;N={travel_mm:(k-x.x)/B[0],turn_mm:(x.y-O)/B[1]},h()});let C=()=>{
 x=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",C),c.addEventListener("pointercancel",C);function h(){
 if(y||!N)return;y=!0;let $=N;N=null,L({type:"pull",...$})}return g.follow("msg:custom",$=>{$.type==="trouble"&&(y=!1)}),
-g.follow("change:view",T),T(),g.close}function Js({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
+g.follow("change:view",T),T(),g.close}function Vs({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
 "p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,
 l=n.gears.map(([k,O])=>s("button",{type:"button",class:"ts-button","data-gear":k,"aria-pressed":"false",onclick:()=>C({type:"\
 gear",gear:k})},O)),u=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:k=>C({type:"hold",shaft:k.target.
@@ -1022,7 +1022,7 @@ k.held,p.value=i;for(let O of k.dials){let{box:B,shaftEnd:W}=v.get(O.shaft),Y=O.
 and":""}`,S.textContent=O.strokes||Y?`${Y} ${h(O.strokes)}`:"no stroke",w.textContent=O.figure,B.classList.toggle("tsw-h\
 and",O.shaft===i),B.classList.toggle("tsw-held",O.held),B.setAttribute("aria-label",`${O.name}${O.held?", held":""}. ${O.
 words}`)}o.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=String(k.turn),L=!1,T()}return x.follow("change\
-:view",$),$(),x.close}function Zs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
+:view",$),$(),x.close}function Js({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
 tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,c),d=[],
 l=[],u=null,p=t.get("plan").lookingOnly,f=(C,h)=>s("button",{type:"button",class:"ts-button","data-verdict":C,"aria-pres\
 sed":"false",onclick:()=>L.send({type:"judge",place:u,verdict:C})},h),m=p?[]:[f("stop","Stop here"),f("well","Fine as it\
@@ -1051,7 +1051,7 @@ O.dataset.verdict));for(let[O,B]of l.entries()){let W=C.judged[d[O][0]];B.setAtt
 `, judged: ${W==="stop"?"stop here":"fine as it is"}`:""}`);let Y=B.querySelector(".tsh-tag");if(!W){Y?.remove();continue}
 Y||(Y=R("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),B.append(Y)),Y.textContent=W==="stop"?"■ \
 stop":"○ well"}e.dataset.turn=C.chosen}let I=()=>{N(),y()};return L.follow("change:plan",I),L.follow("change:view",y),
-I(),L.close}function Qs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
+I(),L.close}function Zs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
 "div",{class:"tsl-drawing"}),c=new Map,d=n.sliders.map(([f,m,g,v,b,L])=>{let T=ct(f.replace("_","-")),x=s("output",{class:"\
 tsl-figure",for:T}),N=s("input",{id:T,type:"range",min:v,max:b,step:L,oninput:()=>{y(),u.send({type:"set",name:f,value:Number(
 N.value)})}}),y=()=>{x.textContent=`${N.value} ${g}`,N.setAttribute("aria-valuetext",`${N.value} ${g==="°"?"degrees":g}`)};
@@ -1071,12 +1071,12 @@ Z`,class:"tsi-body"}),d=R("rect",{x:Ie.bevel,y:r-a,width:760,height:2*a,class:"t
 height:2*a,fill:"var(--ts-paper)"}),u=R("g",{});return c.append(l,i,d,u),{node:e,set(p){c.setAttribute("transform",`tran\
 slate(${n+p.mm*o} 0)`),u.replaceChildren();for(let f=0;f<t.lines;f+=1){let m=f-p.line;m-=t.lines*Math.round(m/t.lines);let g=m/
 t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let v=r-(a-8)*Math.sin(g),b=f%5===0;u.append(ht(0,v,b?26:16,v,b?"tsi-bold":
-"tsi-fine")),b&&u.append(wt(36,v+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function tn(t){
+"tsi-fine")),b&&u.append(wt(36,v+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function Qs(t){
 return Dt(t,(e,n,r)=>{let o=bo(e),a=Ct("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, \
 out to the right",onInput:l=>n({open:l})}),c=St("Between the faces",e.between,r.between,l=>n({between:l,open:e.top})),i=q(
 "Close until it rests",()=>n({open:-1})),d=e.hands.length?St("Close it",e.hands,r.hand,l=>n({hand:l})):null;return{asks:"\
 How thick is it?",first:i,begin:"close it until it rests",picture:o.node,controls:[Nt(c.row,d?.row),Nt(i,q("Open",()=>n(
-{open:e.top}))),a.row],set(l,u){o.set(l),a.box.value=String(Math.max(0,l.mm)),c.box.value=u.between}}})}function en({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
+{open:e.top}))),a.row],set(l,u){o.set(l),a.box.value=String(Math.max(0,l.mm)),c.box.value=u.between}}})}function tn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
 a=new Map;for(let[d,l,u]of n.checks){let p=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${l}`,onclick:()=>{
 p.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:d})}},"Make"),f=Ft("it shows",!1);f.classList.add("t\
 sk-shown"),a.set(d,{button:p,shown:f}),o.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},l),Ft("min",!0,
@@ -1091,7 +1091,7 @@ r:6,class:"tsg-hub"}));let r=c=>(-135+270*c)*Math.PI/180,o="";function a([c,i,d]
 1e-9;l+=1){let u=r(l*i/c),p=l%d===0,f=m=>[110+m*Math.sin(u),104-m*Math.cos(u)];if(e.append(ht(...f(p?72:79),...f(88),p?"\
 tsg-mark tsg-long":"tsg-mark")),p&&l%(2*d)===0){let[m,g]=f(58);e.append(wt(m,g+4.5,String(Number((l*i).toFixed(2)))))}}e.
 append(wt(110,170,"kN"))}return{node:t,set(c,i,d){String(c)!==o&&(o=String(c),a(c));let l=Math.min(i/c[0],1.03);n.setAttribute(
-"transform",`translate(110 104) rotate(${-135+270*l})`),t.setAttribute("aria-label",d)}}}function sn(t){return Dt(t,(e,n,r)=>{
+"transform",`translate(110 104) rotate(${-135+270*l})`),t.setAttribute("aria-label",d)}}}function en(t){return Dt(t,(e,n,r)=>{
 let o=vo(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
 ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),d=Ct("Push",{min:0,max:100,step:1,value:r.travel,onInput:f=>n(
 {travel:f}),words:f=>f>=100?"at the shoulder":`${f} % of the way`}),l=[d.row],u=null;if(!e.readingsOnly){let f=St("Part",
@@ -1103,7 +1103,7 @@ g.row,v.row)}let p=s("dl",{class:"ts-facts"});return e.readingsOnly||l.push(p),{
  does it stop?",first:d.box,begin:"push the part",side:!e.readingsOnly,picture:i,controls:l,set(f,m){f.section!==c&&(c=f.
 section,a.innerHTML=c),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*m.travel/100} 0\
 )`),o.set(f.gauge,f.force,f.words),Number(d.box.value)!==m.travel&&document.activeElement!==d.box&&d.set(m.travel),u&&(u.
-row.hidden=!f.drives),f.facts&&p.replaceChildren(...Rt(f.facts))}}})}function nn({model:t,el:e}){let n=t.get("steps"),r=new Map(n),o=s("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
+row.hidden=!f.drives),f.facts&&p.replaceChildren(...Rt(f.facts))}}})}function sn({model:t,el:e}){let n=t.get("steps"),r=new Map(n),o=s("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
 egion","aria-label":"The rules around the chosen step"}),a=s("p",{class:"ts-finding",role:"status"}),c=s("ul",{class:"ts\
 -sentences"}),i=s("select",{class:"ts-box ts-before","aria-label":"Chosen step",onchange:()=>u(i.value)},...At(n.map(([m,
 g],v)=>[m,`${v+1}  ${g}`]))),d=nt({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});d.show(d.asks("What comes before th\
@@ -1119,51 +1119,51 @@ d.close}function ko(){let t=R("svg",{viewBox:"0 0 300 260",class:"tsi-runout",ro
 R("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),ht(150,164,150,98,"tsi-bold"),R("circle",{cx:150,cy:98,r:5,class:"tsg-\
 hub"})),n.append(ht(150,86,150,40,"tsi-plunger"),R("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,ht(50,164,
 250,164,"tsg-centre"),ht(150,250,150,80,"tsg-centre"),n,wt(8,252,"not to scale","start")),{node:t,set(r,o,a){e.setAttribute(
-"transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function on(t){
+"transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function nn(t){
 return Dt(t,(e,n,r)=>{let o=oe(),a=ko(),c=Ct("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:l=>`turn\
 ed by ${l}°`,onInput:l=>n({angle:l})}),i=St("Plunger",e.pressed,r.pressed,l=>n({pressed:l})),d=St("Stand",e.tilts,r.tilt,
 l=>n({tilt:l}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:s("div",{class:"\
 tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Nt(i.row,
 d.row),c.row],set(l,u){o.set(l.mm,l.words),a.set(l.state.angle,Number(l.state.tilt),`Shaft end on, turned by ${l.state.angle}\
-°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(u.angle)}}})}var an=(t,e)=>(t+e)%7<2,cn=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ie=()=>!1,Ne=t=>(e,n)=>n%t===0,yo={"":ie,dots:(t,e)=>t%6<2&&e%
-6<2,rising:an,cross:cn,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
+°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(u.angle)}}})}var rn=(t,e)=>(t+e)%7<2,an=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ie=()=>!1,Ne=t=>(e,n)=>n%t===0,yo={"":ie,dots:(t,e)=>t%6<2&&e%
+6<2,rising:rn,cross:an,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
 10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ie,"lines-2":Ne(14),"lines-3":Ne(8),"lines-4":Ne(5),"lines-5":Ne(
-3)};function xo(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var rn=([t,e,n],r)=>(r<<24|n<<16|e<<
-8|t)>>>0;function ln(t,[e,n],r,o,a){let c=n*4,i=new Uint32Array(c*e*4),d=new Map(r.map(([p,,f,m])=>{let g=f?rn(xo(f),200):
-0;return[p,{ground:g,hatch:yo[m]??ie}]})),l={ground:0,hatch:ie},u=rn(o,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let m=0;m<
+3)};function xo(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var on=([t,e,n],r)=>(r<<24|n<<16|e<<
+8|t)>>>0;function cn(t,[e,n],r,o,a){let c=n*4,i=new Uint32Array(c*e*4),d=new Map(r.map(([p,,f,m])=>{let g=f?on(xo(f),200):
+0;return[p,{ground:g,hatch:yo[m]??ie}]})),l={ground:0,hatch:ie},u=on(o,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let m=0;m<
 n;m+=1){let g=t[p*n+m];if(!g)continue;let{ground:v,hatch:b}=d.get(g&15)??l,L=a&&(g&16)!==0,T=a&&(g&32)!==0;if(b===ie&&!L&&
 !T){if(!v)continue;let x=m*4;for(let N=f;N<f+4;N+=1)i.fill(v,N*c+x,N*c+x+4);continue}for(let x=f;x<f+4;x+=1)for(let N=m*
-4;N<(m+1)*4;N+=1){let y=b(N,x)||L&&an(N,x)||T&&cn(N,x);i[x*c+N]=y?u:v}}}return i}var So=600;function dn(t,e,n,r,o,a){let[c,i]=n;t.width!==i*4&&(t.width=i*4),t.height!==c*4&&(t.height=c*4);let d=new Uint8ClampedArray(
-ln(e,n,r,o,a).buffer),l=new ImageData(d,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function Lo(t,e){let n=s(
-"canvas",{class:"ts-swatch","aria-hidden":"true"});return dn(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"\
-ts-key"},n,t[1])}function un({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"stat\
-us"}),a=s("span",{class:"ts-clock"}),c=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),d=s("canvas",{class:"ts-c\
-ells","aria-hidden":"true"}),l=nt({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),fe(e)}}),u=null,p=P=>{u=ct("turn"),
-l.send({...P,turn:u})},f=ye({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say wh\
-at it shows`,onLay(P){f.drawing.strokes(P),p({type:"lay",entries:P})},onRemove:P=>p({type:"remove",at:P}),onClear:()=>p(
-{type:"clear"})}),m=q("Close the face",()=>p({type:"shut",closed:!t.get("view").closed})),g=s("input",{type:"range",id:ct(
-"flat"),min:"20",max:"160",step:"10",class:"ts-range"}),v=s("output",{for:g.id}),b=Ot({id:ct("slide"),onchange:()=>p({type:"\
-slide",by:b.value})},t.get("view").slides),L=null;g.addEventListener("input",()=>{v.textContent=`${g.value} µm`;let P={
-type:"flat",um:Number(g.value)};u===null?p(P):L=P});let{box:T,unit:x}=f.drawing;f.drawing.land.classList.add("tsp-clear"),
-f.drawing.frame.prepend(d);let N=(...P)=>s("span",{class:"ts-pair"},...P);l.show(l.asks("Does this film close the gap?",
-{first:m,begin:"press Close the face"}),l.alert,o,Bt([f.drawing.frame,i],[s("div",{class:"ts-tools"},m,N(s("label",{for:b.
-id},"the other face is"),b)),s("div",{class:"ts-tools"},a,q("1 minute passes",()=>p({type:"time",by:1})),q("5 minutes pa\
-ss",()=>p({type:"time",by:5}))),s("div",{class:"ts-tools"},N(s("label",{for:g.id},"faces out of flat by"),g,v)),f.tools,
-c,s("details",{class:"ts-keys"},s("summary",{},"Passes laid"),f.empty,f.list)]));function y(){let P=getComputedStyle(e).
-color.match(/\d+(\.\d+)?/g);return P?P.slice(0,3).map(Number):[0,0,0]}let I="",C="";function h(){let P=t.get("view"),S=r[P.
-closed?"closed":"film"],w=t.get("grid"),D=w instanceof DataView?new Uint8Array(w.buffer,w.byteOffset,w.byteLength):new Uint8Array(
-w);dn(d,D,P.shape,S,y(),!P.closed);let[_,U]=P.shape,[rt,bt]=[P.corner[0]-P.pitch/2,P.corner[1]-P.pitch/2],V=(X,ut)=>`${(100*
-X/ut).toFixed(3)}%`;d.style.left=V(rt-T.left,T.width),d.style.width=V(U*P.pitch,T.width),d.style.top=V(T.high-bt-_*P.pitch,
-T.height),d.style.height=V(_*P.pitch,T.height);let $t=new Set(D);if(!P.closed)for(let X of[...$t])$t.add(X&15);let F=S.filter(
-([X])=>$t.has(X)),z=`${F.map(([,X])=>X)} ${y()}`;z!==I&&(I=z,i.replaceChildren(...F.map(X=>Lo(X,y()))))}let $=R("g");f.drawing.
-over.append($);let k=([P,S])=>[P-T.left,T.high-S];function O([P,S]){let w=S.map(D=>{let[_,U]=k(D);return`M${_.toFixed(1)}\
- ${U.toFixed(1)}h0.01`});return R("path",{d:w.join(""),class:"tsp-lump","stroke-width":2*P})}function B(P){let[S,w]=k(P[P.
-length-1]),D=`M${S-1.3*x} ${w-x}h${2.6*x}l${-1.3*x} ${2.2*x}Z`;return[R("path",{d:f.drawing.path(P),class:"tsp-way","str\
-oke-width":x}),R("path",{d:D,class:"tsp-out"})]}function W(){let P=t.get("view");if(u!==null&&P.turn!==u)return;u=null;let S=JSON.
-stringify([P.entries,P.notes]);if(S!==C&&f.show(P.entries,P.notes),C=S,f.drawing.strokes([]),h(),$.replaceChildren(...P.
-lumps.map(O),...P.leaks.flatMap(B)),f.drawing.svg.classList.toggle("tsp-shut",P.closed),f.drawing.svg.classList.toggle("\
-tsp-clean",P.closed||P.clean),o.textContent=P.finding,b.value=P.slide,a.textContent=`minute ${P.minute}`,m.textContent=P.
-closed?"Lift the face off again":"Close the face",L===null&&(g.value=String(P.flat),v.textContent=`${P.flat} µm`),c.replaceChildren(
+4;N<(m+1)*4;N+=1){let y=b(N,x)||L&&rn(N,x)||T&&an(N,x);i[x*c+N]=y?u:v}}}return i}var So=600;function dn(t,e,n,r,o,a){let[c,i]=n;t.width=i*4,t.height=c*4;let d=new Uint8ClampedArray(cn(e,n,r,o,a).buffer),
+l=new ImageData(d,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function Lo(t,e){let n=s("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return dn(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
+function un({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"status"}),a=s("span",
+{class:"ts-clock"}),c=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),d=s("canvas",{class:"ts-cells","aria-hidde\
+n":"true"}),l=nt({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),fe(e)}}),u=null,p=P=>{u=ct("turn"),l.send({...P,turn:u})},
+f=ye({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(P){f.
+drawing.strokes(P),p({type:"lay",entries:P})},onRemove:P=>p({type:"remove",at:P}),onClear:()=>p({type:"clear"})}),m=q("C\
+lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),g=s("input",{type:"range",id:ct("flat"),min:"20",max:"\
+160",step:"10",class:"ts-range"}),v=s("output",{for:g.id}),b=Ot({id:ct("slide"),onchange:()=>p({type:"slide",by:b.value})},
+t.get("view").slides),L=null;g.addEventListener("input",()=>{v.textContent=`${g.value} µm`;let P={type:"flat",um:Number(
+g.value)};u===null?p(P):L=P});let{box:T,unit:x}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
+d);let N=(...P)=>s("span",{class:"ts-pair"},...P);l.show(l.asks("Does this film close the gap?",{first:m,begin:"press Cl\
+ose the face"}),l.alert,o,Bt([f.drawing.frame,i],[s("div",{class:"ts-tools"},m,N(s("label",{for:b.id},"the other face is"),
+b)),s("div",{class:"ts-tools"},a,q("1 minute passes",()=>p({type:"time",by:1})),q("5 minutes pass",()=>p({type:"time",by:5}))),
+s("div",{class:"ts-tools"},N(s("label",{for:g.id},"faces out of flat by"),g,v)),f.tools,c,s("details",{class:"ts-keys"},
+s("summary",{},"Passes laid"),f.empty,f.list)]));function y(){let P=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return P?
+P.slice(0,3).map(Number):[0,0,0]}let I="",C="";function h(){let P=t.get("view"),S=r[P.closed?"closed":"film"],w=t.get("g\
+rid"),D=w instanceof DataView?new Uint8Array(w.buffer,w.byteOffset,w.byteLength):new Uint8Array(w);dn(d,D,P.shape,S,y(),
+!P.closed);let[_,U]=P.shape,[rt,bt]=[P.corner[0]-P.pitch/2,P.corner[1]-P.pitch/2],V=(X,ut)=>`${(100*X/ut).toFixed(3)}%`;
+d.style.left=V(rt-T.left,T.width),d.style.width=V(U*P.pitch,T.width),d.style.top=V(T.high-bt-_*P.pitch,T.height),d.style.
+height=V(_*P.pitch,T.height);let $t=new Set(D);if(!P.closed)for(let X of[...$t])$t.add(X&15);let F=S.filter(([X])=>$t.has(
+X)),z=`${F.map(([,X])=>X)} ${y()}`;z!==I&&(I=z,i.replaceChildren(...F.map(X=>Lo(X,y()))))}let $=R("g");f.drawing.over.append(
+$);let k=([P,S])=>[P-T.left,T.high-S];function O([P,S]){let w=S.map(D=>{let[_,U]=k(D);return`M${_.toFixed(1)} ${U.toFixed(
+1)}h0.01`});return R("path",{d:w.join(""),class:"tsp-lump","stroke-width":2*P})}function B(P){let[S,w]=k(P[P.length-1]),
+D=`M${S-1.3*x} ${w-x}h${2.6*x}l${-1.3*x} ${2.2*x}Z`;return[R("path",{d:f.drawing.path(P),class:"tsp-way","stroke-width":x}),
+R("path",{d:D,class:"tsp-out"})]}function W(){let P=t.get("view");if(u!==null&&P.turn!==u)return;u=null;let S=JSON.stringify(
+[P.entries,P.notes]);if(S!==C&&f.show(P.entries,P.notes),C=S,f.drawing.strokes([]),h(),$.replaceChildren(...P.lumps.map(
+O),...P.leaks.flatMap(B)),f.drawing.svg.classList.toggle("tsp-shut",P.closed),f.drawing.svg.classList.toggle("tsp-clean",
+P.closed||P.clean),o.textContent=P.finding,b.value=P.slide,a.textContent=`minute ${P.minute}`,m.textContent=P.closed?"Li\
+ft the face off again":"Close the face",L===null&&(g.value=String(P.flat),v.textContent=`${P.flat} µm`),c.replaceChildren(
 ...Rt(P.facts)),L===null)return;let w=L;L=null,p(w)}l.follow("change:view",W),l.follow("msg:custom",P=>{P.type==="troubl\
 e"&&(u=null,f.drawing.strokes([]))});let Y=new MutationObserver(()=>setTimeout(h,So));return Y.observe(document.body,{attributes:!0,
 attributeFilter:["data-jp-theme-light"]}),W(),()=>{l.close(),Y.disconnect()}}function pn(t){return Dt(t,(e,n,r)=>{let o=oe(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"\
@@ -1176,7 +1176,7 @@ u=>n({grease:u})).row,e.sleeves.length?St("It went",e.sleeves,r.sleeve,u=>n({sle
 depth:u})}).row,Ct("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
 {lean:u})}).row)),{asks:"Does the seal sit square and deep enough?",first:d[0][1],begin:"set the gauge down",side:!e.readingsOnly,
 picture:i,controls:l,set(u,p){u.section!==c&&(c=u.section,a.innerHTML=c),a.querySelector(".tsl-moving")?.setAttribute("t\
-ransform",u.placed),o.set(u.dial,u.words);for(let[f,m]of d)m.setAttribute("aria-pressed",String(f===p.place))}}})}function fn({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=oe(),a=n.readingsOnly?null:Bs(n),c=s("p",{class:"\
+ransform",u.placed),o.set(u.dial,u.words);for(let[f,m]of d)m.setAttribute("aria-pressed",String(f===p.place))}}})}function fn({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=oe(),a=n.readingsOnly?null:Ns(n),c=s("p",{class:"\
 ts-finding",role:"status"}),i=s("div",{}),d=ne((I,C)=>L.send({type:"set",state:I,turn:C})),l=I=>{r={...r,...I},d.ask(r)},
 u=(I,C)=>{let h=[...r.shims];h[I]=C,l({shims:h.filter(Boolean),turns:0})},p=(I,C,h)=>q(I,C,{"aria-pressed":h}),f=q("Turn\
  the shaft ten times",()=>l({turns:r.turns+10})),m=p("Pull the shaft away",()=>l({side:"away"}),"true"),g=p("Push it to \
@@ -1218,14 +1218,14 @@ follow("change:view",I),I(),N.close}function mn({model:t,el:e}){let n=se(t),r=Kt
 rig"});return o.show(o.asks("Where does each part lie?",{first:r.choose,begin:"choose a part",who:""}),o.alert,s("p",{class:"\
 ts-finding"},t.get("finding")),...n.any("part")?[Bt(r.nodes,[n.node])]:r.nodes),()=>{n.close(),o.close()}}var wn=([t,e],[n,r,o,a],c)=>t>=n-c&&t<=n+o+c&&e>=r-c&&e<=r+a+c;function bn(t,e,n){let r=n.find(c=>(e[c]??[]).some(i=>wn(
 t,i,10)));if(r!==void 0)return r;let[o,a]=["",Number.POSITIVE_INFINITY];for(let[c,i]of Object.entries(e))for(let d of i){
-let l=d[2]*d[3];l<a&&wn(t,d,0)&&([o,a]=[c,l])}return o}var vn=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length];function ce(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function Je(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
-var Ve=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function kn(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let c=ce(e,
+let l=d[2]*d[3];l<a&&wn(t,d,0)&&([o,a]=[c,l])}return o}var vn=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length];function ce(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function Ve(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
+var Xe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function kn(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let c=ce(e,
 n),i=c.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let l=e.map(([f])=>f),u=t==="ArrowLeft"?-1:1,p=ce(e,l[(l.
 indexOf(n)+u+l.length)%l.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
 rrowUp")return c[Math.max(i-1,0)];if(t==="Home")return c[0];if(t==="End")return c.at(-1);if(t.length!==1||t===" ")return;
-let d=t.toLowerCase();return Ve(c,i).find(l=>o[l].toLowerCase().startsWith(d))}function yn({stages:t,stage:e,step:n,isOpen:r}){
-let o=ce(t,e),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(o.at(-1)));return Ve(o,o.indexOf(String(n))).find(r)??Ve(a,c).find(
-r)}var Co=6;function Ze(t,e,n,r){let o=Math.min(n/e[2],r/e[3],1.2),a=R("svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*
+let d=t.toLowerCase();return Xe(c,i).find(l=>o[l].toLowerCase().startsWith(d))}function yn({stages:t,stage:e,step:n,isOpen:r}){
+let o=ce(t,e),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(o.at(-1)));return Xe(o,o.indexOf(String(n))).find(r)??Xe(a,c).find(
+r)}var Co=6;function Je(t,e,n,r){let o=Math.min(n/e[2],r/e[3],1.2),a=R("svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*
 o)),height:String(Math.round(e[3]*o)),class:"ts-inhand","aria-hidden":"true"});return typeof t=="string"?a.innerHTML=t:a.
 replaceChildren(...t),a}function xn(t,e){return Q(t,"[data-part]").filter(r=>e.includes(String(r.dataset.part))).filter(
 r=>!r.closest(".tsu-marks")).map(r=>{let o=R("g",{});o.append(...r.cloneNode(!0).childNodes);for(let a of Q(o,"text, tit\
@@ -1262,7 +1262,7 @@ at does it need?",{first:l,begin:"press the lit button",who:n.who}),C.alert,r,N,
 h+=1,$=K&&{turn:h,focus:K},e.setAttribute("aria-busy","true"),C.send({...A,turn:h})}let O="",B=null,W="next",Y=A=>!t.get(
 "view").done.includes(A),P=()=>Q(u,"[data-step]"),S=A=>P().find(K=>K.dataset.step===A)?.focus(),w=()=>({stages:n.stages,
 stage:a.value,step:B,isOpen:Y});function D(A,K){W=A,k(A==="list"?{type:"take",step:K}:{type:"next"},"hand")}function _(A){
-a.value=Je(n.stages,A)??a.value,B=A,$t(),S(A)}function U(A){if(Tt(A))return;let K=kn(A.key,{...w(),labels:n.labels});K&&
+a.value=Ve(n.stages,A)??a.value,B=A,$t(),S(A)}function U(A){if(Tt(A))return;let K=kn(A.key,{...w(),labels:n.labels});K&&
 (A.preventDefault(),_(K))}function rt(){let A=yn(w());A?W==="next"?l.focus():_(A):T.focus()}function bt(){let A=t.get("v\
 iew").done.length>=Object.keys(n.labels).length;W==="next"&&!A?D("next"):rt()}function V(A){let{done:K,ready:Z}=t.get("v\
 iew");return K.includes(A)?{sign:"✓",word:"done"}:Z.includes(A)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"o\
@@ -1272,7 +1272,7 @@ let at=P().find(xt=>xt===document.activeElement)?.dataset.step;u.replaceChildren
 find(xt=>xt.dataset.step===(K??B));mt&&(u.scrollTop=mt.offsetTop-u.offsetTop-mt.offsetHeight)}function F(A,K){let{sign:Z,
 word:at}=V(A);return s("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${at}`,"data-step":A,tabindex:A===
 B?"0":"-1","aria-current":A===K?"step":!1,"aria-label":`${n.labels[A]}: ${at}`,onclick:()=>{B=A,D("list",A)}},ft(A),s("s\
-pan",{},jt(Z),n.labels[A]))}function z(A,K,Z){let at=n.tray[A];return at?Ze(xn(i.drawing,at.parts),at.box,K,Z):null}let X=[],
+pan",{},jt(Z),n.labels[A]))}function z(A,K,Z){let at=n.tray[A];return at?Je(xn(i.drawing,at.parts),at.box,K,Z):null}let X=[],
 ut=new Map;function ft(A){let K=ut.get(A);if(K)return K;let Z=z(A,44,30),at=s("span",{class:"ts-thumb"},Z??"");return Z&&
 n.tray[A].moves&&lt(at,()=>A,()=>Z),ut.set(A,at),at}function lt(A,K,Z){let at=$n(A,{drawing:i.drawing,held:Z,begin:()=>{
 let mt=K();t.get("hand").step!==mt&&(B=mt,k({type:"take",step:mt}))},drop:mt=>{let xt=K();for(let yt of G.values())yt.flush();
@@ -1282,12 +1282,12 @@ now:K}=gt(),Z=vn(A.map(at=>at.value),K);A.find(at=>at.value===Z)?.click(),E()}le
 "Turn it",M,"Turn it: the other way round"),et=s("p",{class:"ts-hint"}),vt=s("div",{class:"ts-held-box"},H,et,tt),it="";
 lt(H,()=>t.get("hand").step,()=>H.querySelector("svg"));function E(){let{step:A,held:K,stands:Z}=t.get("hand"),{inputs:at,
 now:mt}=gt();tt.hidden=!at.length;let[xt,It]=n.tray[A??""]?.tool??[];if(vt.hidden=!A||Z||!(n.tray[A]?.moves||It),et.textContent=
-It&&xt||"",!A||vt.hidden)return;let yt=K.field&&mt||"",pe=`${A} ${yt}`;if(pe===it)return;it=pe;let je=K.looks?.[yt]??(It?
-[It,Eo]:null);H.replaceChildren((je?Ze(je[0],je[1],120,84):z(A,120,84))??"")}let j="",G=new Map;function dt(A){let K=Zt(
+It&&xt||"",!A||vt.hidden)return;let yt=K.field&&mt||"",pe=`${A} ${yt}`;if(pe===it)return;it=pe;let Re=K.looks?.[yt]??(It?
+[It,Eo]:null);H.replaceChildren((Re?Je(Re[0],Re[1],120,84):z(A,120,84))??"")}let j="",G=new Map;function dt(A){let K=Zt(
 A),Z=s("p",{class:"ts-read",id:K.read,role:"status"}),at=0,mt=yt=>{k({type:"set",name:A.name,value:yt}),at=h},xt=Gt(A).make(
 A,K,mt,()=>{}),It=Qt(A,K,null);return It.append(xt.element,Z),It.dataset.field=A.name,{element:It,flush:()=>xt.flush?.(),
-show(yt={},pe){if(pe<at)return;xt.show(yt);let es=yt.read?`read as ${yt.read}`:"";Z.textContent=yt.error?`▲ Look again: ${yt.
-error}`:es}}}let Lt=A=>s("dl",{class:"ts-facts"},...Rt(A));function pt(){let A=t.get("hand"),K=JSON.stringify(A);if(K===
+show(yt={},pe){if(pe<at)return;xt.show(yt);let ts=yt.read?`read as ${yt.read}`:"";Z.textContent=yt.error?`▲ Look again: ${yt.
+error}`:ts}}}let Lt=A=>s("dl",{class:"ts-facts"},...Rt(A));function pt(){let A=t.get("hand"),K=JSON.stringify(A);if(K===
 j)return;if(j=K,I.classList.toggle("ts-build-face",(A.fields??[]).some(yt=>yt.kind==="film")),f.dataset.stands=String(!!A.
 stands),G=new Map((A.fields??[]).map(yt=>[yt.name,dt(yt)])),!A.step){f.replaceChildren(s("p",{class:"ts-hint"},"No step \
 in hand. Choose one from the list, or press the button above it."));return}let Z=ot(`Do it: ${A.label}`,st);Z.classList.
@@ -1296,7 +1296,7 @@ values()].map(yt=>yt.element),xt=yt=>String(yt.dataset.field).startsWith("way-")
 pt ts-hand-name",tabindex:"-1"},A.label),s("div",{class:"ts-hand-row"},vt,s("div",{},...A.plain.map(yt=>s("p",{class:"ts\
 -hint"},yt)),...A.cautions.map(yt=>s("p",{class:"ts-caution"},s("b",{},"Take care: "),yt)),...mt.filter(xt),...A.card.length&&
 !mt.some(xt)?[Lt(A.card)]:[])),...A.read.length?[s("p",{class:"ts-prompt"},"Read at the bench"),Lt(A.read)]:[],...A.card.
-length&&mt.some(xt)?[Lt(A.card)]:[],...mt.filter(yt=>!xt(yt)),s("div",{class:"ts-tools"},...at));let It=Je(n.stages,A.step);
+length&&mt.some(xt)?[Lt(A.card)]:[],...mt.filter(yt=>!xt(yt)),s("div",{class:"ts-tools"},...at));let It=Ve(n.stages,A.step);
 It&&([a.value,B]=[It,A.step])}function st(){for(let A of G.values())A.flush();k({type:"do"},"after")}function J(){let A=t.
 get("view").asked_back,K=Q(f,"[data-field]").find(mt=>mt.dataset.field===A),Z=K&&Q(K,"input:not(:disabled), select, butt\
 on"),at=Q(f,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return Z?.[0]??
@@ -1320,8 +1320,8 @@ e),a=(i,d,l,u,p,f)=>Ct(i,{min:l,max:u,step:p,value:r[d],words:m=>`${m} ${f}`,onI
 ng","setting",e.low,e.high,e.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:a("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{asks:"What does the bolt get?",first:c.reach.box,begin:"\
 lengthen the adapter",picture:o.node,controls:Object.values(c).map(i=>i.row),set(i,d){o.set(i);for(let[l,u]of Object.entries(
-c))u.set(d[l])}}})}var De=t=>typeof t=="string"?t:t.text;function Cn(t,e,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
-o=a=>De(a.cells[e]??"").trim();return[...t].sort((a,c)=>{let[i,d]=[o(a),o(c)];if(!i||!d)return+!i-+!d;let[l,u]=[Number.parseFloat(
+c))u.set(d[l])}}})}var Be=t=>typeof t=="string"?t:t.text;function Cn(t,e,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+o=a=>Be(a.cells[e]??"").trim();return[...t].sort((a,c)=>{let[i,d]=[o(a),o(c)];if(!i||!d)return+!i-+!d;let[l,u]=[Number.parseFloat(
 i),Number.parseFloat(d)],p=Number.isNaN(l)||Number.isNaN(u)||l===u?r.compare(i,d):l-u;return n?-p:p})}function le(t,e){let n=document.getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||
 "/"}catch{}return`${r}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function Mo(t){let e="";for(let n=0;n<t.length;n+=32768)e+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(e)}
 async function En(t,e,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let c=r>=
@@ -1370,9 +1370,9 @@ dt=()=>{let st=f.get(M.id),J=st?Cn(M.rows,st.column,st.down):M.rows;E.replaceChi
 "descending":"ascending":null,Vt=()=>{f.set(M.id,{column:J,down:Pt&&!kt.down}),dt(),Q(it,`[data-key="${zt}"]`)[0]?.focus()};
 if(!st)return s("td");let zt=`sort:${M.id}:${J}`;return s("th",{scope:"col","aria-sort":_t,class:M.numbers.includes(J)?"\
 ts-figure":null},q(st,Vt,{class:"ts-sort","data-key":zt}),Pt?jt(kt.down?"▼":"▲"):null)},pt=st=>{let J=M.pick?s("inpu\
-t",{type:"checkbox","aria-label":st.cells.slice(0,3).map(De).join(" "),"data-key":`row:${M.id}:${st.key}`}):null;return J&&
+t",{type:"checkbox","aria-label":st.cells.slice(0,3).map(Be).join(" "),"data-key":`row:${M.id}:${st.key}`}):null;return J&&
 (J.checked=et.has(st.key),J.addEventListener("change",()=>{J.checked?et.add(st.key):et.delete(st.key),G()})),s("tr",{},J?
-s("td",{class:"ts-tick"},J):null,...st.cells.map((kt,Pt)=>{let _t=!Pt&&!!De(kt);return s(_t?"th":"td",{scope:_t?"row":null,
+s("td",{class:"ts-tick"},J):null,...st.cells.map((kt,Pt)=>{let _t=!Pt&&!!Be(kt);return s(_t?"th":"td",{scope:_t?"row":null,
 class:M.numbers.includes(Pt)?"ts-figure":null},w(kt,`cell:${M.id}:${st.key}:${Pt}`))}))};return j?.addEventListener("cha\
 nge",()=>{if(et.clear(),j.checked)for(let{key:st}of M.rows)et.add(st);for(let st of Q(E,"td.ts-tick input"))st.checked=j.
 checked}),dt(),s("section",{},s("div",{class:"ts-desk-caption"},tt,q("Save as CSV",()=>t.send({type:"export",table:M.id}),
@@ -1397,7 +1397,7 @@ n.follow("msg:custom",M=>{if(M.type==="trouble"&&(L="",T=!1,N(),O()),M.type!=="s
 [`\uFEFF${M.text}`],{type:"text/csv"}));s("a",{href:H,download:M.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),
 $t(),X();let ut=!0,ft=new IntersectionObserver(([M])=>{ut=M.isIntersecting});ft.observe(e);let lt=0,gt=setInterval(()=>{
 let M=t.get("every");lt+=1,M&&lt>=M&&ut&&!document.hidden&&(lt=0,I("look"))},1e3);return()=>{clearInterval(gt),clearTimeout(
-z),ft.disconnect(),n.close()}}function Qe(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
+z),ft.disconnect(),n.close()}}function Ze(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
 n.toDateString()?o:`${a} ${o}`}var To="twoshaft-unsent:";function Mn(t,e){let n=To+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
@@ -1431,19 +1431,19 @@ wanted&&!g.used?"▲ ":g.used?"● ":"○ ",L=g.used?"in use":g.wanted?`not used
 "not used; the drawn figures stand",T=g.stale?` The tables and choices of this task are still the ones from before. ${g.
 used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${b}${L}${T}`,
 g.wanted&&!g.used&&(o.open=!0)}return{element:o,show:m,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!u||(u=!1,r().
-stale&&n())},lost(){for(let g of[d,l,...p.map(v=>v.input)])g.disabled=!0}}}var Bo=5e3,Do=2e3,Po={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},ts="kept in this browser until it can be\
+stale&&n())},lost(){for(let g of[d,l,...p.map(v=>v.input)])g.disabled=!0}}}var Bo=5e3,Do=2e3,Po={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Qe="kept in this browser until it can be\
  saved";function Ro(t,e,n,r){let o=Gt(t),a=Zt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
 role:"status"}),d=0,l=null,u={},p=()=>{clearTimeout(l??void 0),l=null},f=x=>{n.put(t.name,x,u.revision??0),m(x)},m=x=>{d+=
-1,b("wait",r()?ts:"saving"),p(),l=window.setTimeout(()=>b("wait",ts),Bo),e({type:"save",name:t.name,value:x,turn:d})},g=o.
+1,b("wait",r()?Qe:"saving"),p(),l=window.setTimeout(()=>b("wait",Qe),Bo),e({type:"save",name:t.name,value:x,turn:d})},g=o.
 make(t,a,f,(x,N)=>{x?(n.put(t.name,N,u.revision??0),b("wait","not saved yet: press Enter or leave the box")):l===null&&(n.
 drop(t.name),L(u))}),v=Qt(t,a,a.status);o.status==="above"?v.append(i,g.element,c):v.append(g.element,c,i);function b(x,N){
 i.className=`ts-status ts-status-${x}`,i.dataset.text!==N&&(i.dataset.text=N,i.replaceChildren(jt(Po[x]),` ${N}`))}function L(x,N=!1){
 if(u=x??{},g.show(u),c.replaceChildren(u.read?`read as ${u.read}`:""),!N)if(u.error){let{error:y,saved:I="",note:C}=u;b(
-"unread",`Look again: ${y} Kept as typed, ${Qe(I)}${C?`; ${C}`:""}.`)}else u.saved&&!u.blank?b("saved",`saved ${Qe(u.saved)}${u.
+"unread",`Look again: ${y} Kept as typed, ${Ze(I)}${C?`; ${C}`:""}.`)}else u.saved&&!u.blank?b("saved",`saved ${Ze(u.saved)}${u.
 note?`; ${u.note}`:""}`):b("none",o.blank??"not answered yet")}let T=()=>i.classList.contains("ts-status-bad");return{name:t.
 name,element:v,show(x){l===null&&L(x,T())},saved(x){x.turn===d&&(g.pending?.()||n.drop(t.name),p(),L(x.state))},refused(x){
 x.turn===d&&(p(),g.refused(),b("bad",`not saved: ${x.reason}`))},off(){clearTimeout(l??void 0),(l!==null||g.pending?.())&&
-b("wait",ts)},catchUp(){let x=n.get(t.name);x&&(On(x,u)?(g.show({...u,value:x.value,error:""}),m(x.value)):n.drop(t.name))},
+b("wait",Qe)},catchUp(){let x=n.get(t.name);x&&(On(x,u)?(g.show({...u,value:x.value,error:""}),m(x.value)):n.drop(t.name))},
 flush:()=>g.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:T(),waiting:l!==
 null})}}function Dn({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=Mn(window.localStorage,r),a=!1,c=()=>a||p.isLost(),
 i=n.map(y=>Ro(y,m,o,c)),d=new Map(i.map(y=>[y.name,y])),l=s("p",{class:"ts-who"}),u=s("p",{class:"ts-total"});de(t.get("\
@@ -1463,7 +1463,7 @@ Node&&e.contains(y.relatedTarget)||T()}),p.follow("change:states change:header",
 aved"&&(d.get(y.name)?.saved(y),x?.postMessage(t.get("task_id"))),y.type==="refused"&&d.get(y.name)?.refused(y),g()}),p.
 follow("msg:custom",f.hear),p.follow("change:bench",f.show),v();for(let y of i)y.catchUp();g(),f.show(),p.alert.textContent=
 t.get("notice");let N=In(e,`${r}/${t.get("task_id")}`);return()=>{clearTimeout(L),N(),x?.close(),p.close(),document.removeEventListener(
-"visibilitychange",T),window.removeEventListener("focus",T)}}function Pe(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
+"visibilitychange",T),window.removeEventListener("focus",T)}}function De(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
 t.setItem(r,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(r),e.setItem(o,String(a))},get(){try{
 let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(e.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
 return null}}}}var jo={right:"●",other:"◆",unread:"▲"};function Ho(t){let e=Zt(t),n=s("p",{class:"ts-told",id:e.status,role:"stat\
@@ -1483,15 +1483,15 @@ ect, [tabindex]")[0]??(d.hidden?i:d)).focus({preventScroll:!0})},m=()=>{u=t.get(
 map(({element:v})=>v)),r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,
 a.replaceChildren(...Rt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=e.contains(
 document.activeElement);m(),v&&f()}),n.follow("change:told change:values change:notice change:fresh",p),m();let g=t.get(
-"place");if(g){let v=Pe(sessionStorage,localStorage,g).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.
+"place");if(g){let v=De(sessionStorage,localStorage,g).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.
 close()}var Rn="twoshaft-mine";var jn="This is done as soon as the connection is back.",Wo={"to get":"○",open:"◐","handed in":"●","changed since":"\
 ◑",feedback:"✓"},_o={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
-feedback:"Marked"},Re=(t,e,n)=>s("a",{href:le("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"t\
+feedback:"Marked"},Pe=(t,e,n)=>s("a",{href:le("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"t\
 s-link"},e);function Hn(t){return s("ul",{class:"ts-gaps"},...t.map(({task:e,missing:n,asked:r,unread:o})=>s("li",{},`${e}\
 : `,n===r?"nothing answered":n?`${n} of ${r} missing`:"",...o.map(([a,c])=>s("span",{},s("b",{},"cannot be read: "),`“${a}\
 ” ${c}`)))))}function Fo(t){let e=({name:r})=>Number(r.split("-").at(-1)),n=[...t].sort((r,o)=>e(r)-e(o)).flatMap(({notebooks:r})=>r.
 map(o=>[o.split("/").pop()??"",o]));localStorage.setItem(Rn,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(
-new Event("storage"))}var ue=null;function Wn({model:t,el:e}){let n="",r=Pe(sessionStorage,localStorage,t.get("place")),
+new Event("storage"))}var ue=null;function Wn({model:t,el:e}){let n="",r=De(sessionStorage,localStorage,t.get("place")),
 o=!1,a=(w=!0)=>{o=w,o&&ue&&(d.textContent=jn)},c=nt({model:t,el:e},{kind:"start",lost:a,line:a}),i=s("div",{}),d=s("p",{
 class:"ts-said",role:"status"});c.show(c.alert,d,i);let l=(w,D={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&D.
 quietly||(D.quietly||(ue={type:w,...D},i.setAttribute("aria-busy","true"),d.textContent=o?jn:"One moment.",c.alert.textContent=
@@ -1506,7 +1506,7 @@ bel",{for:D},"Sign-in word from your slip"),U),s("button",{type:"submit",class:"
 "Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function m(w,D){let _=F=>`${F}:${w.name}`,U=s("div",{class:"ts-doing"});
 for(let F of w.feedback.slice(0,1))U.append(s("a",{href:le("files",F),target:"_blank",class:"ts-link","data-key":_("feed\
 back")},"Read feedback"));for(let F of w.notebooks){let z=w.notebooks.length===1?"Open":`Open ${F.split("/").pop()}`;U.append(
-Re(F,z,_(`open ${F}`)))}w.can_get&&U.append(p(w.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:w.name}),!w.
+Pe(F,z,_(`open ${F}`)))}w.can_get&&U.append(p(w.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:w.name}),!w.
 notebooks.length)),w.can_hand_in&&U.append(p(w.receipt?"Hand in again":"Hand in",_("hand in"),()=>l("hand-in",{name:w.name})));
 for(let F of U.children)F.setAttribute("aria-label",`${F.textContent}: ${w.title}`);let rt=t.get("asking")===w.name,bt=w.
 receipt||w.unread>0,V=s("tr",{},s("th",{scope:"row"},w.title),s("td",{},w.due?s("span",{class:"ts-due","aria-hidden":"tr\
@@ -1516,12 +1516,12 @@ s("span",{class:"ts-small-line"},w.detail),D?s("span",{class:"ts-small-line"},`M
 V,s("tr",{},s("td",{colspan:4},v(w)))];if(!bt||!w.gaps.length)return[V];let $t=s("td",{colspan:4},s("b",{},g(w)),Hn(w.gaps));
 return[V,s("tr",{},$t)]}let g=({left:w,unread:D})=>Wt([w?`${w} ${w===1?"answer is":"answers are"} missing`:null,D?`${D} \
 cannot be read`:null]).join(", ");function v(w){let D=ct("question"),_=s("div",{class:"ts-doing"});for(let rt of w.notebooks)
-_.append(Re(rt,"Go on with it",`go on:${w.name}`));let U=g(w);return _.append(p(U?"It is my own work: hand in as it is":
+_.append(Pe(rt,"Go on with it",`go on:${w.name}`));let U=g(w);return _.append(p(U?"It is my own work: hand in as it is":
 "It is my own work: hand in",`hand in anyway:${w.name}`,()=>l("hand-in",{name:w.name,own:!0}),!U)),s("div",{class:"ts-qu\
 estion",role:"group",tabindex:-1,"aria-labelledby":D,"data-key":"question"},s("p",{id:D},s("b",{},`${w.title}: not hande\
 d in yet.${U?` ${U}.`:""}`),U?" An answer that is missing or cannot be read earns nothing.":null),U?Hn(w.gaps):null,s("p",
 {},"By handing in you state: ",s("b",{},t.get("statement"))),_)}let b=new Set,L={met:"✓",enough:"◐","not yet":"○"};
-function T(w,D){let _=w.entries.map(V=>D.find($t=>$t.name===V)).filter(V=>V!==void 0),U=w.lesson?Re(w.lesson,`Lesson ${w.
+function T(w,D){let _=w.entries.map(V=>D.find($t=>$t.name===V)).filter(V=>V!==void 0),U=w.lesson?Pe(w.lesson,`Lesson ${w.
 title}`,`lesson:${w.lesson}`):s("span",{class:"ts-small-line"},"no lesson here"),rt=s("details",{open:b.has(w.module)},s(
 "summary",{"data-key":`outcomes:${w.module}`},`Outcomes: ${w.count||"none"}`),s("ul",{},...w.outcomes.map(([V,$t,F,z])=>s(
 "li",{},s("span",{class:"ts-shape","aria-hidden":"true"},L[V]||""),s("b",{},`${V}${F&&V==="enough"?`, ${F}`:""}: `),$t,F&&
@@ -1535,7 +1535,7 @@ name} (${w.id})`),w.ticket?p("Not you? Sign out","sign-out",()=>{r.drop(),l("sig
 "twoshaft-signed-out"))}):null),D.length?null:s("p",{},"Nothing is assigned yet."),_,p("Look again","look",()=>l("look")))}
 function N(){let w=!!t.get("me").id,D=t.get("modules").map(rt=>rt.lesson),U=t.get("lessons").filter(([rt])=>!w||!D.includes(
 rt));return U.length?s("section",{},s("h2",{},w?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...U.map(([rt,
-bt])=>s("li",{},Re(rt,bt,`lesson:${rt}`))))):null}let y=!1,I=t.get("me").id?null:r.get(),C=I!==null;function h(){let w=t.
+bt])=>s("li",{},Pe(rt,bt,`lesson:${rt}`))))):null}let y=!1,I=t.get("me").id?null:r.get(),C=I!==null;function h(){let w=t.
 get("me");w.id?de(t.get("look")):Nn(),w.id?r.keep(w):(y||I&&!C)&&r.drop(),y=!!w.id,Fo(w.id?t.get("entries"):[])}let $=0,
 k="",O=()=>Q(i,"[data-key]"),B=()=>i.querySelector("input[data-key=word]");function W(){let D=O().find(gt=>gt===document.
 activeElement)?.dataset.key;i.removeAttribute("aria-busy");let _=!!t.get("me").id;d.textContent=t.get("said"),c.alert.textContent=
@@ -1547,6 +1547,6 @@ i,"a, button, select")[0];lt?.focus({preventScroll:!0}),d.scrollIntoView({block:
 earest"})}let Y=()=>{clearTimeout($),$=setTimeout(()=>{let w=C;C=!1,w||(ue=null),h(),W(),w&&u()},0)};t.on("change",Y),h(),
 W(),I?t.send({type:"resume",name:I.id,ticket:I.ticket}):u();let P=()=>{!document.hidden&&t.get("me").id&&l("look",{quietly:!0})},
 S=new IntersectionObserver(([w])=>{w.isIntersecting&&P()});return S.observe(e),document.addEventListener("visibilitychan\
-ge",P),()=>{clearTimeout($),t.off("change",Y),S.disconnect(),document.removeEventListener("visibilitychange",P),c.close()}}var Uo={bench:As,build:Is,cord:Ds,depth:Ps,desk:An,exploded:Ks,face:zs,fault_board:Ys,form:Dn,gate:Vs,gears:Js,hazards:Zs,
-lifting:Qs,micrometer:tn,own_checks:en,press:sn,question:Pn,rules:nn,runout:on,sealant:un,seat:pn,shims:fn,sketch:hn,start:Wn,
+ge",P),()=>{clearTimeout($),t.off("change",Y),S.disconnect(),document.removeEventListener("visibilitychange",P),c.close()}}var Uo={bench:Es,build:Ts,cord:Bs,depth:Ds,desk:An,exploded:qs,face:Ks,fault_board:Gs,form:Dn,gate:Xs,gears:Vs,hazards:Js,
+lifting:Zs,micrometer:Qs,own_checks:tn,press:en,question:Pn,rules:sn,runout:nn,sealant:un,seat:pn,shims:fn,sketch:hn,start:Wn,
 thread:gn,unit_section:mn,whole_build:Sn,wrench:Ln};export{Uo as screens};

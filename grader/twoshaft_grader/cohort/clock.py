@@ -18,10 +18,11 @@ def stamp(moment: datetime) -> str:
     return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
 
 
+def wall_clock(at: str, zone: tzinfo) -> str:
+    """A moment of a file (ISO 8601), as a clock on the wall in that zone shows it."""
+    return f"{datetime.fromisoformat(at).astimezone(zone):%Y-%m-%d %H:%M}"
+
+
 def as_read(text: str, zone: tzinfo) -> str:
-    """A text in which each moment that `stamp` wrote stands as a clock in that zone shows it."""
-
-    def shown(found: re.Match[str]) -> str:
-        return f"{datetime.fromisoformat(found[0]).astimezone(zone):%Y-%m-%d %H:%M}"
-
-    return _STAMP.sub(shown, text)
+    """A text in which each moment that `stamp` wrote stands as :func:`wall_clock` shows it."""
+    return _STAMP.sub(lambda found: wall_clock(found[0], zone), text)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime, tzinfo
+from datetime import tzinfo
 from typing import TYPE_CHECKING, Any
 
 from rich.box import SIMPLE
@@ -11,7 +11,7 @@ from rich.table import Table
 from rich.text import Text
 
 from twoshaft.outcomes import Observation, State
-from twoshaft_grader.cohort.clock import as_read
+from twoshaft_grader.cohort.clock import as_read, wall_clock
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
@@ -86,7 +86,7 @@ def observations_table(title: str, listed: list[Listed], zone: tzinfo) -> Table:
         seen = one.seen
         table.add_row(
             str(one.number),
-            seen.seen_on or _moment(seen.at, zone),
+            seen.seen_on or wall_clock(seen.at, zone),
             one.learner.id,
             one.learner.name,
             seen.outcome,
@@ -125,7 +125,7 @@ def trail_table(title: str, acts: Sequence[Act], zone: tzinfo) -> Table:
     for one in acts:
         by = one.by if one.by == one.account else f"{one.by} ({one.account})"
         table.add_row(
-            str(one.number), _moment(one.at, zone), by, one.did, one.what,
+            str(one.number), wall_clock(one.at, zone), by, one.did, one.what,
             as_read(one.before, zone), as_read(one.after, zone), one.why, one.ended,
         )  # fmt: skip
     return table
@@ -138,14 +138,10 @@ def appeals_table(title: str, appeals: Sequence[Appeal], zone: tzinfo) -> Table:
         table.add_column(heading, no_wrap=heading in ("no.", "when", "id"))
     for one in appeals:
         table.add_row(
-            str(one.number), _moment(one.at, zone), one.learner, one.assignment,
+            str(one.number), wall_clock(one.at, zone), one.learner, one.assignment,
             one.about or "the whole mark", one.why, one.ruling or "open", one.ruled_by, one.reason,
         )  # fmt: skip
     return table
-
-
-def _moment(at: str, zone: tzinfo) -> str:
-    return f"{datetime.fromisoformat(at).astimezone(zone):%Y-%m-%d %H:%M}"
 
 
 def not_done_table(title: str, left: Sequence[NotDone]) -> Table:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
 
 from twoshaft_grader.cohort.appeals import appeals_of, enter_appeal, rule_on
 from twoshaft_grader.cohort.assign import Assigned, assignments_of, read_assigned
+from twoshaft_grader.cohort.clock import wall_clock
 from twoshaft_grader.cohort.decisions import changes_of, decide
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import read_mark
@@ -63,7 +63,7 @@ class ChangeAndAppeal(Page):
                         str(one.number),
                         (
                             str(one.number),
-                            f"{datetime.fromisoformat(one.at).astimezone(zone):%Y-%m-%d %H:%M}",
+                            wall_clock(one.at, zone),
                             one.learner, one.assignment, one.about or "the whole mark", one.why,
                             Cell(one.ruling or "open", _SHAPES[one.ruling or ""]),
                             one.ruled_by, one.reason,

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
 
 from twoshaft_grader.cohort.assign import assignments_of, read_assigned
+from twoshaft_grader.cohort.clock import wall_clock
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner
@@ -110,7 +110,7 @@ class Supervised(Page):
     def _table(self, sittings: Sequence[Sitting]) -> Table:
         def when(text: str) -> str:
             zone = self.desk.cohort.zone
-            return f"{datetime.fromisoformat(text).astimezone(zone):%Y-%m-%d %H:%M}"
+            return wall_clock(text, zone)
 
         rows = tuple(
             Row(

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
 
-from twoshaft_grader.cohort.clock import as_read
+from twoshaft_grader.cohort.clock import as_read, wall_clock
 from twoshaft_grader.cohort.trail import check_trail, read_head, read_trail
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import Act, Cell, Field, Form, Part, Row, Table, Values
@@ -31,13 +30,12 @@ class Trail(Page):
             words = " ".join((one.did, one.what, one.by, one.after, one.why)).casefold()
             if self._about not in words:
                 continue
-            when = f"{datetime.fromisoformat(one.at).astimezone(zone):%Y-%m-%d %H:%M}"
             by = one.by if one.by == one.account else f"{one.by} ({one.account})"
             rows.append(
                 Row(
                     str(line.place),
                     (
-                        str(one.number), when, by, one.did, one.what,
+                        str(one.number), wall_clock(one.at, zone), by, one.did, one.what,
                         as_read(one.before, zone), as_read(one.after, zone), one.why, one.ended,
                     ),
                 )

@@ -11,7 +11,7 @@ from twoshaft.models import closeout
 from twoshaft.models.geartrain import cone_torque
 from twoshaft.models.strip import litres_at, viscosity
 from twoshaft.models.viscosity import walther
-from twoshaft.plots.closing import MARKS, causes_picture, leak_picture, oil_chart, pressure_picture
+from twoshaft.plots.closing import MARKS, causes_list, leak_picture, oil_chart, pressure_picture
 from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.closeout import CloseOut
@@ -199,9 +199,9 @@ def _share(v, low):
 def test_pictures_say_what_they_show():
     assert "-60 mbar; the seals hold 200" in pressure_picture(-60, 200).words
     assert "145.0 mbar after 5 minutes" in leak_picture(150, 145, 147, 5).words
-    shown = causes_picture([("one", True), ("two", False)])
-    assert shown.words == "Left: one." and shown.svg.count("tsc-off") == 2
-    assert "No single cause" in causes_picture([("one", False)]).words
+    shown = causes_list([("one", True), ("two", False)])
+    assert shown.words == "Left: one." and shown.svg.count("ruled out") == 1
+    assert "No single cause" in causes_list([("one", False)]).words
 
 
 def test_moles_that_leak_by_the_equation_of_the_regulation():

@@ -27,10 +27,13 @@ _CSS = (
     f".tsc-line{{stroke:{style.INK_NOW};stroke-width:{style.THICK_PX};fill:none}}"
     f".tsc-limit{{stroke:{style.INK_NOW};stroke-width:3}}"
     f".tsc-air{{fill:{style.LIT_NOW};stroke:{style.INK_NOW}}}"
-    f".tsc-gone{{fill:{style.QUIET_NOW}}}"
     f".tsc-disc{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW}}}"
 )
-
+_LIST_CSS = (
+    ".tsc-causes{list-style:none;margin:0;padding:4px 0 4px 16px;columns:16em auto}"
+    ".tsc-causes li{line-height:24px;break-inside:avoid}"
+    f".tsc-out{{color:{style.QUIET_NOW}}}"
+)
 _APART_PX = 14.0  # between marks of a scale that are said
 
 
@@ -225,7 +228,7 @@ def leak_picture(start_mbar: float, read_mbar: float, one_mbar: float, minutes: 
     return Sketch(drawing.text(), words)
 
 
-def causes_picture(causes: Sequence[tuple[str, bool]]) -> Sketch:
+def causes_list(causes: Sequence[tuple[str, bool]]) -> Sketch:
     """List causes; those that are ruled out are struck through.
 
     Parameters
@@ -235,16 +238,14 @@ def causes_picture(causes: Sequence[tuple[str, bool]]) -> Sketch:
     Returns
     -------
     Sketch
+        A list in HTML, of one column where the page is narrow.
     """
     left = [name for name, there in causes if there]
     words = f"Left: {'; '.join(left)}." if left else "No single cause of the table explains it."
-    rows = math.ceil(len(causes) / 2)
-    drawing = Drawing(WIDTH_PX, 24.0 * rows + 16, words, words)
-    drawing.add(f"<style>{_CSS}.tsc-off{{text-decoration:line-through}}</style>")
-    for k, (name, there) in enumerate(causes):
-        x, y = 16 + (WIDTH_PX / 2) * (k // rows), 26 + 24 * (k % rows)
-        kind = "tsf-h" if there else "tsf-t tsc-gone tsc-off"
-        drawing.add(f'<text class="{kind}" x="{x:.0f}" y="{y}">{escape(name)}</text>')
-    # Narrower, names of the left column would run into those of the right: it is moved sideways.
-    svg = drawing.text().replace("<svg ", f'<svg style="min-width:{0.9 * WIDTH_PX:.0f}px" ', 1)
-    return Sketch(svg, words)
+    lines = "".join(
+        f"<li><strong>{escape(name)}</strong></li>"
+        if there
+        else f'<li class="tsc-out"><s>{escape(name)}</s>, ruled out</li>'
+        for name, there in causes
+    )
+    return Sketch(f'<style>{_LIST_CSS}</style><ul class="tsc-causes">{lines}</ul>', words)

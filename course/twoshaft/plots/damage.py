@@ -137,9 +137,7 @@ def _framed(inside: str, words: str) -> str:
         f"M{k * PX_PER_MM:g} {tall}v{10 if k % 10 == 0 else 7 if k % 5 == 0 else 4}"
         for k in range(int(LONG_MM) + 1)
     )
-    numbers = "".join(
-        text(k * PX_PER_MM + 3, tall + 24, f"{k}" if k else "0 mm") for k in range(0, 60, 10)
-    )
+    numbers = millimetres(LONG_MM, 10, PX_PER_MM, tall + 24)
     body = f'<rect class="tsd-metal" x="0" y="0" width="{wide}" height="{tall}"/>{inside}'
     return drawn(wide, tall + _BELOW_PX, words, body + line(ticks, "tsd-ruler") + numbers)
 
@@ -368,6 +366,14 @@ def line(d: str, kind: str) -> str:
 def text(x: float, y: float, words: str) -> str:
     """Words beside a scale."""
     return f'<text class="tsd-text" x="{x:.1f}" y="{y:.1f}">{words}</text>'
+
+
+def millimetres(long: float, step: int, px_per_mm: float, y: float) -> str:
+    """The numbers of a scale; the last says the unit, where it has room in small pictures too."""
+    marks = range(0, int(long - step) + 1, step)
+    return "".join(
+        text(mm * px_per_mm + 3, y, f"{mm} mm" if mm == marks[-1] else f"{mm}") for mm in marks
+    )
 
 
 def drawn(wide: float, tall: float, words: str, body: str, least: float = 0) -> str:

@@ -24,10 +24,14 @@ html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8
 @container (max-width: 640px) {
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
 }
+@container (max-width: 440px) {
+  .twoshaft table.given .sentence { min-width: 42cqi; }
+}
 """
 
 _BROAD = 4  # columns that stand side by side in half a page
 _WORDS = 12  # letters from which on a column needs some width to be read
+_SENTENCE = 48  # and from which on it needs much of a narrow page
 
 
 @dataclass(frozen=True)
@@ -47,7 +51,7 @@ class GivenTable:
             bool(rows) and all(_is_number(row[i]) for row in rows) for i in range(len(heads))
         ]
         kinds = [
-            "number" if number else "words" if any(len(row[i]) > _WORDS for row in rows) else ""
+            "number" if number else _kind(max((len(row[i]) for row in rows), default=0))
             for i, number in enumerate(numbers)
         ]
         head = "".join(
@@ -113,6 +117,13 @@ def _is_number(text: str) -> bool:
     except ValueError:
         return False
     return True
+
+
+def _kind(longest: int) -> str:
+    """The class of a column of texts, by its longest."""
+    if longest <= _WORDS:
+        return ""
+    return "words sentence" if longest > _SENTENCE else "words"
 
 
 def _cell(tag: str, text: str, kind: str, more: str = "") -> str:

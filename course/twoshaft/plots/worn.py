@@ -6,7 +6,7 @@ Outlines come from ``models.inspect``; the picture names no wear.
 from __future__ import annotations
 
 from twoshaft.models.inspect.worn import WIDE_MM, Worn, found_on
-from twoshaft.plots.damage import Lit, drawn, line, text
+from twoshaft.plots.damage import Lit, drawn, line, millimetres
 
 WIDE_PX, TALL_PX, SCALE_PX = 480.0, 208.0, 32.0
 _MARKS = {15.0: 5, 30.0: 2, 60.0: 1}
@@ -50,10 +50,7 @@ def _drawing(worn: Worn, words: str) -> str:
         for k in range(int(WIDE_MM[worn.part] * marks) + 1)
     )
     step = 10 if marks == 1 else 5 if marks == 2 else 2
-    numbers = "".join(
-        text(mm * scale + 3, TALL_PX + 26, f"{mm}" if mm else "0 mm")
-        for mm in range(0, int(WIDE_MM[worn.part]), step)
-    )
+    numbers = millimetres(WIDE_MM[worn.part], step, scale, TALL_PX + 26)
     ground = f'<rect class="tsd-bright" x="0" y="0" width="{WIDE_PX}" height="{TALL_PX}"/>'
     return drawn(WIDE_PX, TALL_PX + SCALE_PX, words,
                  ground + body + line(ticks, "tsd-ruler") + numbers)  # fmt: skip

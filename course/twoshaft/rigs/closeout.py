@@ -18,7 +18,7 @@ from twoshaft.models.closeout import (
 )
 from twoshaft.models.closeout.air import ZERO_K
 from twoshaft.models.viscosity import walther
-from twoshaft.plots.closing import causes_picture, leak_picture, oil_chart, pressure_picture
+from twoshaft.plots.closing import causes_list, leak_picture, oil_chart, pressure_picture
 from twoshaft.plots.driven_section import Sketch
 from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.units.quantities import Q
@@ -251,7 +251,7 @@ class RoadRig(Drawn):
             else "No single cause explains all of it. Try again, or think of two causes."
         )
         return self.shows(
-            causes_picture([(names[cause], cause in there) for cause in self.causes]), tell
+            causes_list([(names[cause], cause in there) for cause in self.causes]), tell
         )
 
 

@@ -7,7 +7,6 @@ registerKind("path", {
   prompt: "words",
   make(field, _ids, commit) {
     const list = pathList({
-      label: field.prompt,
       moves: field.moves,
       plan: field.plan,
       most: field.most,

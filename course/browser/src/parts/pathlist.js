@@ -40,13 +40,12 @@ function gatePicture(plan) {
  * The list with its picture.
  *
  * @param {object} options
- * @param {string} options.label
  * @param {[string, string][]} options.moves code and words of each
  * @param {Plan | null} options.plan
  * @param {number} options.most moves that there is room for
  * @param {(moves: string[]) => void} options.onChange
  */
-export function pathList({ label, moves, plan, most, onChange }) {
+export function pathList({ moves, plan, most, onChange }) {
   const labels = new Map(moves);
   /** @param {string} code */
   const words = (code) => labels.get(code) ?? code;
@@ -55,7 +54,7 @@ export function pathList({ label, moves, plan, most, onChange }) {
   let chosen = -1; // place in the list that the tools work on
   let disabled = false;
   const picture = plan ? gatePicture(plan) : null;
-  const list = make("ol", { class: "ts-pathlist", "aria-label": label });
+  const list = make("ol", { class: "ts-pathlist", "aria-label": "Your moves" });
   const empty = make(
     "p",
     { class: "ts-hint" },

@@ -466,265 +466,266 @@ e:var(--ts-paper);stroke-width:4px}.twoshaft .ts-pad{max-width:62rem}.twoshaft .
 ;border:1px solid var(--ts-line);background:var(--ts-paper)}.twoshaft .tsp-face{display:block;position:relative;width:10\
 0%;height:auto;touch-action:none;cursor:crosshair}.twoshaft .tsp-land{fill:var(--ts-faint);stroke:none}.twoshaft .tsp-ed\
 ge{fill:none;stroke:var(--ts-ink);stroke-linejoin:round}.twoshaft .tsp-text{fill:var(--ts-ink);font-family:var(--ts-font\
-);dominant-baseline:central;paint-order:stroke;stroke:var(--ts-paper);stroke-width:.5px;pointer-events:none;user-select:\
-none}.twoshaft .tsp-hole{fill:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill:var(--ts-ink)}.twoshaft .ts\
-p-guide,.twoshaft .tsp-reach,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .tsp-spot{stroke:var(--ts-ink\
-)}.twoshaft .tsp-stroke,.twoshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:round;stroke-linecap:butt}.tw\
-oshaft .tsp-film{stroke:var(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts-bead);stroke-linecap:round}\
-.twoshaft .tsp-wipe{stroke:var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:var(--ts-ink)}.twoshaft .tsp-l\
-ive{stroke:var(--ts-accent);stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fill:none;stroke:var(--ts-accen\
-t);stroke-dasharray:3 2;pointer-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[aria-invalid=true]{border:2p\
-x dashed var(--ts-ink)}.twoshaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twoshaft .ts-passes{padding-left:\
-2.5em;font-size:var(--ts-small);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{padding:2px 0}.twoshaft .ts-rem\
-ove{min-height:24px;padding:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;min-width:0}.twoshaft .ts-pa\
-d-tools .ts-pair{min-width:0}.twoshaft .ts-each{margin:0;padding-left:calc(3 * var(--ts-grid))}.twoshaft .ts-each li{pad\
-ding:calc(var(--ts-grid) / 2) 0}.twoshaft .ts-each li+li{border-top:1px solid var(--ts-line)}.twoshaft .ts-each-line{dis\
-play:inline-block;width:min(100% - 2 * var(--ts-grid),34em);margin-right:calc(2 * var(--ts-grid));vertical-align:top}.tw\
-oshaft .ts-each select{max-width:100%;min-width:0;vertical-align:top}.twoshaft .ts-pointed input[type=radio]{margin-righ\
-t:var(--ts-grid);vertical-align:top}.twoshaft .ts-pointed input[type=radio]+.ts-each-line{width:min(100% - 7 * var(--ts-\
-grid),34em)}.twoshaft .ts-scene{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .ts-scene svg{display:block;max-width:\
-max(100%,480px);max-height:none;height:auto}.twoshaft .ts-scene [data-mark],.twoshaft .ts-scene [data-spot]{cursor:point\
-er}.twoshaft .ts-scene [data-mark]:focus-visible{outline:none}.twoshaft .ts-scene [data-mark]:focus-visible .tss-ring{st\
-roke:var(--ts-accent);stroke-width:4px}.twoshaft .ts-scene .tss-near path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:v\
-ar(--ts-accent);stroke-width:2.4px}.twoshaft .ts-scene .tss-chosen .tss-ring{fill:var(--ts-accent);stroke:var(--ts-accen\
-t)}.twoshaft .ts-scene .tss-chosen .tss-letter{fill:var(--ts-on-accent)}.twoshaft .ts-scene .tss-on path:not(.tsu-behind\
-,.tsu-pitch,.tsu-line),.twoshaft .ts-scene .tss-placed path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent\
-);stroke-width:3px}.twoshaft .ts-scene .tss-placed{pointer-events:none}.twoshaft .ts-pictured{display:flex;flex-wrap:wra\
-p;gap:0 calc(2 * var(--ts-grid));align-items:flex-start}.twoshaft .ts-pictured>:first-child{flex:1 1 280px;min-width:min\
-(100%,240px)}.twoshaft-wide .ts-pictured>:first-child{position:sticky;top:0}.twoshaft .ts-pictures{display:grid;flex:2 1\
- 500px;min-width:0;grid-template-columns:repeat(auto-fit,minmax(min(100%,240px),1fr));gap:var(--ts-grid);margin:var(--ts\
--grid) 0}.twoshaft .ts-picture-card{position:relative;padding:var(--ts-grid);border:1px solid var(--ts-line);cursor:poin\
-ter}.twoshaft .ts-picture-card.ts-on{outline:3px solid var(--ts-accent)}.twoshaft .ts-picture-card svg{width:100%;height\
-:auto;max-height:300px}.twoshaft .ts-picture-letter{font-weight:600}.twoshaft .ts-trays{display:flex;flex-wrap:wrap;gap:\
-calc(2 * var(--ts-grid))}.twoshaft .ts-tray{display:flex;gap:var(--ts-grid);align-items:center}.twoshaft .ts-tray>div:la\
-st-child{display:grid;gap:calc(var(--ts-grid) / 2);max-width:22em}.twoshaft-form{padding-block:var(--ts-grid)}.twoshaft \
-.ts-top{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 calc(3 * var(--ts-grid));border-bottom:1px solid\
- var(--ts-line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaft .ts-who{font-size:var(--ts-small);color:var(--ts-quiet\
-)}.jp-Cell:has(.ts-top,.ts-build)~.jp-Cell .ts-top>.ts-who{display:none}.twoshaft .ts-field{border:0;min-width:0;margin:\
-calc(2 * var(--ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-weight:600;margin-bottom:var(--ts-grid)}.\
-twoshaft .ts-line-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft .ts-line-of+.ts-read,.t\
-woshaft .ts-line-of+.ts-read+.ts-status{display:inline}.twoshaft .ts-line-of+.ts-read:not(:empty){margin-right:calc(2 * \
-var(--ts-grid))}.twoshaft .ts-read.ts-error,.twoshaft .ts-status-unread{color:var(--ts-ink);font-size:var(--ts-text)}.tw\
-oshaft .ts-error .ts-shape,.twoshaft .ts-status-unread .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}\
-.twoshaft .ts-status-saved .ts-shape{color:var(--ts-good)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.\
-twoshaft .ts-order+.ts-read{display:none}.twoshaft .ts-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{curso\
-r:pointer;min-height:24px;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var\
-(--ts-line);padding:var(--ts-grid)}.twoshaft .ts-bench-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(m\
-in(100%,20em),1fr));gap:var(--ts-grid) calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-widt\
-h:0}.twoshaft .ts-bench-row select{max-width:100%;min-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(\
---ts-width)}.twoshaft .ts-bench-row .ts-read{min-height:0}.twoshaft.ts-question{border-left:4px solid var(--ts-accent);p\
-adding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-acts{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin-top:var(--\
-ts-grid)}.twoshaft .ts-told:not(:empty){margin-top:var(--ts-grid)}.twoshaft .ts-told-unread{border:2px solid var(--ts-in\
-k);padding:var(--ts-grid)}.twoshaft .ts-teacher{border-style:dashed;font-size:var(--ts-small)}.twoshaft.ts-question .ts-\
-title{font-weight:600}.twoshaft.ts-question:has(.ts-asked>:nth-child(2)){max-width:none}.twoshaft .ts-asked{display:grid\
-;grid-template-columns:repeat(auto-fit,minmax(min(100%,340px),1fr));gap:0 calc(4 * var(--ts-grid));align-items:start}.tw\
-oshaft-start>div{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.\
-twoshaft-start section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-\
-start .ts-sign-in{display:grid;grid-template-columns:minmax(0,1fr);gap:calc(1.5 * var(--ts-grid));justify-items:start}.t\
-woshaft-start .ts-pair{display:grid;grid-template-columns:minmax(0,1fr);gap:calc(var(--ts-grid) / 2);max-width:100%}.two\
-shaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-start .t\
-s-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.twosh\
-aft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-faint)}\
-.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);m\
-argin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(--ts-g\
-rid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-align:to\
-p;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);background:none;max-width:no\
-ne}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:nth-c\
-hild(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){width:24\
-%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-doing\
-{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hover,:f\
-ocus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center;min-height:var(--t\
-s-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-lessons .\
-ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)}.two\
-shaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:400;c\
-olor:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-content\
-:center;cursor:pointer}.twoshaft-start .ts-due{display:none}@media(max-width:560px){.twoshaft-start .ts-due{display:inli\
-ne}.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-table :is(tr,th,td):nth-ch\
-ild(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-gri\
-d) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft-start .ts-gaps{padding-left:calc(2 * v\
-ar(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span{display:block}.twoshaft-start .ts-question{border\
-:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk{max-width:1240px}.twoshaft-desk .ts-desk-top{\
-display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-\
-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-grid) 0;padding-bottom:var(--ts-grid);border-bottom\
-:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]{border-width:3px;font-weight:700}.twoshaft-desk :\
-is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-desk h3,.twoshaft-desk .ts-button{\
-font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-desk .\
-ts-said:not(:empty,.ts-hidden),.twoshaft-desk .ts-told{border-left:3px solid var(--ts-accent);padding:var(--ts-grid);bac\
-kground:var(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert,.ts-told,.ts-trouble){white-space:pre-line;max-width:none}\
-.twoshaft-desk .ts-desk-here{width:100%;scroll-margin-block:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-busy{display:fle\
-x;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor:progress}.twoshaft-desk .ts-\
-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:flex;flex-wrap:wrap;align-items:\
-center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) / 2)}.twoshaft-desk .ts-desk-s\
-croll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-table{border-collapse:collapse;m\
-argin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-align:left;vertical-align:top;w\
-hite-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);backgr\
-ound:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table tbody th{position:sticky;left\
-:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-index:1;background:var(--ts-pape\
-r);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-figure{text-align:right;font-v\
-ariant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk input[type=checkbox]{width:18px;\
-height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:24px;min-width:24px;padding:0\
-;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:pointer}.twoshaft-desk .ts-sort{\
-font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-form{display:grid;gap:var(--ts\
--grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.twoshaft-desk .ts-desk-form>*\
-{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;align-items:flex-start;gap:var(--\
-ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;grid-template-columns:minmax(0,auto);gap:ca\
-lc(var(--ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){font-weight:600}.twoshaft-desk\
- .ts-desk-field .ts-box{width:18em;max-width:100%}.twoshaft-desk .ts-desk-field select.ts-box{width:auto;min-width:min(1\
-8em,80vw)}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}.twoshaft-desk .ts-doing{display:flex;flex-wr\
-ap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{border:2px solid var(--ts-ink);padding:calc(1.\
-5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decora\
-tion:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visible{outline:3px solid var(--ts-accent);outlin\
-e-offset:2px}@media(forced-colors:active){.twoshaft-desk .ts-button[aria-current=page]{border-color:Highlight}.twoshaft-\
-desk .ts-first{border-width:2px;font-weight:700}.twoshaft-desk .ts-said:not(:empty,.ts-hidden),.twoshaft-desk .ts-told{b\
-order:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:var(--ts-grid) calc(2 * var(--ts-grid))\
-;align-items:flex-start}.twoshaft .tsj-bench>*{flex:1 1 240px;min-width:0;max-width:max-content}.twoshaft .tsj-bench svg\
-{display:block;max-width:100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.two\
-shaft .tsj-bolt:focus-visible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{strok\
-e-width:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper\
-)}.twoshaft .tsj-slide{display:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;\
-max-width:40vw;accent-color:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-varian\
-t-numeric:tabular-nums;font-weight:600}.twoshaft .tsj-happened{min-height:1.5em}.twoshaft .tsj-check{display:inline-flex\
-;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;acc\
-ent-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px \
-calc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .ts\
-j-settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-setting\
-s select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-settin\
-gs{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-\
-font);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft tabl\
-e.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:1px 12px 1px 0;border-bottom:1\
-px solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft tab\
-le.tsk-board tbody th{min-width:18ch;max-width:54ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:\
-right;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:36ch}.twoshaft tab\
-le.tsk-board :is(select,button){min-height:28px}.twoshaft table.tsk-board{font-size:var(--ts-small)}.twoshaft table.tsk-\
-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)}.twos\
-haft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaft .tsk\
--more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.twoshaf\
-t table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:absolute;w\
-idth:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(--ts-l\
-ine);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft table.tsk-\
-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-space:norm\
-al}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft table.ts\
-k-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:600}.two\
-shaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.tsk-boar\
-d td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{display:grid;grid-\
-template-columns:auto minmax(0,1fr);gap:0 calc(2 * var(--ts-grid));align-items:start;cursor:default;touch-action:pan-y;p\
-adding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twoshaft .ts-pulling .tsg-\
-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{user-select:none}.twosha\
-ft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twoshaft .ts-log .ts-stoppe\
-d{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--ts-grid));max-width:cal\
-c(var(--ts-width) + 12ch)}.twoshaft .ts-gate .ts-scroll{margin:0;padding:0}.twoshaft .ts-gate .ts-prompt{margin-top:0}.t\
-woshaft .ts-gate-work .ts-prompt{margin-block:0}.twoshaft .ts-gate-hint{max-width:none}.twoshaft .ts-gate+.ts-happened{m\
-in-height:1.5em}.twoshaft .ts-proof{max-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:3\
-4em;max-width:100%}.twoshaft .ts-gate:focus-visible{outline-offset:-3px}.twoshaft .ts-lever .tsl-spot{fill:transparent;c\
-ursor:pointer}.twoshaft .ts-lever .tsl-spot:hover{fill:var(--ts-faint);stroke:var(--ts-accent)}.twoshaft .ts-lever .tsl-\
-knob{fill:var(--ts-accent);stroke:var(--ts-paper);stroke-width:2;cursor:grab;touch-action:none}.twoshaft .ts-lever .tsl-\
-in{text-decoration:underline;font-weight:800}.twoshaft .ts-gate-work{display:grid;grid-template-columns:minmax(0,3fr) mi\
-nmax(0,2fr);gap:0 calc(3 * var(--ts-grid))}.twoshaft .ts-gate-work .ts-log{max-height:9rem}.twoshaft .ts-gate-work .ts-m\
-oves{display:grid;grid-template-columns:repeat(auto-fill,minmax(200px,1fr))}.twoshaft .ts-gate-work .ts-moves{gap:4px;ma\
-rgin-top:0}.twoshaft .ts-gate-work .ts-moves .ts-button{font-size:var(--ts-small);line-height:1.25}@media(max-width:900p\
-x){.twoshaft .ts-gate,.twoshaft .ts-gate-work{grid-template-columns:minmax(0,1fr)}}.twoshaft .tsw-train.ts-scroll.ts-fit\
- svg{min-width:540px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:grid;grid-template-columns:\
-repeat(auto-fit,minmax(min(100%,240px),1fr));gap:4px var(--ts-grid);max-width:900px;margin:var(--ts-grid) 0}.twoshaft .t\
-sw-count{box-sizing:border-box;display:grid;grid-template-columns:68px minmax(0,1fr);column-gap:var(--ts-grid);align-ite\
-ms:center;padding:2px 4px;border:1px solid var(--ts-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.t\
-woshaft .tsw-count.tsw-hand{border:2px solid var(--ts-accent);padding:1px 3px}.twoshaft .tsw-count.tsw-held{border-style\
-:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .\
-tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:100%;height:auto;touch-action:none;cursor:grab;user-select:none}.t\
-woshaft .tsw-dial:active{cursor:grabbing}.twoshaft .tsw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.\
-twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent\
-);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.two\
-shaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-number{font:calc(15px * var(--ts-grown, 1)) var(--ts-font);fill:var\
-(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{font-family:monospace;font-size:var(--ts-small);max-height:4.5em;ov\
-erflow-y:auto}.twoshaft .tsw-figure{font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft\
- .tsw-happened{min-height:1.5em}.twoshaft .tsw-say{max-width:none}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts\
--grid) 0}.twoshaft .tsh-picture svg{display:block;width:100%;min-width:680px;max-width:1100px;height:auto}.twoshaft .tsh\
--place{cursor:pointer}.twoshaft .tsh-place:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);\
-stroke-width:1}.twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:\
-2}.twoshaft .tsh-place:focus-visible .tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-w\
-eight:600}.twoshaft .tsh-box{border-left:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5\
-.5em}.twoshaft .tsh-head,.twoshaft .tsh-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!importa\
-nt}.twoshaft .tsh-told .ts-facts{margin-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-f\
-it,minmax(min(26em,100%),1fr));gap:0 calc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row\
-{display:grid;grid-template-columns:12em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:28px}.twos\
-haft .tsl-row input{width:100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify\
--self:start}.twoshaft .tsl-figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:a\
-uto}.twoshaft .tsl-drawing svg{display:block;width:100%;min-width:520px;max-width:820px;height:auto}.twoshaft .tsl-sum{f\
-ont-variant-numeric:tabular-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-co\
-lumns:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}\
-.twoshaft .tsp-section{flex:1 1 320px;overflow-x:auto}.twoshaft .tsp-gauge{width:190px;height:173px;flex:none}.twoshaft \
-.tsp-section svg{display:block;max-width:100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twosh\
-aft .ts-cells{position:absolute;pointer-events:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:non\
-e;stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stro\
-ke-linejoin:round}.twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>\
-.tsp-spot,.twoshaft .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:\
-flex;flex-wrap:wrap;gap:4px calc(2 * var(--ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{displa\
-y:inline-flex;align-items:center;gap:4px}.twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.tw\
-oshaft-rig .ts-pad-tools .ts-box{max-width:15em}.twoshaft-rig .ts-beside .ts-facts{max-width:none}.twoshaft .ts-range{ac\
-cent-color:var(--ts-accent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-unit{overflo\
-w:auto;max-height:max(20rem,min(620px,100vh - 370px));border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-acti\
-on:pan-x pan-y pinch-zoom}.twoshaft .ts-unit svg{display:block;min-width:640px;max-width:none;max-height:none;margin-inl\
-ine:auto}.twoshaft .ts-apart .ts-unit svg{min-width:0;overflow:visible}.twoshaft .ts-unit [data-part]{cursor:pointer}.tw\
-oshaft .ts-unit .tsu-chosen path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent);stroke-width:3.2px;stroke\
--dasharray:none}.twoshaft .ts-unit [data-part]:hover path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent)}\
-.twoshaft .ts-unit:focus-visible{outline:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-unit-name{min-heig\
-ht:1.5em}.twoshaft .ts-unit-over{font-weight:600}.twoshaft .ts-unit-words p{max-width:var(--ts-width)}.twoshaft.ts-toget\
-her .tsu-number{display:none}.twoshaft .ts-unit :is(.tsu-axis,.tsu-number){pointer-events:none}.twoshaft .ts-apart{displ\
-ay:flex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-apart-tools{flex:1 1 280px;max-width:380px}.twoshaft .\
-ts-apart-tools .ts-slide>span{min-width:0}.twoshaft .ts-apart-tools .ts-slid{min-width:6em}.twoshaft .ts-apart-picture{f\
-lex:3 1 600px;min-width:0}.twoshaft .ts-nextin{min-height:3em}.twoshaft .ts-apart-list{list-style:none;margin:0;padding:\
-0 var(--ts-grid) 0 0;max-height:300px;overflow:auto;font-size:var(--ts-small)}.twoshaft .ts-apart-list li{padding:2px va\
-r(--ts-grid);border-left:4px solid transparent}.twoshaft .ts-apart-list .ts-current{border-left-color:var(--ts-accent);f\
-ont-weight:600}@media(forced-colors:active){.twoshaft .ts-apart-list li:not(.ts-current){border-left-color:Canvas}}.twos\
-haft .ts-space{display:block;width:100%;height:clamp(260px,100vh - 290px,460px);box-sizing:border-box;border:1px solid v\
-ar(--ts-line);margin:var(--ts-grid) 0;touch-action:none}.twoshaft .ts-space:focus-visible{outline:3px solid var(--ts-acc\
-ent);outline-offset:-3px}.twoshaft .ts-photographs{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-photogra\
-phs figure{flex:0 1 320px;margin:var(--ts-grid) 0}.twoshaft .ts-photographs svg{display:block;width:100%;height:auto;max\
--height:220px}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft .ts-told{min-height:1.\
-5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template:"tray unit" auto "hand unit" 1fr "hand\
- end" auto / minmax(20rem,1fr) minmax(0,738px);gap:var(--ts-grid) calc(2 * var(--ts-grid));align-items:start}.twoshaft .\
-ts-build-left{grid-area:tray}.twoshaft .ts-build-hand{grid-area:hand;min-width:0}.twoshaft .ts-build-unit{grid-area:unit\
-;min-width:0}.twoshaft .ts-build-face{grid-template:"tray hand" auto "end hand" 1fr / minmax(20rem,1fr) minmax(0,738px)}\
-.twoshaft .ts-build-end{grid-area:end;margin:0}.twoshaft .ts-build-unit .ts-unit{max-height:max(15rem,min(560px,100vh - \
-475px));margin-block:4px}.twoshaft .ts-build-unit :is(.ts-unit-name,.ts-in-picture){margin:0}.twoshaft .ts-buildlist{dis\
-play:grid;gap:4px;max-height:9.5rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{display:flex;align-items:center;\
-gap:var(--ts-grid);text-align:left;padding:1px var(--ts-grid);min-height:34px}.twoshaft .ts-thumb{flex:0 0 44px;height:3\
-0px;display:grid;place-items:center;color:var(--ts-ink)}.twoshaft .ts-buildstep[aria-current] .ts-thumb{background:var(-\
--ts-paper)}.twoshaft .ts-carry{cursor:grab;touch-action:none}.twoshaft .ts-inhand{display:block;max-width:none;overflow:\
-hidden;pointer-events:none}.twoshaft.ts-ghost{position:fixed;z-index:10000;transform:translate(-50%,-50%);opacity:.85;po\
-inter-events:none}.twoshaft .ts-thumb path{vector-effect:non-scaling-stroke;stroke-width:1px}.twoshaft .ts-hand-row{disp\
-lay:flex;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-hand-row>:last-child{flex:1;min-width:0}.twoshaft .ts-hand .ts-facts\
-{grid-template-columns:fit-content(60%) minmax(0,1fr)}.twoshaft .ts-hand-row .ts-facts{display:block}.twoshaft .ts-hand-\
-row .ts-facts dt{margin-top:4px}.twoshaft .ts-hand-row .ts-hint{margin:0}.twoshaft .ts-held-box{display:grid;gap:var(--t\
-s-grid);align-content:start}.twoshaft .ts-held-box[hidden],.twoshaft .ts-held-box [hidden]{display:none}.twoshaft .ts-he\
-ld-box>.ts-hint:empty{display:none}.twoshaft .ts-held-box>.ts-hint{max-width:126px}.twoshaft .ts-held-frame{display:grid\
-;place-items:center;min-width:124px;min-height:88px;border:1px dashed var(--ts-line)}.twoshaft .ts-buildstep-done{color:\
-var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-re\
-ady{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaf\
-t .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-grid);max-height:m\
-ax(13rem,min(24rem,100vh - 470px));overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-wid\
-th:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-caution{bo\
-rder-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record table{bord\
-er-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.\
-twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--t\
-s-line);background:none;white-space:normal}.twoshaft .ts-record th[scope=row]{font-weight:400}.twoshaft .ts-record .ts-b\
-lank{min-width:12em;height:2em}@media(min-width:52rem){.twoshaft .ts-build-face .ts-build-unit{display:none}.twoshaft .t\
-s-build-face .ts-hand{max-height:27rem}}@media(max-width:52rem){.twoshaft .ts-build,.twoshaft .ts-build-face{grid-templa\
-te:"tray" "hand" "unit" "end" / minmax(0,1fr)}.twoshaft .ts-hand{max-height:none}.twoshaft .ts-hand .ts-facts{grid-templ\
-ate-columns:minmax(0,1fr)}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:3px soli\
-d Highlight}.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{forced-colo\
-r-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlist li):no\
-t(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-left-color\
-:Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks a:not([a\
-ria-current]){border-bottom-color:Canvas}}`,Cs="twoshaft-styles";function uo(){let t=document.getElementById(Cs);t?.textContent!==
-Ls&&(t?.remove(),document.head.append(s("style",{id:Cs},Ls)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(e),line:o=()=>{}}){
-uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"alert"}),c=Ss(e),i=()=>e.
-classList.contains("ts-lost"),d=[],u=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},g=>{i()||(g?c.down():c.up(),
-o(g))}),p=co(e),f,m=(g,v)=>{t.on(g,v),d.push([g,v])};return m("msg:custom",g=>{g.type==="trouble"&&!i()&&(a.textContent=
-g.reason)}),{alert:a,follow:m,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(f),f=window.setTimeout(
-()=>t.send({type:"rest"}),ao))},asks(g,{first:v,begin:b,who:L="Practice. Nothing here is marked or saved."}={}){return v?.
-classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},g),b?s("p",{class:"ts-begin"},`Begin: ${b}.`):
-"",L?s("p",{},L):"")},show:(...g)=>e.replaceChildren(...Wt(g)),close(){c.up(),clearTimeout(f),p(),u();for(let[g,v]of d)t.
-off(g,v)}}}function Es({model:t,el:e}){let n=nt({model:t,el:e},{kind:"rig",lost:()=>d.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+);dominant-baseline:central;paint-order:stroke;stroke:var(--ts-paper);stroke-width:.3em;stroke-linejoin:round;pointer-ev\
+ents:none;user-select:none}.twoshaft .tsp-hole{fill:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill:var(-\
+-ts-ink)}.twoshaft .tsp-guide,.twoshaft .tsp-reach,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .tsp-sp\
+ot{stroke:var(--ts-ink)}.twoshaft .tsp-stroke,.twoshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:round;s\
+troke-linecap:butt}.twoshaft .tsp-film{stroke:var(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts-bead)\
+;stroke-linecap:round}.twoshaft .tsp-wipe{stroke:var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:var(--ts\
+-ink)}.twoshaft .tsp-live{stroke:var(--ts-accent);stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fill:none\
+;stroke:var(--ts-accent);stroke-dasharray:3 2;pointer-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[aria-i\
+nvalid=true]{border:2px dashed var(--ts-ink)}.twoshaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twoshaft .t\
+s-passes{padding-left:2.5em;font-size:var(--ts-small);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{padding:2\
+px 0}.twoshaft .ts-remove{min-height:24px;padding:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;min-wi\
+dth:0}.twoshaft .ts-pad-tools .ts-pair{min-width:0}.twoshaft .ts-each{margin:0;padding-left:calc(3 * var(--ts-grid))}.tw\
+oshaft .ts-each li{padding:calc(var(--ts-grid) / 2) 0}.twoshaft .ts-each li+li{border-top:1px solid var(--ts-line)}.twos\
+haft .ts-each-line{display:inline-block;width:min(100% - 2 * var(--ts-grid),34em);margin-right:calc(2 * var(--ts-grid));\
+vertical-align:top}.twoshaft .ts-each select{max-width:100%;min-width:0;vertical-align:top}.twoshaft .ts-pointed input[t\
+ype=radio]{margin-right:var(--ts-grid);vertical-align:top}.twoshaft .ts-pointed input[type=radio]+.ts-each-line{width:mi\
+n(100% - 7 * var(--ts-grid),34em)}.twoshaft .ts-scene{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .ts-scene svg{di\
+splay:block;max-width:max(100%,480px);max-height:none;height:auto}.twoshaft .ts-scene [data-mark],.twoshaft .ts-scene [d\
+ata-spot]{cursor:pointer}.twoshaft .ts-scene [data-mark]:focus-visible{outline:none}.twoshaft .ts-scene [data-mark]:focu\
+s-visible .tss-ring{stroke:var(--ts-accent);stroke-width:4px}.twoshaft .ts-scene .tss-near path:not(.tsu-behind,.tsu-pit\
+ch,.tsu-line){stroke:var(--ts-accent);stroke-width:2.4px}.twoshaft .ts-scene .tss-chosen .tss-ring{fill:var(--ts-accent)\
+;stroke:var(--ts-accent)}.twoshaft .ts-scene .tss-chosen .tss-letter{fill:var(--ts-on-accent)}.twoshaft .ts-scene .tss-o\
+n path:not(.tsu-behind,.tsu-pitch,.tsu-line),.twoshaft .ts-scene .tss-placed path:not(.tsu-behind,.tsu-pitch,.tsu-line){\
+stroke:var(--ts-accent);stroke-width:3px}.twoshaft .ts-scene .tss-placed{pointer-events:none}.twoshaft .ts-pictured{disp\
+lay:flex;flex-wrap:wrap;gap:0 calc(2 * var(--ts-grid));align-items:flex-start}.twoshaft .ts-pictured>:first-child{flex:1\
+ 1 280px;min-width:min(100%,240px)}.twoshaft-wide .ts-pictured>:first-child{position:sticky;top:0}.twoshaft .ts-pictures\
+{display:grid;flex:2 1 500px;min-width:0;grid-template-columns:repeat(auto-fit,minmax(min(100%,240px),1fr));gap:var(--ts\
+-grid);margin:var(--ts-grid) 0}.twoshaft .ts-picture-card{position:relative;padding:var(--ts-grid);border:1px solid var(\
+--ts-line);cursor:pointer}.twoshaft .ts-picture-card.ts-on{outline:3px solid var(--ts-accent)}.twoshaft .ts-picture-card\
+ svg{width:100%;height:auto;max-height:300px}.twoshaft .ts-picture-letter{font-weight:600}.twoshaft .ts-trays{display:fl\
+ex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-tray{display:flex;gap:var(--ts-grid);align-items:center}.tw\
+oshaft .ts-tray>div:last-child{display:grid;gap:calc(var(--ts-grid) / 2);max-width:22em}.twoshaft-form{padding-block:var\
+(--ts-grid)}.twoshaft .ts-top{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 calc(3 * var(--ts-grid));b\
+order-bottom:1px solid var(--ts-line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaft .ts-who{font-size:var(--ts-small\
+);color:var(--ts-quiet)}.jp-Cell:has(.ts-top,.ts-build)~.jp-Cell .ts-top>.ts-who{display:none}.twoshaft .ts-field{border\
+:0;min-width:0;margin:calc(2 * var(--ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-weight:600;margin-b\
+ottom:var(--ts-grid)}.twoshaft .ts-line-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft .\
+ts-line-of+.ts-read,.twoshaft .ts-line-of+.ts-read+.ts-status{display:inline}.twoshaft .ts-line-of+.ts-read:not(:empty){\
+margin-right:calc(2 * var(--ts-grid))}.twoshaft .ts-read.ts-error,.twoshaft .ts-status-unread{color:var(--ts-ink);font-s\
+ize:var(--ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft .ts-status-unread .ts-shape,.twoshaft .ts-status-bad .ts-shap\
+e{color:var(--ts-bad)}.twoshaft .ts-status-saved .ts-shape{color:var(--ts-good)}.twoshaft .ts-status-bad{color:var(--ts-\
+ink);font-weight:600}.twoshaft .ts-order+.ts-read{display:none}.twoshaft .ts-bench{margin-top:var(--ts-grid)}.twoshaft .\
+ts-bench summary{cursor:pointer;min-height:24px;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-bench[open\
+]{border:1px solid var(--ts-line);padding:var(--ts-grid)}.twoshaft .ts-bench-rows{display:grid;grid-template-columns:rep\
+eat(auto-fill,minmax(min(100%,20em),1fr));gap:var(--ts-grid) calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft \
+.ts-bench-row{min-width:0}.twoshaft .ts-bench-row select{max-width:100%;min-width:0}.twoshaft .ts-bench-row label{displa\
+y:block;max-width:var(--ts-width)}.twoshaft .ts-bench-row .ts-read{min-height:0}.twoshaft.ts-question{border-left:4px so\
+lid var(--ts-accent);padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-acts{display:flex;flex-wrap:wrap;gap:var(--ts-g\
+rid);margin-top:var(--ts-grid)}.twoshaft .ts-told:not(:empty){margin-top:var(--ts-grid)}.twoshaft .ts-told-unread{border\
+:2px solid var(--ts-ink);padding:var(--ts-grid)}.twoshaft .ts-teacher{border-style:dashed;font-size:var(--ts-small)}.two\
+shaft.ts-question .ts-title{font-weight:600}.twoshaft.ts-question:has(.ts-asked>:nth-child(2)){max-width:none}.twoshaft \
+.ts-asked{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,340px),1fr));gap:0 calc(4 * var(--ts-grid))\
+;align-items:start}.twoshaft-start>div{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;marg\
+in:0;line-height:1.5}.twoshaft-start section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(\
+--ts-grid))}.twoshaft-start .ts-sign-in{display:grid;grid-template-columns:minmax(0,1fr);gap:calc(1.5 * var(--ts-grid));\
+justify-items:start}.twoshaft-start .ts-pair{display:grid;grid-template-columns:minmax(0,1fr);gap:calc(var(--ts-grid) / \
+2);max-width:100%}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:1\
+00%}.twoshaft-start .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size\
+:var(--ts-text)}.twoshaft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);backg\
+round:var(--ts-faint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-betwee\
+n;gap:var(--ts-grid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0\
+ 0 calc(2 * var(--ts-grid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:\
+left;vertical-align:top;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);backgr\
+ound:none;max-width:none}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-st\
+art .ts-table th:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th\
+:nth-child(4){width:24%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.tw\
+oshaft-start .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:l\
+ink,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:cen\
+ter;min-height:var(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twosha\
+ft-start .ts-lessons .ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-si\
+ze:var(--ts-text)}.twoshaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-g\
+rid);font-weight:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts\
+-target);align-content:center;cursor:pointer}.twoshaft-start .ts-due{display:none}@media(max-width:560px){.twoshaft-star\
+t .ts-due{display:inline}.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-tabl\
+e :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-line\
+);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft-start .ts-gaps{p\
+adding-left:calc(2 * var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span{display:block}.twoshaft-sta\
+rt .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk{max-width:1240px}.twosh\
+aft-desk .ts-desk-top{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid)}.t\
+woshaft-desk .ts-desk-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-grid) 0;padding-bottom:var(--\
+ts-grid);border-bottom:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]{border-width:3px;font-weigh\
+t:700}.twoshaft-desk :is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-desk h3,.two\
+shaft-desk .ts-button{font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-accent);color:var(--ts-on-ac\
+cent)}.twoshaft-desk .ts-said:not(:empty,.ts-hidden),.twoshaft-desk .ts-told{border-left:3px solid var(--ts-accent);padd\
+ing:var(--ts-grid);background:var(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert,.ts-told,.ts-trouble){white-space:pr\
+e-line;max-width:none}.twoshaft-desk .ts-desk-here{width:100%;scroll-margin-block:calc(2 * var(--ts-grid))}.twoshaft-des\
+k .ts-busy{display:flex;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor:progre\
+ss}.twoshaft-desk .ts-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:flex;flex-\
+wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) / 2)}.tw\
+oshaft-desk .ts-desk-scroll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-table{bord\
+er-collapse:collapse;margin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-align:lef\
+t;vertical-align:top;white-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1px solid\
+ var(--ts-line);background:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table tbody t\
+h{position:sticky;left:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-index:1;ba\
+ckground:var(--ts-paper);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-figure{t\
+ext-align:right;font-variant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk input[type\
+=checkbox]{width:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:24px;mi\
+n-width:24px;padding:0;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:pointer}.t\
+woshaft-desk .ts-sort{font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-form{dis\
+play:grid;gap:var(--ts-grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.twoshaf\
+t-desk .ts-desk-form>*{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;align-items\
+:flex-start;gap:var(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;grid-template-columns\
+:minmax(0,auto);gap:calc(var(--ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){font-wei\
+ght:600}.twoshaft-desk .ts-desk-field .ts-box{width:18em;max-width:100%}.twoshaft-desk .ts-desk-field select.ts-box{widt\
+h:auto;min-width:min(18em,80vw)}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}.twoshaft-desk .ts-doin\
+g{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{border:2px solid var(--t\
+s-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focus,:active){color:var(--\
+ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visible{outline:3px solid v\
+ar(--ts-accent);outline-offset:2px}@media(forced-colors:active){.twoshaft-desk .ts-button[aria-current=page]{border-colo\
+r:Highlight}.twoshaft-desk .ts-first{border-width:2px;font-weight:700}.twoshaft-desk .ts-said:not(:empty,.ts-hidden),.tw\
+oshaft-desk .ts-told{border:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:var(--ts-grid) ca\
+lc(2 * var(--ts-grid));align-items:flex-start}.twoshaft .tsj-bench>*{flex:1 1 240px;min-width:0;max-width:max-content}.t\
+woshaft .tsj-bench svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:f\
+ocus{outline:none}.twoshaft .tsj-bolt:focus-visible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.ts\
+j-started circle{stroke-width:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight te\
+xt{fill:var(--ts-paper)}.twoshaft .tsj-slide{display:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-sl\
+ide input{width:180px;max-width:40vw;accent-color:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min\
+-width:8ch;font-variant-numeric:tabular-nums;font-weight:600}.twoshaft .tsj-happened{min-height:1.5em}.twoshaft .tsj-che\
+ck{display:inline-flex;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{widt\
+h:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content \
+minmax(0,1fr);gap:4px calc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts\
+-grid) 0}.twoshaft .tsj-settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}\
+.twoshaft .tsj-settings select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px)\
+{.twoshaft .tsj-settings{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:va\
+r(--ts-text) var(--ts-font);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;paddin\
+g:4px 0}.twoshaft table.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:1px 12px\
+ 1px 0;border-bottom:1px solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-we\
+ight:600}.twoshaft table.tsk-board tbody th{min-width:18ch;max-width:54ch;white-space:normal}.twoshaft table.tsk-board .\
+tsk-number{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-wi\
+dth:36ch}.twoshaft table.tsk-board :is(select,button){min-height:28px}.twoshaft table.tsk-board{font-size:var(--ts-small\
+)}.twoshaft table.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid \
+var(--ts-accent)}.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .ts\
+k-spent,.twoshaft .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.ts\
+k-board tbody,.twoshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board the\
+ad{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-botto\
+m:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody t\
+d,.twoshaft table.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align\
+:left;white-space:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{borde\
+r:0}.twoshaft table.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody t\
+h{font-weight:600}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.t\
+woshaft table.tsk-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-g\
+ate{display:grid;grid-template-columns:auto minmax(0,1fr);gap:0 calc(2 * var(--ts-grid));align-items:start;cursor:defaul\
+t;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twos\
+haft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{us\
+er-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twosh\
+aft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--t\
+s-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate .ts-scroll{margin:0;padding:0}.twoshaft .ts-gate .ts-\
+prompt{margin-top:0}.twoshaft .ts-gate-work .ts-prompt{margin-block:0}.twoshaft .ts-gate-hint{max-width:none}.twoshaft .\
+ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{max-width:calc(var(--ts-width) + 12ch);font-weight:600}.twosha\
+ft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:focus-visible{outline-offset:-3px}.twoshaft .ts-lever .tsl-s\
+pot{fill:transparent;cursor:pointer}.twoshaft .ts-lever .tsl-spot:hover{fill:var(--ts-faint);stroke:var(--ts-accent)}.tw\
+oshaft .ts-lever .tsl-knob{fill:var(--ts-accent);stroke:var(--ts-paper);stroke-width:2;cursor:grab;touch-action:none}.tw\
+oshaft .ts-lever .tsl-in{text-decoration:underline;font-weight:800}.twoshaft .ts-gate-work{display:grid;grid-template-co\
+lumns:minmax(0,3fr) minmax(0,2fr);gap:0 calc(3 * var(--ts-grid))}.twoshaft .ts-gate-work .ts-log{max-height:9rem}.twosha\
+ft .ts-gate-work .ts-moves{display:grid;grid-template-columns:repeat(auto-fill,minmax(200px,1fr))}.twoshaft .ts-gate-wor\
+k .ts-moves{gap:4px;margin-top:0}.twoshaft .ts-gate-work .ts-moves .ts-button{font-size:var(--ts-small);line-height:1.25\
+}@media(max-width:900px){.twoshaft .ts-gate,.twoshaft .ts-gate-work{grid-template-columns:minmax(0,1fr)}}.twoshaft .tsw-\
+train.ts-scroll.ts-fit svg{min-width:540px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:grid;\
+grid-template-columns:repeat(auto-fit,minmax(min(100%,240px),1fr));gap:4px var(--ts-grid);max-width:900px;margin:var(--t\
+s-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-template-columns:68px minmax(0,1fr);column-gap:va\
+r(--ts-grid);align-items:center;padding:2px 4px;border:1px solid var(--ts-line);border-radius:2px;text-align:left;font-s\
+ize:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(--ts-accent);padding:1px 3px}.twoshaft .tsw-count\
+.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .tsw-count>.tsw-dial{grid-column:1;grid-row:\
+1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:100%;height:auto;touch-action:none;cursor:gr\
+ab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .tsw-plate{fill:var(--ts-faint);stroke:var(--ts\
+-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsw-painted{\
+stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{stroke:var(--ts-ink)\
+;stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-number{font:calc(15px * var(--ts-grown, 1)) v\
+ar(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{font-family:monospace;font-size:var(--ts-smal\
+l);max-height:4.5em;overflow-y:auto}.twoshaft .tsw-figure{font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{\
+min-height:0}.twoshaft .tsw-happened{min-height:1.5em}.twoshaft .tsw-say{max-width:none}.twoshaft .tsh-picture{overflow-\
+x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{display:block;width:100%;min-width:680px;max-width:1100px;heig\
+ht:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-place:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{\
+stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts\
+-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .ts\
+h-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-left:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--\
+ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .tsh-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:\
+var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margin-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template\
+-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 calc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:96\
+0px}.twoshaft .tsl-row{display:grid;grid-template-columns:12em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid)\
+;min-height:28px}.twoshaft .tsl-row input{width:100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .t\
+sl-row .ts-box{justify-self:start}.twoshaft .tsl-figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .ts\
+l-drawing{overflow-x:auto}.twoshaft .tsl-drawing svg{display:block;width:100%;min-width:520px;max-width:820px;height:aut\
+o}.twoshaft .tsl-sum{font-variant-numeric:tabular-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sl\
+iders{grid-template-columns:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row \
+input{max-width:100%}}.twoshaft .tsp-section{flex:1 1 320px;overflow-x:auto}.twoshaft .tsp-gauge{width:190px;height:173p\
+x;flex:none}.twoshaft .tsp-section svg{display:block;max-width:100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidde\
+n]{display:none}.twoshaft .ts-cells{position:absolute;pointer-events:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twosh\
+aft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);str\
+oke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.\
+twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twosha\
+ft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(--ts-grid));font-size:var(--ts-small);min-height:1.6em}.t\
+woshaft .ts-key{display:inline-flex;align-items:center;gap:4px}.twoshaft .ts-swatch{width:25px;height:15px;border:1px so\
+lid var(--ts-line)}.twoshaft-rig .ts-pad-tools .ts-box{max-width:15em}.twoshaft-rig .ts-beside .ts-facts{max-width:none}\
+.twoshaft .ts-range{accent-color:var(--ts-accent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.two\
+shaft .ts-unit{overflow:auto;max-height:max(20rem,min(620px,100vh - 370px));border:1px solid var(--ts-line);margin:var(-\
+-ts-grid) 0;touch-action:pan-x pan-y pinch-zoom}.twoshaft .ts-unit svg{display:block;min-width:640px;max-width:none;max-\
+height:none;margin-inline:auto}.twoshaft .ts-apart .ts-unit svg{min-width:0;overflow:visible}.twoshaft .ts-unit [data-pa\
+rt]{cursor:pointer}.twoshaft .ts-unit .tsu-chosen path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent);str\
+oke-width:3.2px;stroke-dasharray:none}.twoshaft .ts-unit [data-part]:hover path:not(.tsu-behind,.tsu-pitch,.tsu-line){st\
+roke:var(--ts-accent)}.twoshaft .ts-unit:focus-visible{outline:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft \
+.ts-unit-name{min-height:1.5em}.twoshaft .ts-unit-over{font-weight:600}.twoshaft .ts-unit-words p{max-width:var(--ts-wid\
+th)}.twoshaft.ts-together .tsu-number{display:none}.twoshaft .ts-unit :is(.tsu-axis,.tsu-number){pointer-events:none}.tw\
+oshaft .ts-apart{display:flex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-apart-tools{flex:1 1 280px;max-w\
+idth:380px}.twoshaft .ts-apart-tools .ts-slide>span{min-width:0}.twoshaft .ts-apart-tools .ts-slid{min-width:6em}.twosha\
+ft .ts-apart-picture{flex:3 1 600px;min-width:0}.twoshaft .ts-nextin{min-height:3em}.twoshaft .ts-apart-list{list-style:\
+none;margin:0;padding:0 var(--ts-grid) 0 0;max-height:300px;overflow:auto;font-size:var(--ts-small)}.twoshaft .ts-apart-\
+list li{padding:2px var(--ts-grid);border-left:4px solid transparent}.twoshaft .ts-apart-list .ts-current{border-left-co\
+lor:var(--ts-accent);font-weight:600}@media(forced-colors:active){.twoshaft .ts-apart-list li:not(.ts-current){border-le\
+ft-color:Canvas}}.twoshaft .ts-space{display:block;width:100%;height:clamp(260px,100vh - 290px,460px);box-sizing:border-\
+box;border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-action:none}.twoshaft .ts-space:focus-visible{outline:\
+3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-photographs{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}\
+.twoshaft .ts-photographs figure{flex:0 1 320px;margin:var(--ts-grid) 0}.twoshaft .ts-photographs svg{display:block;widt\
+h:100%;height:auto;max-height:220px}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft \
+.ts-told{min-height:1.5em;max-height:6em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template:"tray unit" auto\
+ "hand unit" 1fr "hand end" auto / minmax(20rem,1fr) minmax(0,738px);gap:var(--ts-grid) calc(2 * var(--ts-grid));align-i\
+tems:start}.twoshaft .ts-build-left{grid-area:tray}.twoshaft .ts-build-hand{grid-area:hand;min-width:0}.twoshaft .ts-bui\
+ld-unit{grid-area:unit;min-width:0}.twoshaft .ts-build-face{grid-template:"tray hand" auto "end hand" 1fr / minmax(20rem\
+,1fr) minmax(0,738px)}.twoshaft .ts-build-end{grid-area:end;margin:0}.twoshaft .ts-build-unit .ts-unit{max-height:max(15\
+rem,min(560px,100vh - 475px));margin-block:4px}.twoshaft .ts-build-unit :is(.ts-unit-name,.ts-in-picture){margin:0}.twos\
+haft .ts-buildlist{display:grid;gap:4px;max-height:9.5rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{display:fl\
+ex;align-items:center;gap:var(--ts-grid);text-align:left;padding:1px var(--ts-grid);min-height:34px}.twoshaft .ts-thumb{\
+flex:0 0 44px;height:30px;display:grid;place-items:center;color:var(--ts-ink)}.twoshaft .ts-buildstep[aria-current] .ts-\
+thumb{background:var(--ts-paper)}.twoshaft .ts-carry{cursor:grab;touch-action:none}.twoshaft .ts-inhand{display:block;ma\
+x-width:none;overflow:hidden;pointer-events:none}.twoshaft.ts-ghost{position:fixed;z-index:10000;transform:translate(-50\
+%,-50%);opacity:.85;pointer-events:none}.twoshaft .ts-thumb path{vector-effect:non-scaling-stroke;stroke-width:1px}.twos\
+haft .ts-hand-row{display:flex;gap:calc(2 * var(--ts-grid))}.twoshaft .ts-hand-row>:last-child{flex:1;min-width:0}.twosh\
+aft .ts-hand .ts-facts{grid-template-columns:fit-content(60%) minmax(0,1fr)}.twoshaft .ts-hand-row .ts-facts{display:blo\
+ck}.twoshaft .ts-hand-row .ts-facts dt{margin-top:4px}.twoshaft .ts-hand-row .ts-hint{margin:0}.twoshaft .ts-held-box{di\
+splay:grid;gap:var(--ts-grid);align-content:start}.twoshaft .ts-held-box[hidden],.twoshaft .ts-held-box [hidden]{display\
+:none}.twoshaft .ts-held-box>.ts-hint:empty{display:none}.twoshaft .ts-held-box>.ts-hint{max-width:126px}.twoshaft .ts-h\
+eld-frame{display:grid;place-items:center;min-width:124px;min-height:88px;border:1px dashed var(--ts-line)}.twoshaft .ts\
+-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.two\
+shaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);color:var(--\
+ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(-\
+-ts-grid);max-height:max(13rem,min(24rem,100vh - 470px));overflow-y:auto;scroll-padding-top:3em}.twoshaft .ts-hand .ts-f\
+ield{border:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600;position:sticky;top:calc(-1 * \
+var(--ts-grid));z-index:1;background:var(--ts-paper)}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-ca\
+ution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record ta\
+ble{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weig\
+ht:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid\
+ var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record th[scope=row]{font-weight:400}.twoshaft .ts-reco\
+rd .ts-blank{min-width:12em;height:2em}@media(min-width:52rem){.twoshaft .ts-build-face .ts-build-unit{display:none}.two\
+shaft .ts-build-face .ts-hand{max-height:27rem}}@media(max-width:52rem){.twoshaft .ts-build,.twoshaft .ts-build-face{gri\
+d-template:"tray" "hand" "unit" "end" / minmax(0,1fr)}.twoshaft .ts-hand{max-height:none}.twoshaft .ts-hand .ts-facts{gr\
+id-template-columns:minmax(0,1fr)}}@media(forced-colors:active){.twoshaft-rig:not(.ts-begun,.ts-lost) .ts-first{outline:\
+3px solid Highlight}.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twoshaft .ts-held{for\
+ced-color-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-step,.ts-pathlis\
+t li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-le\
+ft-color:Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks \
+a:not([aria-current]){border-bottom-color:Canvas}}`,Cs="twoshaft-styles";function uo(){let t=document.getElementById(Cs);
+t?.textContent!==Ls&&(t?.remove(),document.head.append(s("style",{id:Cs},Ls)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(
+e),line:o=()=>{}}){uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"\
+alert"}),c=Ss(e),i=()=>e.classList.contains("ts-lost"),d=[],u=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},
+g=>{i()||(g?c.down():c.up(),o(g))}),p=co(e),f,m=(g,v)=>{t.on(g,v),d.push([g,v])};return m("msg:custom",g=>{g.type==="tro\
+uble"&&!i()&&(a.textContent=g.reason)}),{alert:a,follow:m,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(
+f),f=window.setTimeout(()=>t.send({type:"rest"}),ao))},asks(g,{first:v,begin:b,who:L="Practice. Nothing here is marked o\
+r saved."}={}){return v?.classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},g),b?s("p",{class:"t\
+s-begin"},`Begin: ${b}.`):"",L?s("p",{},L):"")},show:(...g)=>e.replaceChildren(...Wt(g)),close(){c.up(),clearTimeout(f),
+p(),u();for(let[g,v]of d)t.off(g,v)}}}function Es({model:t,el:e}){let n=nt({model:t,el:e},{kind:"rig",lost:()=>d.setDisabled(!0)}),r=s("p",{class:"ts-finding",
 role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=ct("order"),n.send({type:"order",order:p,turn:c})},
 d=$e({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),l=s("button",{type:"\
 button",class:"ts-button",onclick:()=>d.change([...a],"The first order stands again")},"Start again");d.tools.append(l),

@@ -308,10 +308,9 @@ class ScenePicture:
 
     def _outlined(self, part: str) -> tuple[Drawn, ...]:
         """A part as it lies; where it belongs if it does not stand there."""
-        if part in self._there:
-            return self._there[part]
-        home = lie_of(self._unit, self._given.view, part)
-        return lying(self._unit, self._given.view, [home])[part]
+        lie = next((_lie(one) for one in self._given.lies if one.part == part), None)
+        lie = lie or lie_of(self._unit, self._given.view, part)
+        return lying(self._unit, self._given.view, [lie])[part]
 
     def _felt(self, part: str) -> str:
         own, view = self._outlined(part), self._given.view

@@ -4,7 +4,9 @@ from typing import TYPE_CHECKING
 
 from pint import UnitRegistry
 
-ureg: UnitRegistry = UnitRegistry()
+from twoshaft.units.definitions import registry
+
+ureg: UnitRegistry = registry()
 # pint remembers what a name means only where the name itself is defined; it works out a prefix
 # and a symbol again at every use, which costs ten times as much. So those in use are defined.
 for _name, _short in (

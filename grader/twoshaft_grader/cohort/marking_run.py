@@ -36,7 +36,14 @@ from twoshaft_grader.cohort.extensions import extension_of
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
-from twoshaft_grader.cohort.one_sheet import Result, Work, begin_worker, blank_mark, mark_one
+from twoshaft_grader.cohort.one_sheet import (
+    Result,
+    Work,
+    begin_worker,
+    blank_mark,
+    mark_next,
+    mark_one,
+)
 from twoshaft_grader.cohort.order_levels import order_levels
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import account, act
@@ -268,7 +275,7 @@ def _in_processes(waiting: list[Work], workers: int, way: str = _WAY) -> Iterato
     finished = set()
     try:
         with _pool(min(workers, len(waiting)), way) as pool:
-            for result in pool.map(mark_one, waiting):
+            for result in pool.map(mark_next, waiting):
                 finished.add(result.learner)
                 yield result
     except BrokenProcessPool:

@@ -131,17 +131,19 @@ def _passed(nets: list[_Net], surplus: np.ndarray, room: np.ndarray) -> np.ndarr
 
 def _relaxed(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarray) -> np.ndarray:
     """Projected successive over-relaxation, reds and blacks in turn."""
-    flows = [np.empty(near.shape) for _, near in net.halves]
+    halves = [
+        (passed[half], surplus[half], near, np.empty(near.shape), np.empty(near.shape[1]))
+        for half, near in net.halves
+    ]
     for sweep in range(_MOST_SWEEPS):
-        for (half, near), flow in zip(net.halves, flows, strict=True):
-            np.take(passed, near, out=flow, mode="clip")
-            total = flow[0]
-            for other in flow[1:]:
-                total += other
-            total += surplus[half]
+        for own, more, near, flow, total in halves:
+            passed.take(near, out=flow, mode="clip")
+            np.add.reduce(flow, axis=0, out=total)
+            total += more
             total *= _OMEGA / 4
-            total += (1 - _OMEGA) * passed[half]
-            np.maximum(total, 0.0, out=passed[half])
+            own *= 1 - _OMEGA
+            own += total
+            np.maximum(own, 0.0, out=own)
         if sweep % _LOOK_EVERY == _LOOK_EVERY - 1 and _settled(net, surplus, room, passed):
             break
     return passed
@@ -149,8 +151,13 @@ def _relaxed(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarra
 
 def _settled(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarray) -> bool:
     """True if no cell is over its gap, nor short of it after paste has passed on."""
-    left = surplus + passed[net.around].sum(axis=1) - 4 * passed[:-1]
-    wrong = np.where(passed[:-1] > 0, np.abs(left), left)
+    inside = passed[:-1]
+    left = np.empty_like(inside)
+    for half, near in net.halves:
+        np.add.reduce(passed.take(near, mode="clip"), axis=0, out=left[half])
+    left += surplus
+    left -= 4 * inside
+    wrong = np.where(inside > 0, np.abs(left), left)
     return bool((wrong <= _TOLERANCE * room).all())
 
 

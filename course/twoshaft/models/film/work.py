@@ -251,19 +251,21 @@ class Work:
         to that as one of `FILMS_MM` or `BEADS_MM` comes that works.
         """
         wanted_mm = 1.2 * max(self.gap_mm.values())
-        width = Q(self.face.film_width_mm, "mm")
-        makes = {
-            Hand.FILM: {size: size for size in FILMS_MM},
-            Hand.BEAD: {size: bead_to_film(Q(size, "mm"), width).m_as("mm") for size in BEADS_MM},
-        }
-        for hand, films in makes.items():
-            for size in sorted(films, key=lambda size: abs(films[size] - wanted_mm)):
+        for hand, sizes in ((Hand.FILM, FILMS_MM), (Hand.BEAD, BEADS_MM)):
+            off_mm = {size: abs(self._film_mm(hand, size) - wanted_mm) for size in sizes}
+            for size in sorted(sizes, key=off_mm.__getitem__):
                 passes = (*self.wiping, *self.everywhere(hand, size, _USUAL[hand]))
                 if self.minutes_taken(passes) > self.limit_minutes:
                     break
                 if self.close(passes).good:
                     return passes
         return None
+
+    def _film_mm(self, hand: Hand, size_mm: float) -> float:
+        """What a hand's size comes to as a film of the face's width."""
+        if hand is Hand.FILM:
+            return size_mm
+        return bead_to_film(Q(size_mm, "mm"), Q(self.face.film_width_mm, "mm")).m_as("mm")
 
     @property
     def wiping(self) -> tuple[Pass, ...]:

@@ -154,6 +154,7 @@ def lying(unit: Unit, view: str, lies: Iterable[Lie]) -> dict[str, tuple[Drawn, 
     return found
 
 
+@kept()
 def solids_of(unit: Unit, view: str, part: str) -> tuple[Drawn, ...]:
     """The solids of a part in a view, or the one solid of that id; empty where it shows neither.
 

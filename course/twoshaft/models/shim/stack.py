@@ -185,7 +185,7 @@ class Stack:
                 term.name,
                 in_range(
                     term.name,
-                    measured.get(term.id, Q(term.nominal_mm, "mm")),
+                    measured[term.id] if term.id in measured else Q(term.nominal_mm, "mm"),
                     1e-3,
                     1000.0,
                     "mm",

@@ -9,12 +9,14 @@ from twoshaft.models.border import Range, border
 from twoshaft.models.shim.choice import Choice, Reach, choose, reach
 from twoshaft.models.shim.stack import Stack
 from twoshaft.models.shim.uncertainty import Budget, Measured, propagate, rectangular, resolution
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
 
 _WANTED = Range("interference", "mm", -5.0, 5.0, "shim setting")
 
 
+@kept()
 def target_interference(support: Support) -> tuple[Q, Q]:
     """Lowest and highest interference [mm] that meet a support's target; end play turns sign.
 

@@ -15,7 +15,8 @@ from typing import Any
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film import Work
 from twoshaft.models.order import OrderTask
-from twoshaft.models.shim import Stack
+from twoshaft.models.shim import Budget, Stack, stack_budget
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Support
 from twoshaft.units.sections.faults import Misbuild
@@ -181,13 +182,20 @@ class Job:
         """A support of the unit."""
         return self.unit.bearings.support_by_id(support)
 
+    @kept()
     def measured(self, support: str) -> dict[str, Q]:
         """Measured lengths of a support as the models take them [mm]."""
         return {term: Q(mm, "mm") for term, mm in self.lengths_mm.get(support, {}).items()}
 
+    @kept()
     def stack(self, support: str) -> Stack:
         """The measured stack of a support."""
         return Stack.from_support(self.support(support), self.measured(support))
+
+    @kept()
+    def budget(self, support: str) -> Budget:
+        """The shim that the measured stack needs, with its uncertainty."""
+        return stack_budget(self.support(support), self.measured(support))
 
     def found_state(self, group: str) -> str:
         """State in which the threads of a group are found."""

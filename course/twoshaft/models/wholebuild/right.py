@@ -126,8 +126,20 @@ def filled(job: Job, doing: Do) -> dict[str, Any]:
     >>> filled(Job.of(unit, {"asked": []}), Do("fit-diff-shim"))
     {'way-fit-diff-shim': 'way-1', 'shim-differential': <Quantity(1.15, 'millimeter')>}
     """
-    given = dict(_not_asked(job, doing.step))
-    given |= {name: value for name, value in doing.choices.items() if value is not None}
+    chosen = {name: value for name, value in doing.choices.items() if value is not None}
+    if not chosen:
+        return dict(_left_alone(job, doing.step))
+    return _with_states(job, _not_asked(job, doing.step) | chosen)
+
+
+@kept()
+def _left_alone(job: Job, step: str) -> dict[str, Any]:
+    """The choices of a step at which the builder chooses nothing."""
+    return _with_states(job, dict(_not_asked(job, step)))
+
+
+def _with_states(job: Job, given: dict[str, Any]) -> dict[str, Any]:
+    """Choices with the state that threads have once that was done to them."""
     for group in job.threads:
         if done := given.get(f"state-{group}"):
             given[f"state-{group}"] = state_after(job, group, done)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from twoshaft.models.bearing.heat import support_change
-from twoshaft.models.shim import choose, stack_budget, target_interference
+from twoshaft.models.shim import choose, target_interference
 from twoshaft.models.wholebuild.asks import Ask
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
@@ -116,7 +116,7 @@ def _judged(job: Job, ask: Ask, total_mm: float) -> ShimResult:
     none = total_mm < _SAME_MM
     if none:
         return ShimResult(ask, total, True, cold, warm, "misses", "there is no shim in it")
-    guard = Q(stack_budget(support, job.measured(support.id)).expanded(), "mm")
+    guard = Q(job.budget(support.id).expanded(), "mm")
     found = choose(Q([total_mm], "mm"), window, guard)
     on_shelf = abs(nearest.error_mm) < _SAME_MM
     reason = found.reason.replace("; this set cannot meet the target here", "")

@@ -31,7 +31,7 @@ html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8
 
 _BROAD = 4  # columns that stand side by side in half a page
 _WORDS = 12  # letters from which on a column needs some width to be read
-_SENTENCE = 48  # and from which on it needs much of a narrow page
+_SENTENCE = 32  # and from which on it needs much of a narrow page
 
 
 @dataclass(frozen=True)

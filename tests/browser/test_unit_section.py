@@ -75,12 +75,18 @@ def test_zoom_keeps_the_chosen_part_in_view(lab, wait_until):
 
 OWN = """\
 from pathlib import Path
-from twoshaft.rigs import build_simulator, unit_section
+from twoshaft.rigs import build_simulator, exploded_view, order_bench, unit_section
 from twoshaft.jobsheet.photographs import photographs_in
 from twoshaft.units import load_unit
 unit, own = load_unit("tarnbeck-b5"), photographs_in(Path("photographs"))"""
 WITH_OWN = "unit_section(unit, own)"
 BUILD_WITH_OWN = "build_simulator(unit, photographs=own)"
+APART_WITH_OWN = "exploded_view(unit, 'whole-unit', own)"
+ORDER_WITH_OWN = """\
+steps = unit.operations_of[unit.stages[0].id]
+photographed = own.album.photographs[1].id
+rest = [step for step in steps if step != photographed]
+order_bench(unit, steps, [rest[0], photographed, *rest[1:]], own)"""
 CUP = "A drawn cup, its wide side to the left"
 
 
@@ -103,6 +109,8 @@ def photographed(lab):
     ALBUM.write(folder / ALBUM.file, Album(photographs=shown))
     rig_notebook(lab, "own-photographs.ipynb", OWN, WITH_OWN)
     rig_notebook(lab, "own-photographs-build.ipynb", OWN, BUILD_WITH_OWN)
+    rig_notebook(lab, "own-photographs-apart.ipynb", OWN, APART_WITH_OWN)
+    rig_notebook(lab, "own-photographs-order.ipynb", OWN, ORDER_WITH_OWN)
     return lab
 
 
@@ -116,6 +124,29 @@ def test_the_colleges_photograph_stands_with_the_part_that_is_chosen(photographe
     assert figure.locator("rect").count() == 2
     screenshot(page, "own-photograph")
     rig.locator("select").select_option(label="Input-shaft nut")
+    figure.wait_for(state="detached")
+
+
+def test_the_colleges_photograph_stands_beside_the_parts_apart(photographed, screenshot):
+    page, rig = open_rig(photographed, "own-photographs-apart.ipynb")
+    part = rig.get_by_role("combobox", name="Part", exact=True)
+    part.select_option(label="Ring gear")
+    figure = rig.locator(".ts-photographs figure")
+    figure.get_by_role("img", name=CUP).wait_for()
+    screenshot(page, "own-photograph-apart")
+    part.select_option(label="Input-shaft nut")
+    figure.wait_for(state="detached")
+
+
+def test_the_colleges_photograph_stands_beside_the_order(photographed, screenshot):
+    page, rig = open_rig(photographed, "own-photographs-order.ipynb")
+    figure = rig.locator(".ts-photographs figure")
+    assert figure.count() == 0
+    rig.get_by_role("option").first.focus()
+    page.keyboard.press("ArrowDown")
+    figure.get_by_role("img", name=CUP).wait_for()
+    screenshot(page, "own-photograph-order")
+    page.keyboard.press("ArrowDown")
     figure.wait_for(state="detached")
 
 

@@ -10,9 +10,12 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask, consequences, replay
 from twoshaft.plots.order import stage_names
+from twoshaft.rigs.college import college_photographs
+from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.rigs.words import cost, remarks, verdict
 from twoshaft.units.unit import Unit
 
@@ -26,16 +29,22 @@ class OrderBench(Screen):
         The steps and what binds them.
     start : sequence of str
         Step ids in the order shown at first.
+    photographs : Photographs, optional
+        The college's own.
     """
 
     screen = "bench"
 
     steps: traitlets.List[Any] = traitlets.List().tag(sync=True)
     start: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    work = traitlets.Dict().tag(sync=True)
     judged = traitlets.Dict().tag(sync=True)
+    pictured = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, task: OrderTask, start: Iterable[str]) -> None:
-        self.task = task
+    def __init__(
+        self, task: OrderTask, start: Iterable[str], photographs: Photographs | None = None
+    ) -> None:
+        self.task, self.photographs = task, photographs or Photographs()
         start = list(start)
         stages = stage_names(task)
         several = len(set(stages.values())) > 1
@@ -45,11 +54,15 @@ class OrderBench(Screen):
                 for step in start
             ],
             start=start,
+            work={step: list(task.members[task.number[step]]) for step in start},
             judged=self._judge(start),
+            pictured=pictured(self.photographs),
         )
 
     def hear(self, message: dict[str, Any]) -> None:
-        """Judge the order that the browser shows now."""
+        """Judge the order that the browser shows now, or tell photographs."""
+        if tell_photographs(self, self.photographs, message):
+            return
         if message.get("type") == "order":
             order = [step for step in message.get("order", ()) if step in self.task.number]
             self.judged = {**self._judge(order), "turn": message.get("turn")}
@@ -91,7 +104,10 @@ class OrderBench(Screen):
 
 
 def order_bench(
-    unit: Unit, operations: Iterable[str] | None = None, start: Iterable[str] | None = None
+    unit: Unit,
+    operations: Iterable[str] | None = None,
+    start: Iterable[str] | None = None,
+    photographs: Photographs | None = None,
 ) -> OrderBench:
     """A practice bench for the order of work.
 
@@ -103,6 +119,8 @@ def order_bench(
         Operation ids; all by default.
     start : iterable of str, optional
         The order shown at first; shuffled, the same way at every run, by default.
+    photographs : Photographs, optional
+        Shown with the step that is chosen; the college's own by default.
 
     Returns
     -------
@@ -124,4 +142,5 @@ def order_bench(
             raise UnitFileError(
                 "the start order does not hold every step once", mend="list each step one time"
             )
-    return OrderBench(task, order)
+    own = college_photographs() if photographs is None else photographs
+    return OrderBench(task, order, own)

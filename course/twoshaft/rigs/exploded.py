@@ -8,9 +8,12 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
+from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.shape import exploded, section_of, space_of, stages_to_explode
 from twoshaft.plots.unit_exploded import exploded_figure, exploded_picture
+from twoshaft.rigs.college import college_photographs
+from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.units.unit import Unit
 
 WHOLE = "whole-unit"
@@ -25,6 +28,8 @@ class ExplodedView(Screen):
         The unit on the bench.
     stage : str, optional
         The stage that is shown first; by default the first one in which something is fitted.
+    photographs : Photographs, optional
+        The college's own.
 
     Raises
     ------
@@ -39,9 +44,12 @@ class ExplodedView(Screen):
     picture = traitlets.Dict().tag(sync=True)
     space = traitlets.Dict().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)
+    pictured = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, unit: Unit, stage: str | None = None) -> None:
-        self.unit = unit
+    def __init__(
+        self, unit: Unit, stage: str | None = None, photographs: Photographs | None = None
+    ) -> None:
+        self.unit, self.photographs = unit, photographs or Photographs()
         known = stages_to_explode(unit)
         stage = stage or next(iter(known), WHOLE)
         names = {one.id: one.name for one in unit.stages}
@@ -51,10 +59,15 @@ class ExplodedView(Screen):
                 mend=f"name one of {', '.join((*known, WHOLE))}",
             )
         listed = [(id, names[id]) for id in known] + [(WHOLE, "The whole unit")]
-        super().__init__(stages=listed if known else [], **self._look(stage), stage=stage)
+        super().__init__(
+            stages=listed if known else [], **self._look(stage), stage=stage,
+            pictured=pictured(self.photographs),
+        )  # fmt: skip
 
     def hear(self, message: dict[str, Any]) -> None:
-        """Show another stage, or tell its solids in space."""
+        """Show another stage, tell its solids in space, or photographs of a part."""
+        if tell_photographs(self, self.photographs, message):
+            return
         if message.get("type") == "space":
             stage = None if self.stage == WHOLE else self.stage
             self.space = {"stage": self.stage, **space_of(self.unit, exploded(self.unit, stage))}
@@ -99,7 +112,9 @@ class ExplodedView(Screen):
         return f"<p><b>{escape(self.finding)}</b></p>{figure}<p>{words}</p>"
 
 
-def exploded_view(unit: Unit, stage: str | None = None) -> ExplodedView:
+def exploded_view(
+    unit: Unit, stage: str | None = None, photographs: Photographs | None = None
+) -> ExplodedView:
     """Parts apart and together, for a notebook.
 
     Parameters
@@ -108,10 +123,13 @@ def exploded_view(unit: Unit, stage: str | None = None) -> ExplodedView:
         The unit on the bench.
     stage : str, optional
         The stage that is shown first.
+    photographs : Photographs, optional
+        Shown with the part that is chosen; the college's own by default.
 
     Returns
     -------
     ExplodedView
         Something a notebook displays.
     """
-    return ExplodedView(unit, stage)
+    own = college_photographs() if photographs is None else photographs
+    return ExplodedView(unit, stage, own)

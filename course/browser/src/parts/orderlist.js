@@ -21,8 +21,9 @@ const SCROLL_PX = 8;
  * @param {readonly Step[]} options.steps
  * @param {readonly string[]} options.order keys of the steps
  * @param {(order: string[]) => void} options.onChange
+ * @param {(keys: string[]) => void} [options.onChoose] the steps that a move would take
  */
-export function orderList({ label, steps, order, onChange }) {
+export function orderList({ label, steps, order, onChange, onChoose }) {
   const list = new Ordering(steps, order);
   const { staged } = list;
   let several = false;
@@ -141,6 +142,7 @@ export function orderList({ label, steps, order, onChange }) {
       ...others.map(([at, key]) => make("option", { value: key }, `${at + 1}  ${list.label(key)}`)),
     );
     chosen.textContent = `Chosen: ${list.unitName()}, ${list.where()}`;
+    onChoose?.(moved);
     up.disabled = disabled || list.isFirst;
     down.disabled = disabled || list.isLast;
     undo.disabled = disabled || list.past.length === 0;

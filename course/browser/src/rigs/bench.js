@@ -5,13 +5,17 @@
 import { beside, freshId, make } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { orderList } from "../parts/orderlist.js";
+import { photographs } from "../parts/photographs.js";
 
 /** @type {Render} */
 export function renderBench({ model, el }) {
   const screen = openScreen({ model, el }, { kind: "rig", lost: () => list.setDisabled(true) });
   const finding = make("p", { class: "ts-finding", role: "status" });
   const cost = make("p", { class: "ts-cost" });
+  const own = photographs(model);
   const start = model.get("start");
+  /** @type {Record<string, string[]>} */
+  const work = model.get("work"); // operations of each step
   /** @type {string | null} */
   let awaited = null; // the order whose judgement is on its way
   /** @param {string[]} order */
@@ -24,6 +28,11 @@ export function renderBench({ model, el }) {
     steps: model.get("steps"),
     order: model.get("judged").order,
     onChange: send,
+    onChoose: (keys) =>
+      own.show(
+        "operation",
+        keys.flatMap((key) => work[key] ?? []),
+      ),
   });
   const reset = make(
     "button",
@@ -41,7 +50,7 @@ export function renderBench({ model, el }) {
       begin: "choose a step and move it up or down",
     }),
     screen.alert,
-    beside([list.element], [finding, cost]),
+    beside([list.element], [finding, cost, own.node]),
   );
   function show() {
     const judged = model.get("judged");
@@ -54,5 +63,8 @@ export function renderBench({ model, el }) {
   }
   screen.follow("change:judged", show);
   show();
-  return screen.close;
+  return () => {
+    own.close();
+    screen.close();
+  };
 }

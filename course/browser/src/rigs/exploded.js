@@ -8,6 +8,7 @@ import { legsAt, placedAt, shiftOf, spaceShiftOf, togetherAfter } from "../logic
 import { findAll, make, namedButton } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { picker, slider } from "../parts/gauges.js";
+import { photographs } from "../parts/photographs.js";
 import { unitPicture } from "../parts/unit_picture.js";
 import { foresee, unitSpace } from "../parts/unit_space.js";
 
@@ -23,6 +24,7 @@ export function renderExploded({ model, el }) {
   const said = make("p", { class: "ts-hint ts-nextin", role: "status" });
   const place = make("div", { class: "ts-apart-picture" });
   const list = make("ol", { class: "ts-apart-list", tabindex: "0", "aria-label": "What goes in" });
+  const own = photographs(model);
   const stages = model.get("stages");
   const choose = picker("Show", stages, model.get("stage"), (stage) =>
     screen.send({ type: "stage", stage }),
@@ -112,7 +114,11 @@ export function renderExploded({ model, el }) {
     picture = undefined;
     place.replaceChildren();
     if (!shown.svg) return;
-    picture = unitPicture(shown, { name: "Parts apart", tallest: TALLEST_PX });
+    picture = unitPicture(shown, {
+      name: "Parts apart",
+      tallest: TALLEST_PX,
+      onChoose: (part) => own.show("part", [part]),
+    });
     picture.drawing.dataset.grow = GROW;
     const moving = /** @type {SVGGElement[]} */ (findAll(picture.drawing, "[data-move]"));
     groups = moving.map((group) => ({
@@ -151,6 +157,7 @@ export function renderExploded({ model, el }) {
         turnInto,
         said,
         list,
+        own.node,
       ),
       place,
     ),
@@ -160,6 +167,7 @@ export function renderExploded({ model, el }) {
   show();
   return () => {
     space?.close();
+    own.close();
     screen.close();
   };
 }

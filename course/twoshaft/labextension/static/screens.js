@@ -1,317 +1,317 @@
-var _n="http://www.w3.org/2000/svg";function s(t,e={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
-e))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
-a));return r.append(...Wt(n)),r}function R(t,e={},...n){let r=document.createElementNS(_n,t);return Ht(r,e),r.append(...n),
-r}function Ht(t,e){for(let[n,r]of Object.entries(e))r!=null&&t.setAttribute(n,String(r))}function q(t,e,n={}){return s("\
-button",{type:"button",class:"ts-button",onclick:e,...n},t)}function Ot(t,e){return s("select",{class:"ts-box",...t},...At(
-e))}function Rt(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function jt(t){return s("span",{class:"ts-shap\
+var _n="http://www.w3.org/2000/svg";function n(t,e={},...s){let o=document.createElement(t);for(let[a,r]of Object.entries(
+e))typeof r=="function"?o.addEventListener(a.slice(2),r):r===!0?o.setAttribute(a,""):r!==!1&&r!=null&&o.setAttribute(a,String(
+r));return o.append(...Wt(s)),o}function D(t,e={},...s){let o=document.createElementNS(_n,t);return Ht(o,e),o.append(...s),
+o}function Ht(t,e){for(let[s,o]of Object.entries(e))o!=null&&t.setAttribute(s,String(o))}function K(t,e,s={}){return n("\
+button",{type:"button",class:"ts-button",onclick:e,...s},t)}function It(t,e){return n("select",{class:"ts-box",...t},...Mt(
+e))}function Rt(t){return t.flatMap(([e,s])=>[n("dt",{},e),n("dd",{},s)])}function jt(t){return n("span",{class:"ts-shap\
 e","aria-hidden":"true"},t)}function Wt(t){return t.filter(e=>e!=null&&e!==!1)}var es=0;function ct(t){return es+=1,`two\
-shaft-${t}-${es}-${Math.random().toString(36).slice(2,7)}`}function Jt(t,e){let n=t.querySelector(e);if(!n)throw new Error(
-`nothing matches ${e}`);return n}function Q(t,e){return[...t.querySelectorAll(e)]}function Et(t,e){let{target:n}=t;return n instanceof
-Element?n.closest(e):null}function Tt(t){return t.ctrlKey||t.metaKey||t.altKey}function fe(t){let e=Q(t,"button, input, \
-select");for(let n of e)n.disabled=!0}function ss(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
-e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
-documentElement}function he(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function ot(t,e,n=t){return q(t,e,{"aria-label":n})}
-function At(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function Ut(t){return t.map(e=>s("li",{},e))}var Bt=(t,e)=>s(
-"div",{class:"ts-beside"},s("div",{},...Wt(t)),s("div",{},...Wt(e)));var je=new Map;function Mt(t,e){if(je.has(t))throw new Error(`the answer kind ${t} is registered twice`);je.set(t,e)}function Gt(t){
-let e=je.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Zt(t){let e=ct(
-t.kind);return{prompt:`${e}-prompt`,control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Qt(t,e,n){
-let{prompt:r}=Gt(t),o={class:"ts-prompt",id:e.prompt};if(r==="legend")return s("fieldset",{class:"ts-field","aria-descri\
-bedby":n},s("legend",o,t.prompt));let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s(
-"div",{class:"ts-field"},a)}function ge(t,e,n,r){let a=t.options.map(([c,i])=>{let d=s("input",{type:n,name:e.control,value:c});return{key:c,input:d,
-row:s("label",{class:"ts-option"},d,s("span",{},i))}});for(let{input:c}of a)c.addEventListener("change",()=>{r(a.filter(
-i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({row:c})=>c)),show(c){let i=c.
-value==null?[]:[c.value].flat();for(let{key:d,input:l}of a)l.checked=i.includes(d)},setDisabled(c){for(let{input:i}of a)
-i.disabled=c},refused(){}}}Mt("choice",{prompt:"legend",make:(t,e,n)=>ge(t,e,"radio",r=>n(r[0]))});Mt("choices",{prompt:"legend",make:(t,e,n)=>ge(t,e,"checkbox",n)});function me(t){return t.filter(([,e])=>e).map(([e,n])=>`${e}=${n}`)}function we(t){let e=Array.isArray(t)?t.filter(n=>typeof n==
-"string"):[];return new Map(e.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}Mt("each",{prompt:"legend",make(t,e,n){let r=t.lines,o=t.options,a=r.map(([c,i],d)=>{let l=`${e.control}-${d}`,u=s("labe\
-l",{class:"ts-each-line",for:l},i),p=Ot({id:l},[["","choose"],...o]);return{key:c,box:p,row:s("li",{},u,p)}});for(let{box:c}of a)
-c.addEventListener("change",()=>{n(me(a.map(({key:i,box:d})=>[i,d.value])))});return{element:s("ol",{class:"ts-each"},...a.
-map(({row:c})=>c)),show(c){let i=we(c.value);for(let{key:d,box:l}of a)l.value=i.get(d)??""},setDisabled(c){for(let{box:i}of a)
-i.disabled=c},refused(){}}}});function He(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
-side:o,place:a[0],points:null};let c=a.map(i=>{let[d,l]=i.split(",").map(Number);return[d,l]});return{hand:e,size:r,side:o,
-place:"",points:c}}function We(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
-stretches.find(o=>o.id===n)?.lines[e]??[])}function _e(t,e){let{hand:n,size:r,side:o,place:a}=He(e),c=[...t.stretches,...t.
-holes].find(d=>d.id===a),i=n==="wipe"?"":` ${r} mm`;return`${t.hands[n]??n}${i}${c?`, ${c.name}`:""}, ${t.sides[o]??""}`}
-function Fe(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function ns(t){let e=t.trim().replace("\
-,",".").replace(/\s*mm$/i,""),n=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
-test(e)?Number(e):Number.NaN}function os(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
-t[n-1][1]);return e}function rs(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
-c,i])=>Math.hypot(c-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Fn=.4;function as(t,e){let n=Fn,r=be(t,n);for(;r.
-length>e;)n*=1.5,r=be(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function be(t,e){if(t.length<
-3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let c=1;c<t.length-1;c+=1){let i=Un(n,r,t[c]);i>o&&([o,a]=[i,c])}return o<=
-e?[n,r]:[...be(t.slice(0,a+1),e).slice(0,-1),...be(t.slice(a),e)]}function Un(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
-hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var ve=14,qn=3,Kn=.5,zn=12,Gn=["middle","inside","outside"],ke="round ";function Yn(t){let e=[];for(let n of t.split(" ")){
-let r=e[e.length-1];r!==void 0&&r.length+n.length<zn?e[e.length-1]=`${r} ${n}`:e.push(n)}return e}function Xn(t,e){let n=t.
-outline.map(([F])=>F),r=t.outline.map(([,F])=>F),[o,a]=[Math.min(...n)-ve,Math.max(...n)+ve],[c,i]=[Math.min(...r)-ve,Math.
-max(...r)+ve],d=a-o,l=i-c,u=([F,z])=>`${(F-o).toFixed(1)} ${(i-z).toFixed(1)}`,p=(F,z)=>`M${F.map(u).join("L")}${z?"Z":""}`,
-f=ct("face"),m=d/100,g=2.5*m,v=`font-size: calc(${g.toFixed(2)}px * var(--ts-grown, 1))`,b=2*m,L=(F,z)=>R("pattern",{id:`${f}\
--${F}`,width:b,height:b,patternUnits:"userSpaceOnUse"},R("path",{d:z,class:"tsp-hatch","stroke-width":m/4})),T=R("defs",
-{},L("oil",`M0 ${b}L${b} 0`),L("dirt",`M0 ${b}L${b} 0M0 0L${b} ${b}`)),x=t.cavities.map(([,F])=>p(F,!0)).join(""),N=t.islands.
-map(F=>p(F,!0)).join(""),y=p(t.outline,!0)+x,I=R("g"),C=R("g"),h=R("g"),$=R("g"),k=R("path",{class:"tsp-live",d:""}),O=R(
-"path",{class:"tsp-chosen",d:""}),B=R("path",{class:"tsp-land",d:y,"fill-rule":"evenodd"}),W=R("path",{class:"tsp-edge",
-d:y+N,"stroke-width":m/2.5}),Y=([F,z],X,ut="middle")=>{let ft={x:F-o,y:i-z,style:v,"text-anchor":ut};return R("text",{class:"\
-tsp-text",...ft},X)},P=[(o+a)/2,(c+i)/2],S=(F,z)=>{let X=he(F,P)||1;return[F[0]+z*(P[0]-F[0])/X,F[1]+z*(P[1]-F[1])/X]};for(let{
-x:F,y:z,d:X,leads:ut,name:ft}of t.holes){let lt={cx:F-o,cy:i-z,"stroke-width":m/4},gt=ut==="blind"?"tsp-hole tsp-blind":
-"tsp-hole";h.append(R("circle",{...lt,r:X/2,class:gt})),ut==="to the outside"&&h.append(R("circle",{...lt,r:X/3,class:"t\
-sp-hole"}));let[M,H]=S([F,z],-(X/2+4.4*m));h.append(Y([M,H],ft.replace("bolt ","")))}for(let F of t.guides){let[z,X]=[F.
-x-o,i-F.y],ut=`M${z-m} ${X}h${b}M${z} ${X-m}v${b}`;h.append(R("path",{class:"tsp-guide",d:ut,"stroke-width":m/2}));let ft={
-"stroke-width":m/5,"stroke-dasharray":`${m} ${m}`};h.append(R("circle",{cx:z,cy:X,r:F.reach,class:"tsp-reach",...ft}));let lt=S(
-[F.x,F.y],F.reach+b),gt=(lt[0]-F.x)/(F.reach+b),M=gt>.5?"start":gt<-.5?"end":"middle",H=Yn(F.name),tt=Y(lt,"",M),et=(1-H.
-length)/2;tt.append(...H.map((vt,it)=>R("tspan",{x:lt[0]-o,dy:`${it?1:et}em`},`${vt} `))),h.append(tt)}for(let{word:F,points:z,
-width:X}of t.spots){let[ut]=F.split(" "),[ft,lt]=[z[0],z[z.length-1]],gt=he(ft,lt)||1,[M,H]=[-(lt[1]-ft[1])/gt*X/2,(lt[0]-
-ft[0])/gt*X/2],tt=[[ft[0]+M,ft[1]+H],[lt[0]+M,lt[1]+H],[lt[0]-M,lt[1]-H],[ft[0]-M,ft[1]-H]],et=`url(#${f}-${ut})`;I.append(
-R("path",{d:p(tt,!0),fill:et,class:"tsp-spot","stroke-width":m/4}));let vt=Y(S([(ft[0]+lt[0])/2,(ft[1]+lt[1])/2],9*m),ut);
-vt.classList.add("tsp-spot-word"),h.append(vt)}let w=[100,50,20,10].find(F=>F<d/4)??10,D=`M${m} ${l-m}v${-m}v${m/2}h${w}\
-v${-m/2}v${m}`,_={x:w+b,y:l-1.8*m,style:v};$.append(R("path",{class:"tsp-edge",d:D,"stroke-width":m/4}),R("text",{class:"\
-tsp-text",..._},`${w} mm`));let U=`0 0 ${d.toFixed(1)} ${l.toFixed(1)}`,rt=R("svg",{viewBox:U,class:"tsp-face",role:"img",
-"aria-label":e},T,B,I,C,W,h,O,k,$);rt.dataset.letters=g.toFixed(2),rt.dataset.grow="2.5";let bt=`max-width: ${(25*d/l).toFixed(
-1)}rem`;return{frame:s("div",{class:"ts-pad-face",style:bt},rt),svg:rt,over:$,live:k,chosen:O,land:B,path:p,unit:m,box:{
-left:o,right:a,low:c,high:i,width:d,height:l},place({clientX:F,clientY:z}){let X=rt.getBoundingClientRect(),ut=Math.min(
-X.width/d,X.height/l);return[o+(F-X.left-(X.width-ut*d)/2)/ut,i-(z-X.top-(X.height-ut*l)/2)/ut]},strokes(F){C.replaceChildren(
-...F.map($t))}};function $t(F){let z=He(F),X=We(t,z),ut=Fe(t,z.hand,Math.max(z.size,m/2)),ft=X.length>1?p(X,z.side==="ro\
-und"):X.length?`${p(X)}h0.01`:"",lt=R("path",{d:ft,class:`tsp-stroke tsp-${z.hand}`,"stroke-width":ut});if(z.hand!=="fil\
-m")return lt;let gt=Math.min(8,Math.max(.6,40*z.size)),M={"stroke-width":m/3,"stroke-dasharray":`${gt} ${gt}`};return R(
-"g",{},lt,R("path",{d:ft,class:"tsp-grain",...M}))}}function ye({face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=Xn(
-t,e),c=s("p",{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"ts-read ts-pad-trouble",role:"status"}),d=(S,w)=>s(
-"span",{class:"ts-pair"},s("label",{for:w.id},S),w),l=Ot({id:ct("hand")},Object.entries(t.hands)),u=s("input",{class:"ts\
--box ts-size",id:ct("size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),p=s("label",{for:u.id},"\
-thickness"),f=Ot({id:ct("place")},t.stretches.map(({id:S,name:w})=>[S,w]));f.append(s("optgroup",{label:"Round a hole"},
-...t.holes.map(({id:S,name:w})=>s("option",{value:`${ke}${S}`},`round ${w}`))));let m=Ot({id:ct("side")},Gn.map(S=>[S,t.
-sides[S]])),g=q("Lay it here",()=>C([I(f.value)])),v=q("Lay it on every stretch",()=>C(t.stretches.map(({id:S})=>I(S)))),
-b=q("Take back the last pass",()=>{x&&r(x-1,!0)}),L=q("Clear the face",o),T={film:"",bead:""},x=0,N=!1;function y(){if(l.
-value==="wipe")return"";let[S,w]=t.sizes[l.value],D=ns(u.value);if(D>=S&&D<=w)return u.removeAttribute("aria-invalid"),`\
- ${Number(D.toFixed(3))}`;let _=l.value==="film"?"the thickness of the film":"the diameter of the bead";return i.textContent=
-u.value.trim()?`Read “${u.value}”: give ${_} from ${S} to ${w} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-in\
-valid","true"),u.focus(),null}function I(S){let w=y();if(w===null)return null;let D=S.startsWith(ke)?S:`${m.value} ${S}`;
-return`${l.value}${w} ${D}`}function C(S){let w=S.filter(D=>D!==null);if(!(N||w.length<S.length)){if(x+w.length>t.most){
-i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent="",c.textContent=w.length===
-1?`Laid: ${_e(t,w[0])}`:`Laid on ${w.length} stretches`,n(w)}}function h(){let S=l.value==="wipe";p.textContent=l.value===
-"bead"?"diameter":"thickness",u.disabled=N||S,u.value=S?"":T[l.value],u.placeholder=S?"":"mm",g.textContent=S?"Wipe here":
-"Lay it here",v.textContent=S?"Wipe every stretch":"Lay it on every stretch",i.textContent="",$()}function $(){let S=f.value.
-startsWith(ke);m.disabled=N||S;let w=We(t,S?{side:"round",place:f.value.slice(ke.length)}:{side:m.value,place:f.value});
-a.chosen.setAttribute("d",w.length?a.path(w,S):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}l.addEventListener(
-"change",h),u.addEventListener("input",()=>{T[l.value]=u.value}),f.addEventListener("change",$),m.addEventListener("chan\
-ge",$),u.addEventListener("keydown",S=>{S.key==="Enter"&&(S.preventDefault(),g.click())});let k=null;a.svg.addEventListener(
-"pointerdown",S=>{if(N||S.button>0)return;k=[a.place(S)],a.svg.setPointerCapture(S.pointerId);let w=Math.max(1,Number(T.
-bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Fe(t,l.value,w)))}),a.svg.addEventListener("pointer\
-move",S=>{if(!k)return;let w=a.place(S);he(w,k[k.length-1])<Kn||(k.push(w),a.live.setAttribute("d",a.path(k)))});let O=S=>{
-if(!k)return;let w=k;if(k=null,a.live.setAttribute("d",""),S.type==="pointercancel")return;if(os(w)<qn){f.value=rs(t,w[0]),
-$();return}let D=y();if(D===null)return;let _=as(w,t.points).map(U=>U.join(","));C([`${l.value}${D} at ${_.join(" ")}`])};
-a.svg.addEventListener("pointerup",O),a.svg.addEventListener("pointercancel",O);let B=s("ol",{class:"ts-passes","aria-la\
-bel":"Passes, in the order they were done"}),W=s("p",{class:"ts-hint"},"Nothing is laid yet."),Y=s("div",{class:"ts-pad-\
-tools"},s("div",{class:"ts-tools"},d("tool",l),s("span",{class:"ts-pair"},p,u)),s("div",{class:"ts-tools"},d("where",f),
-d("runs",m)),s("div",{class:"ts-tools"},g,v,b,L),i,c),P=()=>Q(B,"button");return h(),{drawing:a,tools:Y,list:B,empty:W,frame:a.
-frame,element:s("div",{class:"ts-pad"},a.frame,Y,s("div",{class:"ts-pad-list"},W,B)),show(S,w=[]){x=S.length,a.strokes(S),
-W.hidden=x>0;let D=P().findIndex(_=>_.matches(":focus"));B.replaceChildren(...S.map((_,U)=>s("li",{},s("span",{},`${_e(t,
-_)}${w[U]?`, ${w[U]}`:""} `),q("take out",()=>r(U,!1),{class:"ts-button ts-remove",disabled:N,"aria-label":`Take out pas\
-s ${U+1}`})))),D>=0&&(P()[Math.min(D,x-1)]??g).focus()},setDisabled(S){N=S;for(let w of[l,f,g,v,b,L,...P()])w.disabled=S;
-u.disabled=S||l.value==="wipe",$()}}}Mt("film",{prompt:"words",make(t,e,n){let r=[],o=c=>{r=c,a.show(r),n(r)},a=ye({face:t.face,label:`${t.prompt}: ${t.face.
-name}, seen from the side that is coated`,onLay:c=>o([...r,...c]),onRemove:c=>o(r.filter((i,d)=>d!==c)),onClear:()=>o([])});
-return{element:a.element,show(c){r=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
-refused(){}}}});function is(t,{send:e,typing:n,said:r=a=>String(a??""),wrong:o=a=>!!a.error}){let a=s("input",{type:"text",class:"ts-box\
+shaft-${t}-${es}-${Math.random().toString(36).slice(2,7)}`}function Zt(t,e){let s=t.querySelector(e);if(!s)throw new Error(
+`nothing matches ${e}`);return s}function Q(t,e){return[...t.querySelectorAll(e)]}function At(t,e){let{target:s}=t;return s instanceof
+Element?s.closest(e):null}function Nt(t){return t.ctrlKey||t.metaKey||t.altKey}function fe(t){let e=Q(t,"button, input, \
+select");for(let s of e)s.disabled=!0}function ss(t){for(let e=t.parentElement;e;e=e.parentElement){let s=getComputedStyle(
+e).overflowY;if((s==="auto"||s==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
+documentElement}function he(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function at(t,e,s=t){return K(t,e,{"aria-label":s})}
+function Mt(t){return[...t].map(([e,s])=>n("option",{value:e},s))}function qt(t){return t.map(e=>n("li",{},e))}var Dt=(t,e)=>n(
+"div",{class:"ts-beside"},n("div",{},...Wt(t)),n("div",{},...Wt(e)));var je=new Map;function Ot(t,e){if(je.has(t))throw new Error(`the answer kind ${t} is registered twice`);je.set(t,e)}function Yt(t){
+let e=je.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Qt(t){let e=ct(
+t.kind);return{prompt:`${e}-prompt`,control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function te(t,e,s){
+let{prompt:o}=Yt(t),a={class:"ts-prompt",id:e.prompt};if(o==="legend")return n("fieldset",{class:"ts-field","aria-descri\
+bedby":s},n("legend",a,t.prompt));let r=o==="label"?n("label",{...a,for:e.control},t.prompt):n("p",a,t.prompt);return n(
+"div",{class:"ts-field"},r)}function ge(t,e,s,o){let r=t.options.map(([c,i])=>{let u=n("input",{type:s,name:e.control,value:c});return{key:c,input:u,
+row:n("label",{class:"ts-option"},u,n("span",{},i))}});for(let{input:c}of r)c.addEventListener("change",()=>{o(r.filter(
+i=>i.input.checked).map(({key:i})=>i))});return{element:n("div",{class:"ts-options"},...r.map(({row:c})=>c)),show(c){let i=c.
+value==null?[]:[c.value].flat();for(let{key:u,input:d}of r)d.checked=i.includes(u)},setDisabled(c){for(let{input:i}of r)
+i.disabled=c},refused(){}}}Ot("choice",{prompt:"legend",make:(t,e,s)=>ge(t,e,"radio",o=>s(o[0]))});Ot("choices",{prompt:"legend",make:(t,e,s)=>ge(t,e,"checkbox",s)});function me(t){return t.filter(([,e])=>e).map(([e,s])=>`${e}=${s}`)}function we(t){let e=Array.isArray(t)?t.filter(s=>typeof s==
+"string"):[];return new Map(e.filter(s=>s.includes("=")).map(s=>[s.slice(0,s.indexOf("=")),s.slice(s.indexOf("=")+1)]))}Ot("each",{prompt:"legend",make(t,e,s){let o=t.lines,a=t.options,r=o.map(([c,i],u)=>{let d=`${e.control}-${u}`,l=n("labe\
+l",{class:"ts-each-line",for:d},i),f=It({id:d},[["","choose"],...a]);return{key:c,box:f,row:n("li",{},l,f)}});for(let{box:c}of r)
+c.addEventListener("change",()=>{s(me(r.map(({key:i,box:u})=>[i,u.value])))});return{element:n("ol",{class:"ts-each"},...r.
+map(({row:c})=>c)),show(c){let i=we(c.value);for(let{key:u,box:d}of r)d.value=i.get(u)??""},setDisabled(c){for(let{box:i}of r)
+i.disabled=c},refused(){}}}});function He(t){let[e="",...s]=t.split(" "),o=e==="wipe"?0:Number(s.shift()),[a="",...r]=s;if(a!=="at")return{hand:e,size:o,
+side:a,place:r[0],points:null};let c=r.map(i=>{let[u,d]=i.split(",").map(Number);return[u,d]});return{hand:e,size:o,side:a,
+place:"",points:c}}function We(t,{side:e,place:s,points:o}){return o||(e==="round"?t.holes.find(a=>a.id===s)?.ring??[]:t.
+stretches.find(a=>a.id===s)?.lines[e]??[])}function _e(t,e){let{hand:s,size:o,side:a,place:r}=He(e),c=[...t.stretches,...t.
+holes].find(u=>u.id===r),i=s==="wipe"?"":` ${o} mm`;return`${t.hands[s]??s}${i}${c?`, ${c.name}`:""}, ${t.sides[a]??""}`}
+function Fe(t,e,s){return e==="film"?t.width:e==="bead"?s:e==="wipe"?2*t.width:1}function ns(t){let e=t.trim().replace("\
+,",".").replace(/\s*mm$/i,""),s=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return s?Number(s[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
+test(e)?Number(e):Number.NaN}function os(t){let e=0;for(let s=1;s<t.length;s+=1)e+=Math.hypot(t[s][0]-t[s-1][0],t[s][1]-
+t[s-1][1]);return e}function rs(t,[e,s]){return t.stretches.map(({id:a,lines:r})=>({id:a,away:Math.min(...r.middle.map(([
+c,i])=>Math.hypot(c-e,i-s)))})).reduce((a,r)=>r.away<a.away?r:a).id}var Fn=.4;function as(t,e){let s=Fn,o=be(t,s);for(;o.
+length>e;)s*=1.5,o=be(t,s);return o.map(([a,r])=>[Math.round(a*10)/10,Math.round(r*10)/10])}function be(t,e){if(t.length<
+3)return t;let[s,o]=[t[0],t[t.length-1]],a=0,r=0;for(let c=1;c<t.length-1;c+=1){let i=Un(s,o,t[c]);i>a&&([a,r]=[i,c])}return a<=
+e?[s,o]:[...be(t.slice(0,r+1),e).slice(0,-1),...be(t.slice(r),e)]}function Un(t,e,s){let[o,a]=[e[0]-t[0],e[1]-t[1]],r=Math.
+hypot(o,a)||1;return Math.abs(o*(s[1]-t[1])-a*(s[0]-t[0]))/r}var ve=14,qn=3,Kn=.5,zn=12,Gn=["middle","inside","outside"],ke="round ";function Yn(t){let e=[];for(let s of t.split(" ")){
+let o=e[e.length-1];o!==void 0&&o.length+s.length<zn?e[e.length-1]=`${o} ${s}`:e.push(s)}return e}function Xn(t,e){let s=t.
+outline.map(([W])=>W),o=t.outline.map(([,W])=>W),[a,r]=[Math.min(...s)-ve,Math.max(...s)+ve],[c,i]=[Math.min(...o)-ve,Math.
+max(...o)+ve],u=r-a,d=i-c,l=([W,Y])=>`${(W-a).toFixed(1)} ${(i-Y).toFixed(1)}`,f=(W,Y)=>`M${W.map(l).join("L")}${Y?"Z":""}`,
+p=ct("face"),h=u/100,g=2.5*h,k=`font-size: calc(${g.toFixed(2)}px * var(--ts-grown, 1))`,b=2*h,L=(W,Y)=>D("pattern",{id:`${p}\
+-${W}`,width:b,height:b,patternUnits:"userSpaceOnUse"},D("path",{d:Y,class:"tsp-hatch","stroke-width":h/4})),T=D("defs",
+{},L("oil",`M0 ${b}L${b} 0`),L("dirt",`M0 ${b}L${b} 0M0 0L${b} ${b}`)),S=t.cavities.map(([,W])=>f(W,!0)).join(""),I=t.islands.
+map(W=>f(W,!0)).join(""),x=f(t.outline,!0)+S,N=D("g"),C=D("g"),w=D("g"),$=D("g"),m=D("path",{class:"tsp-live",d:""}),M=D(
+"path",{class:"tsp-chosen",d:""}),j=D("path",{class:"tsp-land",d:x,"fill-rule":"evenodd"}),F=D("path",{class:"tsp-edge",
+d:x+I,"stroke-width":h/2.5}),z=([W,Y],J,pt="middle")=>{let mt={x:W-a,y:i-Y,style:k,"text-anchor":pt};return D("text",{class:"\
+tsp-text",...mt},J)},P=[(a+r)/2,(c+i)/2],y=(W,Y)=>{let J=he(W,P)||1;return[W[0]+Y*(P[0]-W[0])/J,W[1]+Y*(P[1]-W[1])/J]};for(let{
+x:W,y:Y,d:J,leads:pt,name:mt}of t.holes){let dt={cx:W-a,cy:i-Y,"stroke-width":h/4},ft=pt==="blind"?"tsp-hole tsp-blind":
+"tsp-hole";w.append(D("circle",{...dt,r:J/2,class:ft})),pt==="to the outside"&&w.append(D("circle",{...dt,r:J/3,class:"t\
+sp-hole"}));let[E,_]=y([W,Y],-(J/2+4.4*h));w.append(z([E,_],mt.replace("bolt ","")))}for(let W of t.guides){let[Y,J]=[W.
+x-a,i-W.y],pt=`M${Y-h} ${J}h${b}M${Y} ${J-h}v${b}`;w.append(D("path",{class:"tsp-guide",d:pt,"stroke-width":h/2}));let mt={
+"stroke-width":h/5,"stroke-dasharray":`${h} ${h}`};w.append(D("circle",{cx:Y,cy:J,r:W.reach,class:"tsp-reach",...mt}));let dt=y(
+[W.x,W.y],W.reach+b),ft=(dt[0]-W.x)/(W.reach+b),E=ft>.5?"start":ft<-.5?"end":"middle",_=Yn(W.name),q=z(dt,"",E),tt=(1-_.
+length)/2;q.append(..._.map((vt,lt)=>D("tspan",{x:dt[0]-a,dy:`${lt?1:tt}em`},`${vt} `))),w.append(q)}for(let{word:W,points:Y,
+width:J}of t.spots){let[pt]=W.split(" "),[mt,dt]=[Y[0],Y[Y.length-1]],ft=he(mt,dt)||1,[E,_]=[-(dt[1]-mt[1])/ft*J/2,(dt[0]-
+mt[0])/ft*J/2],q=[[mt[0]+E,mt[1]+_],[dt[0]+E,dt[1]+_],[dt[0]-E,dt[1]-_],[mt[0]-E,mt[1]-_]],tt=`url(#${p}-${pt})`;N.append(
+D("path",{d:f(q,!0),fill:tt,class:"tsp-spot","stroke-width":h/4}));let vt=z(y([(mt[0]+dt[0])/2,(mt[1]+dt[1])/2],9*h),pt);
+vt.classList.add("tsp-spot-word"),w.append(vt)}let v=[100,50,20,10].find(W=>W<u/4)??10,B=`M${h} ${d-h}v${-h}v${h/2}h${v}\
+v${-h/2}v${h}`,H={x:v+b,y:d-1.8*h,style:k};$.append(D("path",{class:"tsp-edge",d:B,"stroke-width":h/4}),D("text",{class:"\
+tsp-text",...H},`${v} mm`));let U=`0 0 ${u.toFixed(1)} ${d.toFixed(1)}`,ot=D("svg",{viewBox:U,class:"tsp-face",role:"img",
+"aria-label":e},T,j,N,C,F,w,M,m,$);ot.dataset.letters=g.toFixed(2),ot.dataset.grow="2.5";let $t=`max-width: ${(25*u/d).toFixed(
+1)}rem`;return{frame:n("div",{class:"ts-pad-face",style:$t},ot),svg:ot,over:$,live:m,chosen:M,land:j,path:f,unit:h,box:{
+left:a,right:r,low:c,high:i,width:u,height:d},place({clientX:W,clientY:Y}){let J=ot.getBoundingClientRect(),pt=Math.min(
+J.width/u,J.height/d);return[a+(W-J.left-(J.width-pt*u)/2)/pt,i-(Y-J.top-(J.height-pt*d)/2)/pt]},strokes(W){C.replaceChildren(
+...W.map(Lt))}};function Lt(W){let Y=He(W),J=We(t,Y),pt=Fe(t,Y.hand,Math.max(Y.size,h/2)),mt=J.length>1?f(J,Y.side==="ro\
+und"):J.length?`${f(J)}h0.01`:"",dt=D("path",{d:mt,class:`tsp-stroke tsp-${Y.hand}`,"stroke-width":pt});if(Y.hand!=="fil\
+m")return dt;let ft=Math.min(8,Math.max(.6,40*Y.size)),E={"stroke-width":h/3,"stroke-dasharray":`${ft} ${ft}`};return D(
+"g",{},dt,D("path",{d:mt,class:"tsp-grain",...E}))}}function ye({face:t,label:e,onLay:s,onRemove:o,onClear:a}){let r=Xn(
+t,e),c=n("p",{class:"ts-hidden","aria-live":"polite"}),i=n("p",{class:"ts-read ts-pad-trouble",role:"status"}),u=(y,v)=>n(
+"span",{class:"ts-pair"},n("label",{for:v.id},y),v),d=It({id:ct("hand")},Object.entries(t.hands)),l=n("input",{class:"ts\
+-box ts-size",id:ct("size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),f=n("label",{for:l.id},"\
+thickness"),p=It({id:ct("place")},t.stretches.map(({id:y,name:v})=>[y,v]));p.append(n("optgroup",{label:"Round a hole"},
+...t.holes.map(({id:y,name:v})=>n("option",{value:`${ke}${y}`},`round ${v}`))));let h=It({id:ct("side")},Gn.map(y=>[y,t.
+sides[y]])),g=K("Lay it here",()=>C([N(p.value)])),k=K("Lay it on every stretch",()=>C(t.stretches.map(({id:y})=>N(y)))),
+b=K("Take back the last pass",()=>{S&&o(S-1,!0)}),L=K("Clear the face",a),T={film:"",bead:""},S=0,I=!1;function x(){if(d.
+value==="wipe")return"";let[y,v]=t.sizes[d.value],B=ns(l.value);if(B>=y&&B<=v)return l.removeAttribute("aria-invalid"),`\
+ ${Number(B.toFixed(3))}`;let H=d.value==="film"?"the thickness of the film":"the diameter of the bead";return i.textContent=
+l.value.trim()?`Read “${l.value}”: give ${H} from ${y} to ${v} mm.`:`First give ${H} in mm.`,l.setAttribute("aria-in\
+valid","true"),l.focus(),null}function N(y){let v=x();if(v===null)return null;let B=y.startsWith(ke)?y:`${h.value} ${y}`;
+return`${d.value}${v} ${B}`}function C(y){let v=y.filter(B=>B!==null);if(!(I||v.length<y.length)){if(S+v.length>t.most){
+i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent="",c.textContent=v.length===
+1?`Laid: ${_e(t,v[0])}`:`Laid on ${v.length} stretches`,s(v)}}function w(){let y=d.value==="wipe";f.textContent=d.value===
+"bead"?"diameter":"thickness",l.disabled=I||y,l.value=y?"":T[d.value],l.placeholder=y?"":"mm",g.textContent=y?"Wipe here":
+"Lay it here",k.textContent=y?"Wipe every stretch":"Lay it on every stretch",i.textContent="",$()}function $(){let y=p.value.
+startsWith(ke);h.disabled=I||y;let v=We(t,y?{side:"round",place:p.value.slice(ke.length)}:{side:h.value,place:p.value});
+r.chosen.setAttribute("d",v.length?r.path(v,y):""),r.chosen.setAttribute("stroke-width",String(r.unit/2))}d.addEventListener(
+"change",w),l.addEventListener("input",()=>{T[d.value]=l.value}),p.addEventListener("change",$),h.addEventListener("chan\
+ge",$),l.addEventListener("keydown",y=>{y.key==="Enter"&&(y.preventDefault(),g.click())});let m=null;r.svg.addEventListener(
+"pointerdown",y=>{if(I||y.button>0)return;m=[r.place(y)],r.svg.setPointerCapture(y.pointerId);let v=Math.max(1,Number(T.
+bead.replace(",","."))||1);r.live.setAttribute("stroke-width",String(Fe(t,d.value,v)))}),r.svg.addEventListener("pointer\
+move",y=>{if(!m)return;let v=r.place(y);he(v,m[m.length-1])<Kn||(m.push(v),r.live.setAttribute("d",r.path(m)))});let M=y=>{
+if(!m)return;let v=m;if(m=null,r.live.setAttribute("d",""),y.type==="pointercancel")return;if(os(v)<qn){p.value=rs(t,v[0]),
+$();return}let B=x();if(B===null)return;let H=as(v,t.points).map(U=>U.join(","));C([`${d.value}${B} at ${H.join(" ")}`])};
+r.svg.addEventListener("pointerup",M),r.svg.addEventListener("pointercancel",M);let j=n("ol",{class:"ts-passes","aria-la\
+bel":"Passes, in the order they were done"}),F=n("p",{class:"ts-hint"},"Nothing is laid yet."),z=n("div",{class:"ts-pad-\
+tools"},n("div",{class:"ts-tools"},u("tool",d),n("span",{class:"ts-pair"},f,l)),n("div",{class:"ts-tools"},u("where",p),
+u("runs",h)),n("div",{class:"ts-tools"},g,k,b,L),i,c),P=()=>Q(j,"button");return w(),{drawing:r,tools:z,list:j,empty:F,frame:r.
+frame,element:n("div",{class:"ts-pad"},r.frame,z,n("div",{class:"ts-pad-list"},F,j)),show(y,v=[]){S=y.length,r.strokes(y),
+F.hidden=S>0;let B=P().findIndex(H=>H.matches(":focus"));j.replaceChildren(...y.map((H,U)=>n("li",{},n("span",{},`${_e(t,
+H)}${v[U]?`, ${v[U]}`:""} `),K("take out",()=>o(U,!1),{class:"ts-button ts-remove",disabled:I,"aria-label":`Take out pas\
+s ${U+1}`})))),B>=0&&(P()[Math.min(B,S-1)]??g).focus()},setDisabled(y){I=y;for(let v of[d,p,g,k,b,L,...P()])v.disabled=y;
+l.disabled=y||d.value==="wipe",$()}}}Ot("film",{prompt:"words",make(t,e,s){let o=[],a=c=>{o=c,r.show(o),s(o)},r=ye({face:t.face,label:`${t.prompt}: ${t.face.
+name}, seen from the side that is coated`,onLay:c=>a([...o,...c]),onRemove:c=>a(o.filter((i,u)=>u!==c)),onClear:()=>a([])});
+return{element:r.element,show(c){o=[c.value??[]].flat().filter(i=>typeof i=="string"),r.show(o)},setDisabled:r.setDisabled,
+refused(){}}}});function is(t,{send:e,typing:s,said:o=r=>String(r??""),wrong:a=r=>!!r.error}){let r=n("input",{type:"text",class:"ts-box\
  ts-number-box",id:t.control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${t.
-hint} ${t.read} ${t.status}`}),c="",i=()=>c===null||a.value.trim()!==c.trim(),d=()=>{i()&&(c=a.value,e(a.value))};return a.
-addEventListener("blur",d),a.addEventListener("keydown",l=>{let u=(l.ctrlKey||l.metaKey)&&l.key.toLowerCase()==="s";l.key!==
-"Enter"&&!u||(l.preventDefault(),d())}),a.addEventListener("input",()=>n(i(),a.value)),{box:a,flush:d,pending:i,refused(){
-c=null},show(l){a.setAttribute("aria-invalid",String(o(l))),!(document.activeElement===a&&a.value!==c)&&(c=r(l.value),a.
-value=c)}}}function cs(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
-trim()} ${e}`.trim()}function ls(t,e,n,r){let o=Ot({"aria-label":"Choose the unit","aria-describedby":r},[["","unit"],...e.map(a=>[a,a])]);return o.
-addEventListener("change",()=>{o.value&&(t.value=cs(t.value,o.value),/\d/.test(t.value)?n():t.focus())}),t.addEventListener(
-"input",()=>{o.value=""}),o}Mt("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:c,pending:i,refused:d,show:l}=is(e,{send:n,typing:r}),
-u=s("span",{class:"ts-hint",id:e.hint},t.hint),p=o.length?ls(a,o,c,e.prompt):null;return{element:s("div",{class:"ts-line\
--of"},a,p,u),show:l,setDisabled(f){a.disabled=f,p&&(p.disabled=f)},refused:d,flush:c,pending:i}}});function us(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
-o=>!r.includes(o))]}var te=(t,e)=>t.join(`
+hint} ${t.read} ${t.status}`}),c="",i=()=>c===null||r.value.trim()!==c.trim(),u=()=>{i()&&(c=r.value,e(r.value))};return r.
+addEventListener("blur",u),r.addEventListener("keydown",d=>{let l=(d.ctrlKey||d.metaKey)&&d.key.toLowerCase()==="s";d.key!==
+"Enter"&&!l||(d.preventDefault(),u())}),r.addEventListener("input",()=>s(i(),r.value)),{box:r,flush:u,pending:i,refused(){
+c=null},show(d){r.setAttribute("aria-invalid",String(a(d))),!(document.activeElement===r&&r.value!==c)&&(c=o(d.value),r.
+value=c)}}}function cs(t,e){let[s,o,a]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(a)?s:o).
+trim()} ${e}`.trim()}function ls(t,e,s,o){let a=It({"aria-label":"Choose the unit","aria-describedby":o},[["","unit"],...e.map(r=>[r,r])]);return a.
+addEventListener("change",()=>{a.value&&(t.value=cs(t.value,a.value),/\d/.test(t.value)?s():t.focus())}),t.addEventListener(
+"input",()=>{a.value=""}),a}Ot("number",{prompt:"label",make(t,e,s,o){let a=t.units,{box:r,flush:c,pending:i,refused:u,show:d}=is(e,{send:s,typing:o}),
+l=n("span",{class:"ts-hint",id:e.hint},t.hint),f=a.length?ls(r,a,c,e.prompt):null;return{element:n("div",{class:"ts-line\
+-of"},r,f,l),show:d,setDisabled(p){r.disabled=p,f&&(f.disabled=p)},refused:u,flush:c,pending:i}}});function us(t,e){let o=[...new Set([t??[]].flat())].filter(a=>e.includes(String(a))).map(String);return[...o,...e.filter(
+a=>!o.includes(a))]}var ee=(t,e)=>t.join(`
 `)===e.join(`
-`),ds=t=>`#${t.keys[0]}`,xe=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
-r,,o]of e)o&&this.stages.set(r,o);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
+`),ds=t=>`#${t.keys[0]}`,xe=class{constructor(e,s){this.labels=new Map(e.map(([o,a])=>[o,a])),this.stages=new Map;for(let[
+o,,a]of e)a&&this.stages.set(o,a);this.staged=this.stages.size>0,this.order=[...s],this.current=this.order[0],this.block=
 new Set,this.held=null,this.past=[],this.future=[],this.closed=new Set}label(e){return this.labels.get(e)??e}runs(){let e=[];
-for(let n of this.order){let r=this.stages.get(n)??null,o=e.at(-1);o&&r!==null&&o.stage===r?o.keys.push(n):e.push({stage:r,
-keys:[n]})}return e}rows(){if(!this.staged)return this.order.map(n=>({id:n,key:n,level:1}));let e=[];for(let n of this.runs()){
-let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:ds(n),run:n,level:1}),!this.closed.
-has(String(n.stage)))for(let o of n.keys)e.push({id:o,key:o,level:2})}return e}row(e){return this.rows().find(n=>n.id===
-e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),r=e.find(o=>o.run?.
-keys.includes(n));this.current=(r??e.find(o=>o.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
-run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(n=>this.block.has(n)):[this.current]}unitName(){
-let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let n=this.unit();return n.length>1?`Block of ${n.length}\
- steps`:this.label(n[0])}where(){let e=this.unit(),n=this.order.indexOf(e[0])+1;return e.length>1?`positions ${n} to ${n+
-e.length-1} of ${this.order.length}`:`position ${n} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
-filter(n=>!e.includes(n))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
-String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let n=this.rest();return[...n.slice(0,e),...this.unit(),
-...n.slice(e)]}shifted(e){let n=this.rest(),r=this.order.indexOf(this.unit()[0]),o=!!this.row(this.current)?.run,a=l=>n[e>
-0?l:l-1],c=a(r);if(c===void 0)return this.insertedAt(r);let i=this.stages.get(c),d=i!==void 0&&(o||this.closed.has(i));do
-r+=e;while(d&&a(r)!==void 0&&this.stages.get(a(r))===i);return this.insertedAt(r)}atPosition(e){return this.insertedAt(Math.
-min(e-1,this.order.length-this.unit().length))}beside(e,n){return this.insertedAt(this.rest().indexOf(e)+(n==="after"?1:
-0))}gathered(){let e=new Map;for(let n of this.order){let r=this.stages.get(n)??n;e.set(r,[...e.get(r)??[],n])}return[...e.
-values()].flat()}dropAt(e,n){let r=e.run?e.run.keys:[e.key],o=e.run&&!this.closed.has(String(e.run.stage));return n&&!o?
-{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(te(e,this.order))return!1;let n=this.row(this.
-current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,n){let[r]=n.keys,o=this.rows().find(a=>a.run?.
-keys.includes(r));this.current=o?o.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
-past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,n){let r=e.pop();return r?(n.push(this.order),this.order=
-r,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||te(e,this.order)?!1:(this.
-remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,n){this.order=[...e],n&&([this.past,this.
-future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let n=[this.order.indexOf(
-this.current),this.order.indexOf(e)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
-let r=e.run?e.run.stage:this.stages.get(e.key),o=e.run?e.run.keys[0]:e.key,a=this.runs().find(c=>c.keys.includes(o));return!r||
-!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=ds(a)),r)}sought(e){let n=this.rows(),
-r=n.findIndex(c=>c.id===this.current),o=e.length>1?r:r+1,a=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
-return[...n.slice(o),...n.slice(0,o)].find(c=>a(c).startsWith(e))}};var Vn=12,Jn=700,Zn=5,ps=32,Qn=8;function $e({label:t,steps:e,order:n,onChange:r}){let o=new xe(e,n),{staged:a}=o,c=!1,i={},
-d=!1,l=new Map,u=s("div",{"aria-live":"assertive",class:"ts-hidden"}),p=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
-aria-multiselectable":"true",class:"ts-steps"}),f=q("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),m=q("Down",
-()=>_(1),{"aria-label":"Move the chosen step down"}),g=q("Undo",()=>o.undo()&&bt("Undone")),v=q("Redo",()=>o.redo()&&bt(
-"Done again")),b=q("Choose several",()=>X(!c),{"aria-pressed":"false"}),L=q("Gather stages",()=>D(o.gathered(),"Steps of\
- one stage now stand together")),T=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
- the chosen step to position",onkeydown:E=>{E.key==="Enter"&&U()}}),x=s("select",{class:"ts-box ts-before","aria-label":"\
-Move the chosen step before"}),N=s("span",{class:"ts-chosen"}),y=q("Move",U,{"aria-label":"Move to this position"}),I=q(
-"Move",rt,{"aria-label":"Move before this step"}),C=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
- step"},f,m,g,v,b,a?L:null),h=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",T,y),s("span",{class:"\
-ts-pair"},"or before ",x,I)),$="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
+for(let s of this.order){let o=this.stages.get(s)??null,a=e.at(-1);a&&o!==null&&a.stage===o?a.keys.push(s):e.push({stage:o,
+keys:[s]})}return e}rows(){if(!this.staged)return this.order.map(s=>({id:s,key:s,level:1}));let e=[];for(let s of this.runs()){
+let[o]=s.keys;if(s.keys.length<2){e.push({id:o,key:o,level:1});continue}if(e.push({id:ds(s),run:s,level:1}),!this.closed.
+has(String(s.stage)))for(let a of s.keys)e.push({id:a,key:a,level:2})}return e}row(e){return this.rows().find(s=>s.id===
+e)}settle(){let e=this.rows();if(!e.some(s=>s.id===this.current)){let s=this.current.replace(/^#/,""),o=e.find(a=>a.run?.
+keys.includes(s));this.current=(o??e.find(a=>a.id===s)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
+run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(s=>this.block.has(s)):[this.current]}unitName(){
+let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let s=this.unit();return s.length>1?`Block of ${s.length}\
+ steps`:this.label(s[0])}where(){let e=this.unit(),s=this.order.indexOf(e[0])+1;return e.length>1?`positions ${s} to ${s+
+e.length-1} of ${this.order.length}`:`position ${s} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
+filter(s=>!e.includes(s))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
+String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let s=this.rest();return[...s.slice(0,e),...this.unit(),
+...s.slice(e)]}shifted(e){let s=this.rest(),o=this.order.indexOf(this.unit()[0]),a=!!this.row(this.current)?.run,r=d=>s[e>
+0?d:d-1],c=r(o);if(c===void 0)return this.insertedAt(o);let i=this.stages.get(c),u=i!==void 0&&(a||this.closed.has(i));do
+o+=e;while(u&&r(o)!==void 0&&this.stages.get(r(o))===i);return this.insertedAt(o)}atPosition(e){return this.insertedAt(Math.
+min(e-1,this.order.length-this.unit().length))}beside(e,s){return this.insertedAt(this.rest().indexOf(e)+(s==="after"?1:
+0))}gathered(){let e=new Map;for(let s of this.order){let o=this.stages.get(s)??s;e.set(o,[...e.get(o)??[],s])}return[...e.
+values()].flat()}dropAt(e,s){let o=e.run?e.run.keys:[e.key],a=e.run&&!this.closed.has(String(e.run.stage));return s&&!a?
+{target:String(o.at(-1)),side:"after"}:{target:o[0],side:"before"}}take(e){if(ee(e,this.order))return!1;let s=this.row(this.
+current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,s){let[o]=s.keys,a=this.rows().find(r=>r.run?.
+keys.includes(o));this.current=a?a.id:o}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
+past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,s){let o=e.pop();return o?(s.push(this.order),this.order=
+o,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||ee(e,this.order)?!1:(this.
+remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,s){this.order=[...e],s&&([this.past,this.
+future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let s=[this.order.indexOf(
+this.current),this.order.indexOf(e)].sort((o,a)=>o-a);s[0]>=0&&(this.block=new Set(this.order.slice(s[0],s[1]+1)))}fold(e,s){
+let o=e.run?e.run.stage:this.stages.get(e.key),a=e.run?e.run.keys[0]:e.key,r=this.runs().find(c=>c.keys.includes(a));return!o||
+!r||r.keys.length<2?null:(s?this.closed.add(o):this.closed.delete(o),s&&(this.current=ds(r)),o)}sought(e){let s=this.rows(),
+o=s.findIndex(c=>c.id===this.current),a=e.length>1?o:o+1,r=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
+return[...s.slice(a),...s.slice(0,a)].find(c=>r(c).startsWith(e))}};var Vn=12,Jn=700,Zn=5,ps=32,Qn=8;function $e({label:t,steps:e,order:s,onChange:o,onChoose:a}){let r=new xe(e,s),{staged:c}=r,
+i=!1,u={},d=!1,l=new Map,f=n("div",{"aria-live":"assertive",class:"ts-hidden"}),p=n("ul",{role:c?"tree":"listbox","aria-\
+label":t,"aria-multiselectable":"true",class:"ts-steps"}),h=K("Up",()=>U(-1),{"aria-label":"Move the chosen step up"}),g=K(
+"Down",()=>U(1),{"aria-label":"Move the chosen step down"}),k=K("Undo",()=>r.undo()&&V("Undone")),b=K("Redo",()=>r.redo()&&
+V("Done again")),L=K("Choose several",()=>pt(!i),{"aria-pressed":"false"}),T=K("Gather stages",()=>H(r.gathered(),"Steps\
+ of one stage now stand together")),S=n("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"M\
+ove the chosen step to position",onkeydown:O=>{O.key==="Enter"&&ot()}}),I=n("select",{class:"ts-box ts-before","aria-lab\
+el":"Move the chosen step before"}),x=n("span",{class:"ts-chosen"}),N=K("Move",ot,{"aria-label":"Move to this position"}),
+C=K("Move",$t,{"aria-label":"Move before this step"}),w=n("div",{class:"ts-tools",role:"group","aria-label":"Move the ch\
+osen step"},h,g,k,b,L,c?T:null),$=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"To position ",S,N),n("span",{class:"\
+ts-pair"},"or before ",I,C)),m="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
-ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),k=s(
-"details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},$),h),O=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),C,N,p,k,u);function B(E){u.
-textContent=E}function W(E=""){B(`${o.unitName()}${E}, ${o.where()}`)}function Y(E){let j=l.get(E.id);if(j)return j;let G=s(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return G.dataset.row=E.id,l.set(E.id,G),G}function P(E=!1){let j=o.settle(),
-G=new Set(j.map(J=>J.id));for(let[J,kt]of l)G.has(J)||(kt.remove(),l.delete(J));let dt=o.unit(),Lt=new Set(dt),pt=p.firstElementChild;
-for(let J of j){let kt=Y(J);kt===pt?pt=pt.nextElementSibling:p.insertBefore(kt,pt),S(kt,J,Lt)}T.value=String(o.order.indexOf(
-dt[0])+1);let st=[...o.order.entries()].filter(([,J])=>!Lt.has(J));x.replaceChildren(...st.map(([J,kt])=>s("option",{value:kt},
-`${J+1}  ${o.label(kt)}`))),N.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,f.disabled=d||o.isFirst,m.disabled=d||
-o.isLast,g.disabled=d||o.past.length===0,v.disabled=d||o.future.length===0;for(let J of[b,L,T,x,y,I])J.disabled=d;if(p.setAttribute(
-"aria-disabled",String(d)),p.classList.toggle("ts-long",o.order.length>Vn),E){let J=l.get(o.current);J?.focus({preventScroll:!0}),
-J?.scrollIntoView({block:"nearest"})}}function S(E,j,G){let dt=j.id===o.current,Lt=j.run?!1:o.block.has(j.key),pt=o.held!==
-null&&(j.run?dt:G.has(j.key)),st=o.order.indexOf(j.run?j.run.keys[0]:j.key),J=j.run?j.run.keys.map(Z=>i[Z]?.length??0):i[j.
-key],kt=j.run?o.closed.has(String(j.run.stage)):!1,Pt=JSON.stringify([st,j.level,dt,Lt,pt,J,j.run&&[j.run.keys.length,kt]]);
-if(E.dataset.looks===Pt)return;E.dataset.looks=Pt,E.tabIndex=dt?0:-1,E.setAttribute("aria-selected",String(Lt)),E.classList.
-toggle("ts-current",dt),E.classList.toggle("ts-inblock",Lt),E.classList.toggle("ts-held",pt),E.classList.toggle("ts-leve\
-l2",j.level===2),a&&E.setAttribute("aria-level",String(j.level));let _t=pt?" picked up":Lt?" in block":"",Vt=_t?s("span",
-{class:"ts-state"},_t):"",zt=Z=>s("span",{class:"ts-number","aria-hidden":"true"},Z);if(j.run){let{keys:Z,stage:at}=j.run;
-E.setAttribute("aria-expanded",String(!kt));let mt=kt?Z.filter(xt=>i[xt]?.length).length:0;E.replaceChildren(zt(`${st+1}\
-–${st+Z.length}`),s("span",{class:"ts-fold","aria-hidden":"true"},kt?"▸":"▾"),s("span",{class:"ts-what"},s("b",{},
-at),` ${Z.length} steps`,mt?` – ${mt} with a remark`:"",Vt));return}let A=(i[j.key]??[]).map(Z=>s("span",{class:`ts-no\
-te ts-note-${Z.kind}`},jt(Z.shape??""),s("b",{},Z.word),` ${Z.text}`)),K=a&&j.level===1;E.classList.toggle("ts-troubled",
-A.length>0),E.replaceChildren(zt(String(st+1)),s("span",{class:"ts-grip","aria-hidden":"true"},"⠿"),s("span",{class:"t\
-s-what"},o.label(j.key),K?s("span",{class:"ts-stage"},` ${o.stages.get(j.key)??""}`):"",Vt,...A))}let w=()=>r([...o.order]);
-function D(E,j){if(!o.take(E)){B(`${o.unitName()} stays at ${o.where()}`);return}P(!0),j?B(j):W(),o.held===null&&w()}function _(E){
-d||D(o.shifted(E))}function U(){if(d)return;let E=Number.parseInt(T.value,10),j=o.order.length;E>=1&&E<=j?D(o.atPosition(
-E)):(B(`Type a position from 1 to ${j}`),N.textContent=`Type a position from 1 to ${j}.`)}function rt(){!d&&x.value&&D(o.
-beside(x.value,"before"))}function bt(E){P(),B(`${E}. ${o.unitName()}, ${o.where()}`),w()}function V(){o.pickUp(),P(!0),
-W(" picked up")}function $t(){o.putDown()&&w(),P(!0),W(" put down")}function F(){o.putDown()&&w(),P()}function z(){o.putBack(),
-P(!0),W(" put back")}function X(E){c=E,b.setAttribute("aria-pressed",String(E)),E||(o.block=new Set),P(),B(E?"Choose the\
- steps of a block":"Block let go")}function ut(E){o.toggleBlock(E);let j=o.block.has(E)?"in the block":"out of the block";
-B(`${o.label(E)} ${j}, ${o.block.size} in it`)}function ft(E,j){let G=o.fold(E,j);G&&(P(!0),B(`${G} ${j?"closed":"open"}`))}
-p.addEventListener("keydown",E=>{if(Tt(E))return;let j=o.rows(),G=j.findIndex(kt=>kt.id===o.current),dt=kt=>{o.current=j[Math.
-max(0,Math.min(j.length-1,kt))].id,P(!0)},Lt=j[G],{key:pt}=E,st=pt==="ArrowUp"?-1:pt==="ArrowDown"?1:null,J=o.held!==null;
-if(st&&(E.shiftKey||J))_(st);else if(st)dt(G+st);else if(J&&pt==="Escape")z();else if(pt===" ")d||(J?$t:V)();else if(J&&
-pt==="Enter")$t();else if(pt==="Enter"&&!Lt.run)d||(ut(Lt.key),P(!0));else if(pt==="Home"&&!J)dt(0);else if(pt==="End"&&
-!J)dt(j.length-1);else if(a&&pt==="ArrowLeft")ft(Lt,!0);else if(a&&pt==="ArrowRight")ft(Lt,!1);else if(pt.length===1&&!J)
-M(pt);else return;E.preventDefault()});let lt="",gt;function M(E){lt+=E.toLowerCase(),clearTimeout(gt),gt=window.setTimeout(
-()=>{lt=""},Jn);let j=o.sought(lt);j&&(o.current=j.id,P(!0))}p.addEventListener("focusout",({relatedTarget:E})=>{o.held!==
-null&&E instanceof Node&&!p.contains(E)&&F()});let H=null;p.addEventListener("pointerdown",E=>{let j=o.row(Et(E,".ts-ste\
-p")?.dataset.row??"");if(!j||E.button!==0)return;if(j.run&&Et(E,".ts-fold")){ft(j,!o.closed.has(String(j.run.stage))),E.
-preventDefault();return}let G=Et(E,".ts-grip, .ts-number"),dt=E.ctrlKey||E.metaKey;o.held!==null&&F(),!j.run&&!d&&(E.shiftKey?
-o.blockTo(j.key):(dt||c)&&!G&&ut(j.key)),o.current=j.id,P(!0),E.preventDefault(),!(d||E.shiftKey||dt)&&(E.pointerType!==
-"mouse"&&!G||(H={x:E.clientX,y:E.clientY,id:E.pointerId,carried:null},p.setPointerCapture(E.pointerId)))}),p.addEventListener(
-"pointermove",E=>{if(!H||E.pointerId!==H.id)return;let{clientX:j,clientY:G}=E;if(!H.carried){if(Math.hypot(j-H.x,G-H.y)<
-Zn)return;H.carried=tt()}Object.assign(H.carried,{x:j,y:G}),et(H.carried)});function tt(){let E=s("div",{class:"twoshaft\
- ts-ghost","aria-hidden":"true"},o.unit().length>1?o.unitName():o.label(o.unit()[0]));document.body.append(E);let j=s("d\
-iv",{class:"ts-line","aria-hidden":"true"});p.append(j),p.classList.add("ts-dragging");for(let G of o.unit())l.get(G)?.classList.
-add("ts-lifted");return{ghost:E,line:j,timer:requestAnimationFrame(vt),x:0,y:0,drop:null}}function et(E){E.ghost.style.transform=
-`translate(${E.x+12}px, ${E.y+8}px)`;let G=o.rows().map(st=>{let J=Y(st).getBoundingClientRect();return{row:st,box:J,offset:E.
-y-(J.top+J.height/2)}}).reduce((st,J)=>Math.abs(J.offset)<Math.abs(st.offset)?J:st),dt=G.offset>0;E.drop=o.dropAt(G.row,
-dt);let pt=(dt?G.box.bottom:G.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;E.line.style.top=`${pt}px`}function vt(){
-let E=H?.carried;if(E){for(let j of[p,ss(p)]){let dt=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),
-Lt=E.y<dt.top+ps?-1:E.y>dt.bottom-ps?1:0;if(!Lt)continue;let pt=j.scrollTop;if(j.scrollTop+=Lt*Qn,j.scrollTop!==pt){et(E);
-break}}E.timer=requestAnimationFrame(vt)}}function it(E){let j=H?.carried;if(H=null,!j)return;cancelAnimationFrame(j.timer),
-j.ghost.remove(),j.line.remove(),p.classList.remove("ts-dragging");for(let dt of l.values())dt.classList.remove("ts-lift\
-ed");let{drop:G}=j;if(!E||!G||o.unit().includes(G.target)){P(!0),B(`${o.unitName()} stays at ${o.where()}`);return}D(o.beside(
-G.target,G.side))}return p.addEventListener("pointerup",()=>it(!0)),p.addEventListener("pointercancel",()=>it(!1)),O.addEventListener(
-"keydown",E=>{!H?.carried||E.key!=="Escape"||(it(!1),E.stopPropagation())}),P(),{element:O,tools:C,order:()=>[...o.order],
-change:(E,j)=>{d||D(E,j)},setOrder(E,j=!1){o.held!==null||H?.carried||te(E,o.order)||(o.set(E,j),P())},setNotes(E){i=E??
-{},P()},setDisabled(E){d=E,P()}}}Mt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
-steps.map(([a])=>a),o=$e({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
-us(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function hs(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[c,i]of t.entries()){let[d,l]=e[i]??[null,null];d!==null&&r[1]!==
-0&&o.push(n(r[0],0)),r=[d??r[0],l??(d===null?r[1]:0)];let u=n(...r);o.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
-p.numbers.push(c+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}function gs(t,e,n){let r=e>=0&&e<t.length-
-1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function ms(t,e){return t.filter((n,r)=>r!==e)}function ws(t,e,n){
-let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var fs=.6;function bs(t,[e,n],[r,
-o]){let a=Object.entries(t).filter(([d])=>!d.startsWith("firm:")),c=(d,l)=>a.filter(([,u])=>u[0]===d&&u[1]===l).map(([u])=>u).
-slice(0,1),i=Math.abs(e-r)>fs;return[...i&&Math.abs(n)>fs?c(null,0):[],...i?c(r,null):[],...o||!i?c(null,o):[]]}var re=9,Se=.7*re,Ue=44;function Le(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*re+2*Ue,
-c=(o-r)*Se+2*Ue,i=(f,m)=>[Ue+(f-e)*re,c/2-(m-(r+o)/2)*Se],d=t.gates.map(f=>`M${i(f,r).join(" ")}L${i(f,o).join(" ")}`),l=`\
-M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([f,m,g])=>{let[v,b]=i(m,g),L={x:v,y:b+(g>0?-20:30),"data-gear":f};
-return R("text",{...L,class:"tsp-gear","text-anchor":"middle"},f)});return{element:R("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
-height:c,class:"ts-gateplan","aria-hidden":"true"},R("path",{d:[...d,l].join(""),class:"tsp-slot"}),...u),at:i}}function to(t){let{element:e,at:n}=Le(t),r=R("polyline",{class:"tsp-line",points:""}),o=R("g");return e.append(r,o),{element:e,
-show(a){let{points:c,stops:i}=hs(a,t.aims,n),[[d,l]]=c;r.setAttribute("points",c.map(u=>u.join(",")).join(" ")),o.replaceChildren(
-R("circle",{cx:d,cy:l,r:4,class:"tsp-start"}),...i.map(({at:[u,p],numbers:f})=>R("g",{},R("circle",{cx:u,cy:p,r:3.5,class:"\
-tsp-stop"}),R("text",{x:u+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function vs({label:t,moves:e,plan:n,most:r,onChange:o}){
-let a=new Map(e),c=O=>a.get(O)??O,i=[],d=-1,l=!1,u=n?to(n):null,p=s("ol",{class:"ts-pathlist","aria-label":t}),f=s("p",{
-class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate plane."),m=s("p",{class:"ts-hidden",role:"\
-status"}),g=e.map(([O,B])=>q(B,()=>N(O))),v=q("Take back the last move",()=>{i.length&&y(i.length-1)}),b=q("Take back al\
-l",()=>{i.length&&x([],"No moves left")}),L=s("span",{class:"ts-hint"}),T=s("div",{class:"ts-path"},s("div",{class:"ts-t\
-ools ts-moves",role:"group","aria-label":"Add a move"},...g),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-word\
-s"},f,p,s("div",{class:"ts-tools"},v,b,L)),u&&s("div",{class:"ts-path-picture"},u.element)),u&&s("p",{class:"ts-hint"},"\
-The line shows where each move should go. The test shows whether the lever gets there."),m);function x(O,B){l||(i=O,k(),
-m.textContent=B,o([...i]))}function N(O){if(i.length>=r){m.textContent=`${r} moves are the most here`;return}let{moves:B,
-place:W}=gs(i,d,O);d=W,x(B,`Move ${W+1}: ${c(O)}`)}function y(O){let B=c(i[O]);d=Math.min(d,i.length-2),x(ms(i,O),`Taken\
- back: ${B}`)}function I(O,B){let W=ws(i,O,B);W&&(d=O+B,x(W,`${c(W[d])}, move ${d+1} of ${i.length}`),h(d))}function C(O){
-return p.children[O]?.querySelector(".ts-path-move")}function h(O){let B=C(O);return B instanceof HTMLElement&&B.focus(),
-!!B}function $(O,B){let W=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${B+1}: ${c(O)}`},c(O)),Y=s("bu\
-tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${B+1}`,onclick:()=>y(B)},"×"),P=s("li",{},W,Y);return P.
-classList.toggle("ts-current",B===d),W.addEventListener("focus",()=>{d=B;for(let S of p.children)S.classList.toggle("ts-\
-current",S===P)}),W.addEventListener("keydown",S=>{if(Tt(S))return;let w=S.key==="ArrowUp"?-1:S.key==="ArrowDown"?1:null;
-if(w&&S.shiftKey)I(B,w);else if(w)h(B+w);else if(S.key==="Delete"||S.key==="Backspace")y(B),h(Math.min(B,i.length-1))||g[0].
-focus();else return;S.preventDefault()}),Y.disabled=l,P}function k(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,
-L.textContent=`${i.length} of at most ${r} moves`;for(let O of g)O.disabled=l||i.length>=r;v.disabled=b.disabled=l||i.length===
-0,u?.show(i)}return k(),{element:T,setMoves(O){te(O,i)||(i=[...O],d=-1,k())},setDisabled(O){l=O,k()}}}Mt("path",{prompt:"words",make(t,e,n){let r=vs({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
-element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function ks(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function ys(t,e,n){let r=t.
-find(({key:d})=>d===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
-ArrowLeft:-1}[n];if(o!==void 0){let d=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),l=d.findIndex(({key:u})=>u===e)+o;return d[(l+
-d.length)%d.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let c=d=>Math.abs(d.y-r.y)+2*Math.abs(d.x-
-r.x),[i]=t.filter(({key:d,y:l})=>d!==e&&(l-r.y)*a>2).sort((d,l)=>c(d)-c(l));return(i??r).key}function ee(t,e,n,r){let o=t.lines,a=t.options,c=o.map(([p])=>p),i=c[0],d=o.map(([p,f],m)=>{let g=`${e.control}-${m}`,v=s(
-"label",{class:"ts-each-line",for:g},f),b=Ot({id:g},[["","choose"],...a]),L=s("input",{type:"radio",name:`${e.control}-a\
-ctive`,"aria-label":`Point in the picture for: ${f}`,checked:m===0}),T=s("li",{},c.length>1?L:null,v,b);return L.addEventListener(
-"change",()=>{i=p}),b.addEventListener("change",()=>{i=p,u()}),{key:p,box:b,mark:L,row:T}}),l=()=>new Map(d.map(({key:p,
-box:f})=>[p,f.value]));function u(){let p=l();r(p),n(me([...p]))}return{element:s("ol",{class:"ts-each ts-pointed"},...d.
-map(({row:p})=>p)),active:()=>i,answers:l,press(p){let f=d.find(({key:m})=>m===i);if(!(!f||f.box.disabled)){f.box.value=
-p,u(),i=ks(c,l(),i);for(let{key:m,mark:g}of d)g.checked=m===i}},put(p,f){let m=d.find(({key:g})=>g===p);!m||m.box.disabled||
-(m.box.value=f,u())},show(p){let f=we(p.value);for(let{key:m,box:g}of d)g.value=f.get(m)??"";r(l())},setDisabled(p){for(let{
-box:f,mark:m}of d)f.disabled=p,m.disabled=p}}}function Ce(t,e,n){let r=s("div",{class:"ts-scene",role:"group","aria-labe\
-l":"Picture. Arrow keys walk from place to place, Enter points at one."});r.innerHTML=t;let o=r.querySelector("svg");o.setAttribute(
-"role","group");let a=new Map(Q(o,"[data-mark]").map(l=>[String(l.dataset.mark),l])),c=new Map(e);for(let[l,u]of a)u.setAttribute(
-"role","button"),u.setAttribute("tabindex",l===e[0][0]?"0":"-1"),u.setAttribute("aria-label",`${l}: ${c.get(l)??""}`);let i=l=>Et(
-l,"[data-mark]")?.dataset.mark??Et(l,"[data-spot]")?.dataset.spot;r.addEventListener("click",l=>{let u=i(l);u&&n(u)});for(let[
-l,u]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])r.addEventListener(l,p=>{let f=i(p);f&&d(f,u)});
-function d(l,u){for(let p of Q(o,`[data-spot="${l}"]`))p.classList.toggle("tss-near",u)}return r.addEventListener("keydo\
-wn",l=>{let u=Et(l,"[data-mark]")?.dataset.mark;if(u){if(l.key==="Enter"||l.key===" ")n(u);else{let p=[...a].map(([m,g])=>{
-let v=g.querySelector(".tss-dot");return{key:m,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),f=ys(p,u,l.key);if(f===void 0)
-return;a.get(u)?.setAttribute("tabindex","-1"),a.get(f)?.setAttribute("tabindex","0"),a.get(f)?.focus()}l.preventDefault()}}),
-{element:r,drawing:o,choose(l){let u=new Set(l);for(let[p,f]of a)f.classList.toggle("tss-chosen",u.has(p)),f.setAttribute(
-"aria-pressed",String(u.has(p)));for(let p of Q(o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}Mt("picture",{prompt:"legend",make(t,e,n){let r=t.options,o=ee(t,e,n,i=>{let d=new Set(i.values());for(let{letter:l,card:u}of a)
-u.classList.toggle("ts-on",d.has(l))}),a=r.map(([i,d])=>{let l=s("div",{class:"ts-picture-card",onclick:()=>o.press(i)});
-return l.innerHTML=t.svgs[i],l.querySelector("svg")?.setAttribute("aria-label",d),l.prepend(s("span",{class:"ts-picture-\
-letter"},i)),{letter:i,card:l}}),c=s("div",{class:"ts-pictures"},...a.map(({card:i})=>i));return{element:s("div",{class:"\
-ts-pictured"},o.element,c),show:o.show,setDisabled:o.setDisabled,refused(){}}}});Mt("point",{prompt:"legend",make(t,e,n){let r=ee(t,e,n,i=>c.choose(i.values())),a=t.options.map(([i,d])=>[i,d.slice(i.length+
-2)]),c=Ce(t.svg,a,r.press);return{element:s("div",{},r.element,c.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});Mt("put",{prompt:"legend",make(t,e,n){let r=t.lines,o=new Map(r.map(([u])=>[u,"1"])),a=ee(t,e,n,u=>{for(let[p,f]of u)f&&
-o.set(p,f.split("-")[1]);c.choose([...u.values()].map(p=>p.split("-")[0])),d(u)}),c=Ce(t.svg,t.places,u=>{a.press(`${u}-${o.
-get(a.active())}`)}),i=R("g",{class:"tss-placed"});c.drawing.append(i);function d(u){i.replaceChildren();for(let[p,f]of u){
-let[m,g]=f.split("-"),v=t.at[m];if(!v)continue;let b=R("g",{transform:`translate(${v[0]} ${v[1]})`});b.innerHTML=t.pieces[p][Number(
-g)-1][1],i.append(b)}for(let{part:p,show:f}of l)f(o.get(p)??"1")}let l=r.map(([u,p])=>{let f=s("div",{class:"ts-tray-par\
-t"}),m=s("span",{class:"ts-hint",role:"status"}),g=ot("Turn it",()=>{let L=o.get(u)==="1"?"2":"1";o.set(u,L),v(L);let T=a.
-answers().get(u);T&&a.put(u,`${T.split("-")[0]}-${L}`)},`Turn it: ${p}`);function v(L){let[T,x]=t.pieces[u][Number(L)-1],
-N=Number(/data-half="([\d.]+)"/.exec(x)?.[1]??90);f.innerHTML=`<svg viewBox="${-N} ${-N} ${2*N} ${2*N}" width="120" heig\
-ht="120" aria-hidden="true">${x}</svg>`,m.textContent=`Way ${L}: ${T}`}let b=s("div",{class:"ts-tray"},f,s("div",{},p,m,
-g));return{part:u,row:b,show:v,turn:g}});return{element:s("div",{},s("div",{class:"ts-trays"},...l.map(({row:u})=>u)),a.
-element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of l)p.disabled=u},refused(){}}}});var eo="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
-onnection is back. Simulators wait until then.",so="The connection to the course is back.",no=1500,oo=5e3,Ke=new Set,qt=null,
-qe;function xs(t){qt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),qt.isConnected||document.body.append(qt),qt.textContent=
-t}function ro(){qt?.remove(),qt=null}function $s(){clearTimeout(qe),Ke.size?qe=window.setTimeout(()=>xs(eo),qt?0:no):qt&&
-(xs(so),qe=window.setTimeout(ro,oo))}var Ss=t=>({down(){Ke.add(t),$s()},up(){Ke.delete(t),$s()}});var ao=1e3,io="input, button, select, textarea, summary, a, [tabindex]";function co(t){let e=o=>{if(o.stopPropagation(),
-!(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:c,
-keyCode:i,ctrlKey:d,metaKey:l}=o,u={key:a,code:c,keyCode:i,ctrlKey:d,metaKey:l,bubbles:!0,cancelable:!0};t.parentElement?.
-dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
-"keypress",e);let n=()=>{for(let o of t.querySelectorAll(io))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
-"data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
-disconnect()}function lo(t,e,n){let r=t.widget_manager?.kernel,o=(c,i)=>{["restarting","autorestarting","terminating","d\
-ead"].includes(i)&&e()},a=(c,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
-connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
-disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var Ls=`.twoshaft {
+ock moves as one. Letters go to the next step that starts with them."+(c?" Left closes a stage, Right opens it.":""),M=n(
+"details",{class:"ts-keys"},n("summary",{},"Keys, and long moves"),n("p",{},m),$),j=n("div",{class:"ts-order"},n("p",{class:"\
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),w,x,p,M,f);function F(O){f.
+textContent=O}function z(O=""){F(`${r.unitName()}${O}, ${r.where()}`)}function P(O){let R=l.get(O.id);if(R)return R;let nt=n(
+"li",{role:c?"treeitem":"option",class:"ts-step"});return nt.dataset.row=O.id,l.set(O.id,nt),nt}function y(O=!1){let R=r.
+settle(),nt=new Set(R.map(et=>et.id));for(let[et,kt]of l)nt.has(et)||(kt.remove(),l.delete(et));let ht=r.unit(),Et=new Set(
+ht),X=p.firstElementChild;for(let et of R){let kt=P(et);kt===X?X=X.nextElementSibling:p.insertBefore(kt,X),v(kt,et,Et)}S.
+value=String(r.order.indexOf(ht[0])+1);let ut=[...r.order.entries()].filter(([,et])=>!Et.has(et));I.replaceChildren(...ut.
+map(([et,kt])=>n("option",{value:kt},`${et+1}  ${r.label(kt)}`))),x.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,
+a?.(ht),h.disabled=d||r.isFirst,g.disabled=d||r.isLast,k.disabled=d||r.past.length===0,b.disabled=d||r.future.length===0;
+for(let et of[L,T,S,I,N,C])et.disabled=d;if(p.setAttribute("aria-disabled",String(d)),p.classList.toggle("ts-long",r.order.
+length>Vn),O){let et=l.get(r.current);et?.focus({preventScroll:!0}),et?.scrollIntoView({block:"nearest"})}}function v(O,R,nt){
+let ht=R.id===r.current,Et=R.run?!1:r.block.has(R.key),X=r.held!==null&&(R.run?ht:nt.has(R.key)),ut=r.order.indexOf(R.run?
+R.run.keys[0]:R.key),et=R.run?R.run.keys.map(Z=>u[Z]?.length??0):u[R.key],kt=R.run?r.closed.has(String(R.run.stage)):!1,
+_t=JSON.stringify([ut,R.level,ht,Et,X,et,R.run&&[R.run.keys.length,kt]]);if(O.dataset.looks===_t)return;O.dataset.looks=
+_t,O.tabIndex=ht?0:-1,O.setAttribute("aria-selected",String(Et)),O.classList.toggle("ts-current",ht),O.classList.toggle(
+"ts-inblock",Et),O.classList.toggle("ts-held",X),O.classList.toggle("ts-level2",R.level===2),c&&O.setAttribute("aria-lev\
+el",String(R.level));let Jt=X?" picked up":Et?" in block":"",Gt=Jt?n("span",{class:"ts-state"},Jt):"",A=Z=>n("span",{class:"\
+ts-number","aria-hidden":"true"},Z);if(R.run){let{keys:Z,stage:bt}=R.run;O.setAttribute("aria-expanded",String(!kt));let yt=kt?
+Z.filter(Tt=>u[Tt]?.length).length:0;O.replaceChildren(A(`${ut+1}–${ut+Z.length}`),n("span",{class:"ts-fold","aria-hid\
+den":"true"},kt?"▸":"▾"),n("span",{class:"ts-what"},n("b",{},bt),` ${Z.length} steps`,yt?` – ${yt} with a remark`:
+"",Gt));return}let G=(u[R.key]??[]).map(Z=>n("span",{class:`ts-note ts-note-${Z.kind}`},jt(Z.shape??""),n("b",{},Z.word),
+` ${Z.text}`)),it=c&&R.level===1;O.classList.toggle("ts-troubled",G.length>0),O.replaceChildren(A(String(ut+1)),n("span",
+{class:"ts-grip","aria-hidden":"true"},"⠿"),n("span",{class:"ts-what"},r.label(R.key),it?n("span",{class:"ts-stage"},`\
+ ${r.stages.get(R.key)??""}`):"",Gt,...G))}let B=()=>o([...r.order]);function H(O,R){if(!r.take(O)){F(`${r.unitName()} s\
+tays at ${r.where()}`);return}y(!0),R?F(R):z(),r.held===null&&B()}function U(O){d||H(r.shifted(O))}function ot(){if(d)return;
+let O=Number.parseInt(S.value,10),R=r.order.length;O>=1&&O<=R?H(r.atPosition(O)):(F(`Type a position from 1 to ${R}`),x.
+textContent=`Type a position from 1 to ${R}.`)}function $t(){!d&&I.value&&H(r.beside(I.value,"before"))}function V(O){y(),
+F(`${O}. ${r.unitName()}, ${r.where()}`),B()}function Lt(){r.pickUp(),y(!0),z(" picked up")}function W(){r.putDown()&&B(),
+y(!0),z(" put down")}function Y(){r.putDown()&&B(),y()}function J(){r.putBack(),y(!0),z(" put back")}function pt(O){i=O,
+L.setAttribute("aria-pressed",String(O)),O||(r.block=new Set),y(),F(O?"Choose the steps of a block":"Block let go")}function mt(O){
+r.toggleBlock(O);let R=r.block.has(O)?"in the block":"out of the block";F(`${r.label(O)} ${R}, ${r.block.size} in it`)}function dt(O,R){
+let nt=r.fold(O,R);nt&&(y(!0),F(`${nt} ${R?"closed":"open"}`))}p.addEventListener("keydown",O=>{if(Nt(O))return;let R=r.
+rows(),nt=R.findIndex(kt=>kt.id===r.current),ht=kt=>{r.current=R[Math.max(0,Math.min(R.length-1,kt))].id,y(!0)},Et=R[nt],
+{key:X}=O,ut=X==="ArrowUp"?-1:X==="ArrowDown"?1:null,et=r.held!==null;if(ut&&(O.shiftKey||et))U(ut);else if(ut)ht(nt+ut);else if(et&&
+X==="Escape")J();else if(X===" ")d||(et?W:Lt)();else if(et&&X==="Enter")W();else if(X==="Enter"&&!Et.run)d||(mt(Et.key),
+y(!0));else if(X==="Home"&&!et)ht(0);else if(X==="End"&&!et)ht(R.length-1);else if(c&&X==="ArrowLeft")dt(Et,!0);else if(c&&
+X==="ArrowRight")dt(Et,!1);else if(X.length===1&&!et)_(X);else return;O.preventDefault()});let ft="",E;function _(O){ft+=
+O.toLowerCase(),clearTimeout(E),E=window.setTimeout(()=>{ft=""},Jn);let R=r.sought(ft);R&&(r.current=R.id,y(!0))}p.addEventListener(
+"focusout",({relatedTarget:O})=>{r.held!==null&&O instanceof Node&&!p.contains(O)&&Y()});let q=null;p.addEventListener("\
+pointerdown",O=>{let R=r.row(At(O,".ts-step")?.dataset.row??"");if(!R||O.button!==0)return;if(R.run&&At(O,".ts-fold")){dt(
+R,!r.closed.has(String(R.run.stage))),O.preventDefault();return}let nt=At(O,".ts-grip, .ts-number"),ht=O.ctrlKey||O.metaKey;
+r.held!==null&&Y(),!R.run&&!d&&(O.shiftKey?r.blockTo(R.key):(ht||i)&&!nt&&mt(R.key)),r.current=R.id,y(!0),O.preventDefault(),
+!(d||O.shiftKey||ht)&&(O.pointerType!=="mouse"&&!nt||(q={x:O.clientX,y:O.clientY,id:O.pointerId,carried:null},p.setPointerCapture(
+O.pointerId)))}),p.addEventListener("pointermove",O=>{if(!q||O.pointerId!==q.id)return;let{clientX:R,clientY:nt}=O;if(!q.
+carried){if(Math.hypot(R-q.x,nt-q.y)<Zn)return;q.carried=tt()}Object.assign(q.carried,{x:R,y:nt}),vt(q.carried)});function tt(){
+let O=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().length>1?r.unitName():r.label(r.unit()[0]));document.
+body.append(O);let R=n("div",{class:"ts-line","aria-hidden":"true"});p.append(R),p.classList.add("ts-dragging");for(let nt of r.
+unit())l.get(nt)?.classList.add("ts-lifted");return{ghost:O,line:R,timer:requestAnimationFrame(lt),x:0,y:0,drop:null}}function vt(O){
+O.ghost.style.transform=`translate(${O.x+12}px, ${O.y+8}px)`;let nt=r.rows().map(ut=>{let et=P(ut).getBoundingClientRect();
+return{row:ut,box:et,offset:O.y-(et.top+et.height/2)}}).reduce((ut,et)=>Math.abs(et.offset)<Math.abs(ut.offset)?et:ut),ht=nt.
+offset>0;O.drop=r.dropAt(nt.row,ht);let X=(ht?nt.box.bottom:nt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;O.line.
+style.top=`${X}px`}function lt(){let O=q?.carried;if(O){for(let R of[p,ss(p)]){let ht=R===document.scrollingElement?{top:0,
+bottom:innerHeight}:R.getBoundingClientRect(),Et=O.y<ht.top+ps?-1:O.y>ht.bottom-ps?1:0;if(!Et)continue;let X=R.scrollTop;
+if(R.scrollTop+=Et*Qn,R.scrollTop!==X){vt(O);break}}O.timer=requestAnimationFrame(lt)}}function rt(O){let R=q?.carried;if(q=
+null,!R)return;cancelAnimationFrame(R.timer),R.ghost.remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let ht of l.
+values())ht.classList.remove("ts-lifted");let{drop:nt}=R;if(!O||!nt||r.unit().includes(nt.target)){y(!0),F(`${r.unitName()}\
+ stays at ${r.where()}`);return}H(r.beside(nt.target,nt.side))}return p.addEventListener("pointerup",()=>rt(!0)),p.addEventListener(
+"pointercancel",()=>rt(!1)),j.addEventListener("keydown",O=>{!q?.carried||O.key!=="Escape"||(rt(!1),O.stopPropagation())}),
+y(),{element:j,tools:w,order:()=>[...r.order],change:(O,R)=>{d||H(O,R)},setOrder(O,R=!1){r.held!==null||q?.carried||ee(O,
+r.order)||(r.set(O,R),y())},setNotes(O){u=O??{},y()},setDisabled(O){d=O,y()}}}Ot("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,s){let o=t.
+steps.map(([r])=>r),a=$e({label:t.prompt,steps:t.steps,order:o,onChange:s});return{element:a.element,show:r=>a.setOrder(
+us(r.value,o)),setDisabled:a.setDisabled,refused(){}}}});function hs(t,e,s){let o=[0,0],a=[s(...o)],r=new Map;for(let[c,i]of t.entries()){let[u,d]=e[i]??[null,null];u!==null&&o[1]!==
+0&&a.push(s(o[0],0)),o=[u??o[0],d??(u===null?o[1]:0)];let l=s(...o);a.push(l);let f=r.get(l.join(" "))??{at:l,numbers:[]};
+f.numbers.push(c+1),r.set(l.join(" "),f)}return{points:a,stops:[...r.values()]}}function gs(t,e,s){let o=e>=0&&e<t.length-
+1?e+1:t.length;return{moves:[...t.slice(0,o),s,...t.slice(o)],place:o}}function ms(t,e){return t.filter((s,o)=>o!==e)}function ws(t,e,s){
+let o=e+s;if(o<0||o>=t.length)return null;let a=[...t];return[a[e],a[o]]=[a[o],a[e]],a}var fs=.6;function bs(t,[e,s],[o,
+a]){let r=Object.entries(t).filter(([u])=>!u.startsWith("firm:")),c=(u,d)=>r.filter(([,l])=>l[0]===u&&l[1]===d).map(([l])=>l).
+slice(0,1),i=Math.abs(e-o)>fs;return[...i&&Math.abs(s)>fs?c(null,0):[],...i?c(o,null):[],...a||!i?c(null,a):[]]}var re=9,Se=.7*re,Ue=44;function Le(t){let e=Math.min(...t.gates),s=Math.max(...t.gates),[o,a]=t.turn_mm,r=(s-e)*re+2*Ue,
+c=(a-o)*Se+2*Ue,i=(p,h)=>[Ue+(p-e)*re,c/2-(h-(o+a)/2)*Se],u=t.gates.map(p=>`M${i(p,o).join(" ")}L${i(p,a).join(" ")}`),d=`\
+M${i(e,0).join(" ")}L${i(s,0).join(" ")}`,l=t.gears.map(([p,h,g])=>{let[k,b]=i(h,g),L={x:k,y:b+(g>0?-20:30),"data-gear":p};
+return D("text",{...L,class:"tsp-gear","text-anchor":"middle"},p)});return{element:D("svg",{viewBox:`0 0 ${r} ${c}`,width:r,
+height:c,class:"ts-gateplan","aria-hidden":"true"},D("path",{d:[...u,d].join(""),class:"tsp-slot"}),...l),at:i}}function to(t){let{element:e,at:s}=Le(t),o=D("polyline",{class:"tsp-line",points:""}),a=D("g");return e.append(o,a),{element:e,
+show(r){let{points:c,stops:i}=hs(r,t.aims,s),[[u,d]]=c;o.setAttribute("points",c.map(l=>l.join(",")).join(" ")),a.replaceChildren(
+D("circle",{cx:u,cy:d,r:4,class:"tsp-start"}),...i.map(({at:[l,f],numbers:p})=>D("g",{},D("circle",{cx:l,cy:f,r:3.5,class:"\
+tsp-stop"}),D("text",{x:l+7,y:f-5,class:"tsp-number"},p.join(", ")))))}}}function vs({moves:t,plan:e,most:s,onChange:o}){
+let a=new Map(t),r=m=>a.get(m)??m,c=[],i=-1,u=!1,d=e?to(e):null,l=n("ol",{class:"ts-pathlist","aria-label":"Your moves"}),
+f=n("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate plane."),p=n("p",{class:"ts-hid\
+den",role:"status"}),h=t.map(([m,M])=>K(M,()=>S(m))),g=K("Take back the last move",()=>{c.length&&I(c.length-1)}),k=K("T\
+ake back all",()=>{c.length&&T([],"No moves left")}),b=n("span",{class:"ts-hint"}),L=n("div",{class:"ts-path"},n("div",{
+class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...h),n("div",{class:"ts-path-both"},n("div",{class:"t\
+s-path-words"},f,l,n("div",{class:"ts-tools"},g,k,b)),d&&n("div",{class:"ts-path-picture"},d.element)),d&&n("p",{class:"\
+ts-hint"},"The line shows where each move should go. The test shows whether the lever gets there."),p);function T(m,M){u||
+(c=m,$(),p.textContent=M,o([...c]))}function S(m){if(c.length>=s){p.textContent=`${s} moves are the most here`;return}let{
+moves:M,place:j}=gs(c,i,m);i=j,T(M,`Move ${j+1}: ${r(m)}`)}function I(m){let M=r(c[m]);i=Math.min(i,c.length-2),T(ms(c,m),
+`Taken back: ${M}`)}function x(m,M){let j=ws(c,m,M);j&&(i=m+M,T(j,`${r(j[i])}, move ${i+1} of ${c.length}`),C(i))}function N(m){
+return l.children[m]?.querySelector(".ts-path-move")}function C(m){let M=N(m);return M instanceof HTMLElement&&M.focus(),
+!!M}function w(m,M){let j=n("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${M+1}: ${r(m)}`},r(m)),F=n("bu\
+tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${M+1}`,onclick:()=>I(M)},"×"),z=n("li",{},j,F);return z.
+classList.toggle("ts-current",M===i),j.addEventListener("focus",()=>{i=M;for(let P of l.children)P.classList.toggle("ts-\
+current",P===z)}),j.addEventListener("keydown",P=>{if(Nt(P))return;let y=P.key==="ArrowUp"?-1:P.key==="ArrowDown"?1:null;
+if(y&&P.shiftKey)x(M,y);else if(y)C(M+y);else if(P.key==="Delete"||P.key==="Backspace")I(M),C(Math.min(M,c.length-1))||h[0].
+focus();else return;P.preventDefault()}),F.disabled=u,z}function $(){l.replaceChildren(...c.map(w)),f.hidden=c.length>0,
+b.textContent=`${c.length} of at most ${s} moves`;for(let m of h)m.disabled=u||c.length>=s;g.disabled=k.disabled=u||c.length===
+0,d?.show(c)}return $(),{element:L,setMoves(m){ee(m,c)||(c=[...m],i=-1,$())},setDisabled(m){u=m,$()}}}Ot("path",{prompt:"words",make(t,e,s){let o=vs({moves:t.moves,plan:t.plan,most:t.most,onChange:s});return{element:o.element,
+show:a=>o.setMoves([a.value??[]].flat()),setDisabled:o.setDisabled,refused(){}}}});function ks(t,e,s){let o=t.indexOf(s);return[...t.slice(o+1),...t.slice(0,o)].find(r=>!e.get(r))??s}function ys(t,e,s){let o=t.
+find(({key:u})=>u===e);if(!o)return;if(s==="Home")return t[0].key;if(s==="End")return t[t.length-1].key;let a={ArrowRight:1,
+ArrowLeft:-1}[s];if(a!==void 0){let u=[...t].sort((l,f)=>l.x-f.x||l.y-f.y),d=u.findIndex(({key:l})=>l===e)+a;return u[(d+
+u.length)%u.length].key}let r={ArrowDown:1,ArrowUp:-1}[s];if(r===void 0)return;let c=u=>Math.abs(u.y-o.y)+2*Math.abs(u.x-
+o.x),[i]=t.filter(({key:u,y:d})=>u!==e&&(d-o.y)*r>2).sort((u,d)=>c(u)-c(d));return(i??o).key}function se(t,e,s,o){let a=t.lines,r=t.options,c=a.map(([f])=>f),i=c[0],u=a.map(([f,p],h)=>{let g=`${e.control}-${h}`,k=n(
+"label",{class:"ts-each-line",for:g},p),b=It({id:g},[["","choose"],...r]),L=n("input",{type:"radio",name:`${e.control}-a\
+ctive`,"aria-label":`Point in the picture for: ${p}`,checked:h===0}),T=n("li",{},c.length>1?L:null,k,b);return L.addEventListener(
+"change",()=>{i=f}),b.addEventListener("change",()=>{i=f,l()}),{key:f,box:b,mark:L,row:T}}),d=()=>new Map(u.map(({key:f,
+box:p})=>[f,p.value]));function l(){let f=d();o(f),s(me([...f]))}return{element:n("ol",{class:"ts-each ts-pointed"},...u.
+map(({row:f})=>f)),active:()=>i,answers:d,press(f){let p=u.find(({key:h})=>h===i);if(!(!p||p.box.disabled)){p.box.value=
+f,l(),i=ks(c,d(),i);for(let{key:h,mark:g}of u)g.checked=h===i}},put(f,p){let h=u.find(({key:g})=>g===f);!h||h.box.disabled||
+(h.box.value=p,l())},show(f){let p=we(f.value);for(let{key:h,box:g}of u)g.value=p.get(h)??"";o(d())},setDisabled(f){for(let{
+box:p,mark:h}of u)p.disabled=f,h.disabled=f}}}function Ce(t,e,s){let o=n("div",{class:"ts-scene",role:"group","aria-labe\
+l":"Picture. Arrow keys walk from place to place, Enter points at one."});o.innerHTML=t;let a=o.querySelector("svg");a.setAttribute(
+"role","group");let r=new Map(Q(a,"[data-mark]").map(d=>[String(d.dataset.mark),d])),c=new Map(e);for(let[d,l]of r)l.setAttribute(
+"role","button"),l.setAttribute("tabindex",d===e[0][0]?"0":"-1"),l.setAttribute("aria-label",`${d}: ${c.get(d)??""}`);let i=d=>At(
+d,"[data-mark]")?.dataset.mark??At(d,"[data-spot]")?.dataset.spot;o.addEventListener("click",d=>{let l=i(d);l&&s(l)});for(let[
+d,l]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])o.addEventListener(d,f=>{let p=i(f);p&&u(p,l)});
+function u(d,l){for(let f of Q(a,`[data-spot="${d}"]`))f.classList.toggle("tss-near",l)}return o.addEventListener("keydo\
+wn",d=>{let l=At(d,"[data-mark]")?.dataset.mark;if(l){if(d.key==="Enter"||d.key===" ")s(l);else{let f=[...r].map(([h,g])=>{
+let k=g.querySelector(".tss-dot");return{key:h,x:k.cx.baseVal.value,y:k.cy.baseVal.value}}),p=ys(f,l,d.key);if(p===void 0)
+return;r.get(l)?.setAttribute("tabindex","-1"),r.get(p)?.setAttribute("tabindex","0"),r.get(p)?.focus()}d.preventDefault()}}),
+{element:o,drawing:a,choose(d){let l=new Set(d);for(let[f,p]of r)p.classList.toggle("tss-chosen",l.has(f)),p.setAttribute(
+"aria-pressed",String(l.has(f)));for(let f of Q(a,"[data-spot]"))f.classList.toggle("tss-on",l.has(String(f.dataset.spot)))}}}Ot("picture",{prompt:"legend",make(t,e,s){let o=t.options,a=se(t,e,s,i=>{let u=new Set(i.values());for(let{letter:d,card:l}of r)
+l.classList.toggle("ts-on",u.has(d))}),r=o.map(([i,u])=>{let d=n("div",{class:"ts-picture-card",onclick:()=>a.press(i)});
+return d.innerHTML=t.svgs[i],d.querySelector("svg")?.setAttribute("aria-label",u),d.prepend(n("span",{class:"ts-picture-\
+letter"},i)),{letter:i,card:d}}),c=n("div",{class:"ts-pictures"},...r.map(({card:i})=>i));return{element:n("div",{class:"\
+ts-pictured"},a.element,c),show:a.show,setDisabled:a.setDisabled,refused(){}}}});Ot("point",{prompt:"legend",make(t,e,s){let o=se(t,e,s,i=>c.choose(i.values())),r=t.options.map(([i,u])=>[i,u.slice(i.length+
+2)]),c=Ce(t.svg,r,o.press);return{element:n("div",{},o.element,c.element),show:o.show,setDisabled:o.setDisabled,refused(){}}}});Ot("put",{prompt:"legend",make(t,e,s){let o=t.lines,a=new Map(o.map(([l])=>[l,"1"])),r=se(t,e,s,l=>{for(let[f,p]of l)p&&
+a.set(f,p.split("-")[1]);c.choose([...l.values()].map(f=>f.split("-")[0])),u(l)}),c=Ce(t.svg,t.places,l=>{r.press(`${l}-${a.
+get(r.active())}`)}),i=D("g",{class:"tss-placed"});c.drawing.append(i);function u(l){i.replaceChildren();for(let[f,p]of l){
+let[h,g]=p.split("-"),k=t.at[h];if(!k)continue;let b=D("g",{transform:`translate(${k[0]} ${k[1]})`});b.innerHTML=t.pieces[f][Number(
+g)-1][1],i.append(b)}for(let{part:f,show:p}of d)p(a.get(f)??"1")}let d=o.map(([l,f])=>{let p=n("div",{class:"ts-tray-par\
+t"}),h=n("span",{class:"ts-hint",role:"status"}),g=at("Turn it",()=>{let L=a.get(l)==="1"?"2":"1";a.set(l,L),k(L);let T=r.
+answers().get(l);T&&r.put(l,`${T.split("-")[0]}-${L}`)},`Turn it: ${f}`);function k(L){let[T,S]=t.pieces[l][Number(L)-1],
+I=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);p.innerHTML=`<svg viewBox="${-I} ${-I} ${2*I} ${2*I}" width="120" heig\
+ht="120" aria-hidden="true">${S}</svg>`,h.textContent=`Way ${L}: ${T}`}let b=n("div",{class:"ts-tray"},p,n("div",{},f,h,
+g));return{part:l,row:b,show:k,turn:g}});return{element:n("div",{},n("div",{class:"ts-trays"},...d.map(({row:l})=>l)),r.
+element,c.element),show:r.show,setDisabled(l){r.setDisabled(l);for(let{turn:f}of d)f.disabled=l},refused(){}}}});var eo="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
+onnection is back. Simulators wait until then.",so="The connection to the course is back.",no=1500,oo=5e3,Ke=new Set,Kt=null,
+qe;function xs(t){Kt??=n("p",{class:"twoshaft ts-line-bar",role:"status"}),Kt.isConnected||document.body.append(Kt),Kt.textContent=
+t}function ro(){Kt?.remove(),Kt=null}function $s(){clearTimeout(qe),Ke.size?qe=window.setTimeout(()=>xs(eo),Kt?0:no):Kt&&
+(xs(so),qe=window.setTimeout(ro,oo))}var Ss=t=>({down(){Ke.add(t),$s()},up(){Ke.delete(t),$s()}});var ao=1e3,io="input, button, select, textarea, summary, a, [tabindex]";function co(t){let e=a=>{if(a.stopPropagation(),
+!(a.ctrlKey||a.metaKey)||a.key.toLowerCase()!=="s"||(a.preventDefault(),a.type!=="keydown"||a.repeat))return;let{key:r,code:c,
+keyCode:i,ctrlKey:u,metaKey:d}=a,l={key:r,code:c,keyCode:i,ctrlKey:u,metaKey:d,bubbles:!0,cancelable:!0};t.parentElement?.
+dispatchEvent(new KeyboardEvent("keydown",l))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
+"keypress",e);let s=()=>{for(let a of t.querySelectorAll(io))a.hasAttribute("data-lm-suppress-shortcuts")||a.setAttribute(
+"data-lm-suppress-shortcuts","true")};s();let o=new MutationObserver(s);return o.observe(t,{childList:!0,subtree:!0}),()=>o.
+disconnect()}function lo(t,e,s){let o=t.widget_manager?.kernel,a=(c,i)=>{["restarting","autorestarting","terminating","d\
+ead"].includes(i)&&e()},r=(c,i)=>{i==="disconnected"?e():s(i==="connecting")};return t.on("comm_live_update",e),o?.statusChanged?.
+connect(a),o?.connectionStatusChanged?.connect(r),o?.disposed?.connect(e),()=>{t.off("comm_live_update",e),o?.statusChanged?.
+disconnect(a),o?.connectionStatusChanged?.disconnect(r),o?.disposed?.disconnect(e)}}var Ls=`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -717,837 +717,839 @@ ced-color-adjust:none;background:Highlight;border-color:Highlight;color:Highligh
 t li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-current{border-le\
 ft-color:Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaft-bar .ts-tasks \
 a:not([aria-current]){border-bottom-color:Canvas}}`,Cs="twoshaft-styles";function uo(){let t=document.getElementById(Cs);
-t?.textContent!==Ls&&(t?.remove(),document.head.append(s("style",{id:Cs},Ls)))}function nt({model:t,el:e},{kind:n,lost:r=()=>fe(
-e),line:o=()=>{}}){uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"\
-alert"}),c=Ss(e),i=()=>e.classList.contains("ts-lost"),d=[],u=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),r())},
-g=>{i()||(g?c.down():c.up(),o(g))}),p=co(e),f,m=(g,v)=>{t.on(g,v),d.push([g,v])};return m("msg:custom",g=>{g.type==="tro\
-uble"&&!i()&&(a.textContent=g.reason)}),{alert:a,follow:m,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(
-f),f=window.setTimeout(()=>t.send({type:"rest"}),ao))},asks(g,{first:v,begin:b,who:L="Practice. Nothing here is marked o\
-r saved."}={}){return v?.classList.add("ts-first"),s("div",{class:"ts-who"},s("p",{class:"ts-asks"},g),b?s("p",{class:"t\
-s-begin"},`Begin: ${b}.`):"",L?s("p",{},L):"")},show:(...g)=>e.replaceChildren(...Wt(g)),close(){c.up(),clearTimeout(f),
-p(),u();for(let[g,v]of d)t.off(g,v)}}}function Es({model:t,el:e}){let n=nt({model:t,el:e},{kind:"rig",lost:()=>d.setDisabled(!0)}),r=s("p",{class:"ts-finding",
-role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=ct("order"),n.send({type:"order",order:p,turn:c})},
-d=$e({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),l=s("button",{type:"\
-button",class:"ts-button",onclick:()=>d.change([...a],"The first order stands again")},"Start again");d.tools.append(l),
-n.show(n.asks("Which steps stand in a wrong place?",{first:d.tools,begin:"choose a step and move it up or down"}),n.alert,
-Bt([d.element],[r,o]));function u(){let p=t.get("judged");c!==null&&p.turn!==c||(c=null,r.textContent=p.finding,o.textContent=
-p.cost,d.setOrder(p.order),d.setNotes(p.notes))}return n.follow("change:judged",u),u(),n.close}function se(t){let e=t.get("pictured"),n=s("div",{class:"ts-photographs"}),r="",o=a=>{a.type!=="photographs"||`${a.of}:${a.
-id}`!==r||n.replaceChildren(...a.shown.map(({svg:c,alt:i})=>{let d=s("figure",{});return d.innerHTML=c,d.append(s("figca\
-ption",{},`From your college: ${i}`)),d}))};return t.on("msg:custom",o),{node:n,any:a=>e[a].length>0,show(a,c){let i=c.find(
-l=>e[a].includes(l)),d=i===void 0?"":`${a}:${i}`;d!==r&&(r=d,n.replaceChildren(),i!==void 0&&t.send({type:"photographs",
-of:a,id:i}))},close:()=>t.off("msg:custom",o)}}var po=["lit","bench","absent","put"],As=[1,1.5,2,3,4.5];function Kt({svg:t,parts:e,words:n},{name:r="The unit in sectio\
-n",tallest:o,onChoose:a=()=>{}}={}){let c=s("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${r}. L\
+t?.textContent!==Ls&&(t?.remove(),document.head.append(n("style",{id:Cs},Ls)))}function st({model:t,el:e},{kind:s,lost:o=()=>fe(
+e),line:a=()=>{}}){uo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${s}`);let r=n("p",{class:"ts-alert",role:"\
+alert"}),c=Ss(e),i=()=>e.classList.contains("ts-lost"),u=[],l=lo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),o())},
+g=>{i()||(g?c.down():c.up(),a(g))}),f=co(e),p,h=(g,k)=>{t.on(g,k),u.push([g,k])};return h("msg:custom",g=>{g.type==="tro\
+uble"&&!i()&&(r.textContent=g.reason)}),{alert:r,follow:h,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(
+p),p=window.setTimeout(()=>t.send({type:"rest"}),ao))},asks(g,{first:k,begin:b,who:L="Practice. Nothing here is marked o\
+r saved."}={}){return k?.classList.add("ts-first"),n("div",{class:"ts-who"},n("p",{class:"ts-asks"},g),b?n("p",{class:"t\
+s-begin"},`Begin: ${b}.`):"",L?n("p",{},L):"")},show:(...g)=>e.replaceChildren(...Wt(g)),close(){c.up(),clearTimeout(p),
+f(),l();for(let[g,k]of u)t.off(g,k)}}}function Ft(t){let e=t.get("pictured"),s=n("div",{class:"ts-photographs"}),o="",a=r=>{r.type!=="photographs"||`${r.of}:${r.
+id}`!==o||s.replaceChildren(...r.shown.map(({svg:c,alt:i})=>{let u=n("figure",{});return u.innerHTML=c,u.append(n("figca\
+ption",{},`From your college: ${i}`)),u}))};return t.on("msg:custom",a),{node:s,any:r=>e[r].length>0,show(r,c){let i=c.find(
+d=>e[r].includes(d)),u=i===void 0?"":`${r}:${i}`;u!==o&&(o=u,s.replaceChildren(),i!==void 0&&t.send({type:"photographs",
+of:r,id:i}))},close:()=>t.off("msg:custom",a)}}function Es({model:t,el:e}){let s=st({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),o=n("p",{class:"ts-finding",
+role:"status"}),a=n("p",{class:"ts-cost"}),r=Ft(t),c=t.get("start"),i=t.get("work"),u=null,d=h=>{u=ct("order"),s.send({type:"\
+order",order:h,turn:u})},l=$e({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:d,
+onChoose:h=>r.show("operation",h.flatMap(g=>i[g]??[]))}),f=n("button",{type:"button",class:"ts-button",onclick:()=>l.change(
+[...c],"The first order stands again")},"Start again");l.tools.append(f),s.show(s.asks("Which steps stand in a wrong pla\
+ce?",{first:l.tools,begin:"choose a step and move it up or down"}),s.alert,Dt([l.element],[o,a,r.node]));function p(){let h=t.
+get("judged");u!==null&&h.turn!==u||(u=null,o.textContent=h.finding,a.textContent=h.cost,l.setOrder(h.order),l.setNotes(
+h.notes))}return s.follow("change:judged",p),p(),()=>{r.close(),s.close()}}var po=["lit","bench","absent","put"],As=[1,1.5,2,3,4.5];function zt({svg:t,parts:e,words:s},{name:o="The unit in sectio\
+n",tallest:a,onChoose:r=()=>{}}={}){let c=n("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${o}. L\
 eft and right arrows walk from part to part, up and down to the part above or below, plus and minus zoom.`});c.innerHTML=
-t;let i=c.querySelector("svg"),d=i.querySelector(".tsu-marks");i.setAttribute("aria-hidden","true"),i.dataset.grow??="2",
-i.removeAttribute("role");let l=new Map(e.map(([S])=>[S,[]]));for(let S of Q(i,"[data-part]"))l.get(String(S.dataset.part))?.
-push(S);let u=new Map(e.map(([S],w)=>[S,w])),p=s("p",{class:"ts-hint ts-unit-name",role:"status"}),f=Ot({"aria-label":"P\
-art",class:"ts-box ts-before"},[["","no part chosen"],...e.map(([S,w])=>[S,w])]),{width:m,height:g}=i.viewBox.baseVal,v=o?
-`min(100%, ${Math.round(o*m/g)}px)`:"100%",b=new WeakMap,L=-1,T=0,x={},N=S=>{let w=x[S];return w==="absent"?" Not there \
-yet.":w==="bench"?" On the bench.":w==="lit"?" In hand.":""},y=S=>`${e[S][1]}. ${e[S][2]}${N(e[S][0])}`;function I(S){for(let D of Q(
-i,".tsu-chosen"))D.classList.remove("tsu-chosen");L=S;let w=S<0?"":e[S][0];f.value=w,p.textContent=S<0?W:y(S);for(let D of l.
-get(w)??[])D.classList.add("tsu-chosen");S>=0&&h(w),a(w)}function C(S){let w=Q(d,`[data-part="${S}"]`),D=[...l.get(S)??[],
-...w].map(V=>{let{x:$t,y:F,width:z,height:X}=V.getBBox(),[ut,ft]=b.get(V)??[0,0];return{x:$t+ut,y:F+ft,width:z,height:X}}),
-_=Math.min(...D.map(V=>V.x)),U=Math.max(...D.map(V=>V.x+V.width)),rt=Math.min(...D.map(V=>V.y)),bt=Math.max(...D.map(V=>V.
-y+V.height));return{x:(_+U)/2,y:(rt+bt)/2}}let h=S=>$(C(S));function $(S){let w=i.getBoundingClientRect().width/i.viewBox.
-baseVal.width,[D,_]=[S.x*w,S.y*w],{scrollLeft:U,scrollTop:rt,clientWidth:bt,clientHeight:V}=c;(D<U+40||D>U+bt-40)&&(c.scrollLeft=
-D-bt/2),(_<rt+40||_>rt+V-40)&&(c.scrollTop=_-V/2)}function k(S){T=Math.max(0,Math.min(As.length-1,T+S)),i.style.width=`c\
-alc(${As[T]} * ${v})`,i.style.height="auto",L>=0&&h(e[L][0])}function O(S){let w=C(e[L][0]),[D]=e.map(([_],U)=>({k:U,at:C(
-_)})).filter(({k:_,at:U})=>_!==L&&(U.y-w.y)*S>4).sort((_,U)=>Ms(_.at,w)-Ms(U.at,w));D&&I(D.k)}c.addEventListener("keydow\
-n",S=>{if(Tt(S))return;let w=e.length-1;if(S.key==="ArrowRight")I(L>=w?0:L+1);else if(S.key==="ArrowLeft")I(L<=0?w:L-1);else if(S.
-key==="ArrowUp"||S.key==="ArrowDown")L<0?I(0):O(S.key==="ArrowUp"?-1:1);else if(S.key==="Home")I(0);else if(S.key==="End")
-I(w);else if(S.key==="+"||S.key==="=")k(1);else if(S.key==="-")k(-1);else if(S.key==="Escape")I(-1);else return;S.preventDefault()}),
-c.addEventListener("click",S=>{let w=Et(S,"[data-part]")?.dataset.part;I(w===void 0?-1:u.get(w)??-1)}),c.addEventListener(
-"pointerover",S=>{let w=Et(S,"[data-part]")?.dataset.part;if(w===void 0||S.pointerType!=="mouse")return;let D=Et(S,"[dat\
-a-solid]")?.querySelector("title")?.textContent,_=e[u.get(w)??0][1];B.textContent=D&&!_.endsWith(D)?`${D} (${_})`:_}),c.
-addEventListener("pointerleave",()=>{B.textContent=""}),f.addEventListener("change",()=>I(u.get(f.value)??-1));let B=s("\
-span",{class:"ts-unit-over","aria-hidden":"true"}),W="Point at a part, tap it, or choose it here to read its name.";p.textContent=
-W;let Y=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",f),ot("−",()=>k(-1),"Smaller"),ot("+",()=>k(1),"\
-Larger"),B),P=s("details",{class:"ts-unit-words"},s("summary",{},"What is where, in words"),s("p",{},n));return k(0),{nodes:[
-Y,p,c,P],choose:f,drawing:i,frame:c,look(S){l.get(S)?.length&&h(S)},moveTo:$,shift(S,[w,D]){b.set(S,[w,D]),S.setAttribute(
-"transform",`translate(${w.toFixed(1)} ${D.toFixed(1)})`)},show(S){x=S.looks;for(let[w,D]of l)for(let _ of D)for(let U of po)
-_.classList.toggle(`tsu-${U}`,x[w]===U);d.innerHTML=S.marks,L>=0&&(p.textContent=y(L))}}}function Ms(t,e){return Math.abs(
-t.y-e.y)+2*Math.abs(t.x-e.x)}function Os(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ts({model:t,el:e}){let n=s(
-"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=se(t),c=Kt(t.get("pi\
-cture")),i=s("p",{class:"ts-hint",role:"status"}),d=s("dl",{class:"ts-facts"}),l=s("div",{class:"ts-ready"}),u=s("select",
-{class:"ts-box ts-before","aria-label":"A step that is not ready"}),p=s("input",{type:"text",inputmode:"numeric",size:"3",
-class:"ts-box","aria-label":"Go to place",onkeydown:h=>{h.key==="Enter"&&N()}}),f=s("span"),m=h=>I.send({type:"move",by:h}),
-g=h=>I.send({type:"go",position:h}),v=ot("Back",()=>m(-1),"One step back"),b=ot("Next",()=>m(1),"Next step"),L=ot("Start",
-()=>g(0),"Start with an empty bench"),T=ot("End",()=>g(t.get("view").count),"End of the order"),x=ot("Try it",()=>I.send(
-{type:"take",step:u.value}),"Try it: the step chosen here"),N=()=>{let h=Number.parseInt(p.value,10);h>=0&&g(h)},y=s("di\
-v",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},L,v,b,T,s("span",
-{class:"ts-pair"},"place ",p,f,ot("Go",N,"Go to this place")));y.addEventListener("keydown",h=>{if(!(h.target===p||Tt(h))){
-if(h.key==="ArrowLeft")m(-1);else if(h.key==="ArrowRight")m(1);else if(h.key==="Home")g(0);else if(h.key==="End")g(t.get(
-"view").count);else return;h.preventDefault()}});let I=nt({model:t,el:e},{kind:"rig"});I.show(I.asks("What comes next, a\
-nd what can no longer be reached?",{first:b,begin:"press Next"}),I.alert,n,y,Bt(c.nodes,[r,i,d,o,a.node,s("p",{class:"ts\
--prompt"},"Do another step next"),l,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",u,
-x))]));function C(){let h=t.get("view");n.textContent=h.finding,r.textContent=h.happened,o.textContent=h.next?`Next in t\
-his order: ${h.next}`:"This is the end of the order.",i.textContent=h.build.words,a.show("operation",h.in_hand),c.show(h.
-build),d.replaceChildren(...Rt(h.facts));let $=l.contains(document.activeElement);l.replaceChildren(...h.ready.map(([B,W])=>ot(
-W,()=>I.send({type:"take",step:B})))),h.ready.length||l.append(s("p",{class:"ts-hint"},"No step is ready.")),$&&(l.querySelector(
-"button")??b).focus(),u.replaceChildren(...At(h.waiting)),u.disabled=x.disabled=!h.waiting.length,p.value=String(h.position),
-f.textContent=` of ${h.count} `;let k=h.position===0,O=h.position===h.count;for(let B of[v,L])Os(B,k);for(let B of[b,T])
-Os(B,O)}return I.follow("change:view",C),C(),()=>{a.close(),I.close()}}function ne(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=ct("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
-r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var ht=(t,e,n,r,o)=>R("line",{x1:t,y1:e,x2:n,y2:r,class:o}),wt=(t,e,n,r="middle")=>R("text",{x:t,y:e,"text-anchor":r,class:"\
-tsg-text"},n);function oe(){let t=R("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(R("circle",{cx:100,
-cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(ht(100+
-a*Math.sin(o),100-a*Math.cos(o),100+92*Math.sin(o),100-92*Math.cos(o),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
-t.append(wt(100+66*Math.sin(o),104.5-66*Math.cos(o),String(r)))}t.append(R("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
-for(let r=0;r<10;r+=1){let o=r/10*2*Math.PI;t.append(ht(100+15*Math.sin(o),134-15*Math.cos(o),100+19*Math.sin(o),134-19*
-Math.cos(o),"tsg-mark"))}let e=ht(100,134,100,119,"tsg-small"),n=R("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
-tsg-pointer"});return t.append(e,n,R("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,o){n.setAttribute("tra\
-nsform",`rotate(${r*360} 100 100)`),e.setAttribute("transform",`rotate(${r*36} 100 134)`),t.setAttribute("aria-label",`D\
-ial indicator, one mark is 0.01 mm. ${o}`)}}}function Is({top:t,mark:e,perFigure:n}){let r=R("svg",{viewBox:"0 0 600 92",
-class:"tsg-scale",role:"img"}),o=c=>30+c/t*540;r.append(R("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
-for(let c=0;c*e<=t+1e-9;c+=1){let i=c%n===0;r.append(ht(o(c*e),22,o(c*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.
-append(wt(o(c*e),84,String(Math.round(c*e))))}let a=R("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(
-a,wt(586,14,"newtons","end")),{node:r,top:t,set(c,i){a.setAttribute("transform",`translate(${o(Math.min(c,t))} 0)`),r.setAttribute(
-"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function Ns({low:t,high:e,reach:n}){let r=R("svg",{viewBox:"0 0\
- 720 92",class:"tsg-axis",role:"img"}),o=i=>360+Math.max(-n,Math.min(n,i))/n*340;r.append(R("rect",{x:o(t),y:34,width:o(
-e)-o(t),height:24,class:"tsg-target"}),wt((o(t)+o(e))/2,84,"target"),ht(20,46,700,46,"tsg-mark"),ht(360,26,360,66,"tsg-m\
-ark tsg-long"),wt(20,20,"end play","start"),wt(700,20,"preload","end"),wt(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let d of[
-i,-i])r.append(ht(o(d),42,o(d),50,"tsg-mark"));r.append(wt(o(-n),70,`${n.toFixed(2)} mm`,"start"),wt(o(n),70,`${n.toFixed(
-2)} mm`,"end"));let a=R("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),c=R("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});
-return r.append(a,c),{node:r,set(i,d,l){a.setAttribute("transform",`translate(${o(i)} 0)`),c.setAttribute("transform",`t\
-ranslate(${o(d)} 0)`),r.setAttribute("aria-label",l)}}}function Ct(t,{min:e,max:n,step:r,value:o,words:a,onInput:c}){let i=s(
-"input",{type:"range",class:"ts-slider",min:e,max:n,step:r,value:o,"aria-label":t}),d=s("output",{class:"ts-slid"},a(o));
-return i.addEventListener("input",()=>{let l=a(Number(i.value));d.textContent=l,i.setAttribute("aria-valuetext",l),c(Number(
-i.value))}),i.setAttribute("aria-valuetext",a(o)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,d),set(l){i.value=
-String(l),d.textContent=a(l)}}}function St(t,e,n,r){let o=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
-...e.map(([a,c])=>s("option",{value:a,selected:a===n},c)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function Bs({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
-role:"group","aria-label":"Spring scale"}),c=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),d=s("u\
-l",{class:"ts-sentences"}),l=ne((h,$)=>y.send({type:"set",state:h,turn:$})),u=h=>{r={...r,...h},l.ask(r)},p=R("circle",{
-cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=ht(0,0,0,0,"tsg-mark tsg-long"),m=wt(0,0,""),[g,
-v]=n.readingsOnly?[72,48]:[96,120],b=g/(n.readingsOnly?r.radius:n.radii[1]),L=R("svg",{viewBox:`0 0 ${2*g+v} ${2*g+30}`,
-width:2*g+v,height:2*g+30,class:"tsg-drum",role:"img"}),T=g+4;p.setAttribute("transform",`translate(${T} ${T})`),L.append(
-p,f,ht(4,T,2*g+4,T,"tsg-centre"),ht(T,4,T,2*g+4,"tsg-centre"),R("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),m);let x=q("\
-Turn the shaft ten times",()=>u({turns:r.turns+10})),N=[s("div",{class:"ts-tools"},x)];if(!n.readingsOnly){let h=n.kinds,
-$=h.map(([k,O])=>s("label",{class:"ts-option"},s("input",{type:"checkbox",checked:r.kinds.includes(k),onchange:B=>u({kinds:h.
-map(([W])=>W).filter(W=>W===k?B.target.checked:r.kinds.includes(W))})}),`with ${O}`));N[0].append(q("Fit the rings anew",
-()=>u({turns:0}))),$.length&&N.push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the b\
-earings"),...$)),N.push(Ct("Setting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:k=>u({setting:k}),words:k=>k<
-0?`${(-k).toFixed(3)} mm of end play`:`${k.toFixed(3)} mm of preload`}).row,Ct("Radius of the drum",{min:n.radii[0],max:n.
-radii[1],step:1,value:r.radius,onInput:k=>u({radius:k}),words:k=>`${k} mm`}).row)}let y=nt({model:t,el:e},{kind:"rig"});
-y.show(y.asks("How hard does the shaft turn?",{first:x,begin:"turn the shaft",who:n.readingsOnly?"Take your reading here\
-; write it in the form.":void 0}),y.alert,s("div",{class:"tsg-beside"},L,s("div",{class:"tsg-side"},a,c)),...N,i,d);function I(){
-let h=t.get("shown");l.waiting||(r=h.state);let $=b*h.state.radius;Ht(p,{r:$}),Ht(f,{x1:T,y1:T-$,x2:2*g+v,y2:T-$}),Ht(m,
-{x:T,y:2*g+22}),m.textContent=`drum, radius ${h.state.radius} mm`,L.setAttribute("aria-label",`A drum of ${h.state.radius}\
- mm radius on the shaft; the cord leaves it at its edge towards the scale.`),o?.top!==h.scale.top&&(o=Is(h.scale),a.replaceChildren(
-o.node),c.textContent=`Spring scale to ${h.scale.top} N, one mark ${h.scale.mark} N.`),o?.set(h.pull,h.pullWords),i.textContent=
-h.finding,d.replaceChildren(...Ut(h.words)),l.answered(h.turn)}let C=()=>l.free();return y.follow("change:shown",I),y.follow(
-"msg:custom",C),I(),y.close}function Dt({model:t,el:e},n){let r=t.get("about"),o=t.get("shown").state,a=ne((p,f)=>c.send({type:"set",state:p,turn:f})),
-c=nt({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),d=n(r,p=>{o={...o,...p},a.ask(o)},o),l=r.readingsOnly?
-"Take your readings here; write them in the form.":void 0;c.show(c.asks(d.asks,{first:d.first,begin:d.begin,who:l}),c.alert,
-...d.side?[Bt([d.picture],[...d.controls,i])]:[s("div",{class:"tsg-wide"},d.picture),...d.controls,i]);function u(){let p=t.
-get("shown");a.waiting||(o=p.state),d.set(p,o),i.textContent=p.finding,a.answered(p.turn)}return c.follow("change:shown",
-u),c.follow("msg:custom",a.free),u(),c.close}var Nt=(...t)=>s("div",{class:"ts-tools"},...t);var fo={x:44,y:84,perMm:34};function ho(t){let e=R("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
-perMm:o}=fo,a=R("g",{}),c=R("g",{});e.append(R("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),R("rect",{x:n-
-30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,c,wt(12,14,"main scale, mm","start"),wt(12,176,`vernier\
-, ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let d=n+i*t.space*o;c.append(
-ht(d,r,d,r+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(wt(d,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let d=Math.
-max(0,Math.ceil(i.mm-1));d<=t.top+25;d+=1){let l=n+(d-i.mm)*o;l<4||l>756||(a.append(ht(l,r,l,r-(d%10===0?34:d%5===0?28:20),
-"tsi-fine")),d%5===0&&a.append(wt(l,r-40,String(d))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ds(t){
-return Dt(t,(e,n,r)=>{let o=ho(e),a=Ct("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>n(
-{rod:l})}),c=St("Foot",e.places,r.place,l=>n({place:l,rod:0})),i=q("Push the rod down until it rests",()=>n({rod:e.top})),
-d=St("Look",e.eyes,r.eye,l=>n({eye:l}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:o.
-node,controls:[Nt(c.row,d.row),Nt(i,q("Lift the rod",()=>n({rod:0}))),a.row],set(l,u){o.set(l),c.box.value=u.place,d.box.
-value=u.eye,a.box.value=u.rod}}})}function ae(t,e){let n=e>1?.65/(e-1):0;return Array.from({length:e},(r,o)=>{let a=e>1?o*n:0,c=e>1?.35:1;return 1-Math.max(
-0,Math.min(1,(t-a)/c))})}function Ps(t,e,n,r){let[o,a]=[0,0];for(let c=n;c!==null;c=t[c].parent){let[i,d]=t[c].own[r]??[
-0,0];o+=i*e[c],a+=d*e[c]}return[o,a]}function ze(t){let e=t.findIndex(n=>n>0);return{placed:t.filter(n=>n===0).length,next:e<
-0?null:e}}function Rs(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function js(t,e,n){let r=[0,0,0];for(let o=n;o!==
-null;o=t[o].parent){let a=e[o];for(let[c,i]of t[o].own.entries())r[c]+=i*a}return r}function Ge(t,e){globalThis.twoshaftChunks??=new Map;let n=globalThis.twoshaftChunks,r=n.get(e)??go(t,e);return n.set(e,
-r),r.catch(()=>n.delete(e)),r}function go(t,e){return new Promise(n=>{let r=(o,a)=>{if(o.type!=="chunk"||o.name!==e)return;
-t.off("msg:custom",r);let c=URL.createObjectURL(new Blob([a[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
-revokeObjectURL(c)).catch(()=>{}),n(i)};t.on("msg:custom",r),t.send({type:"chunk",name:e})})}var Ee=.12,Yt=1.15,Hs="This browser draws nothing in three dimensions. The section shows the same parts.",Ae;function _s(){
+t;let i=c.querySelector("svg"),u=i.querySelector(".tsu-marks");i.setAttribute("aria-hidden","true"),i.dataset.grow??="2",
+i.removeAttribute("role");let d=new Map(e.map(([y])=>[y,[]]));for(let y of Q(i,"[data-part]"))d.get(String(y.dataset.part))?.
+push(y);let l=new Map(e.map(([y],v)=>[y,v])),f=n("p",{class:"ts-hint ts-unit-name",role:"status"}),p=It({"aria-label":"P\
+art",class:"ts-box ts-before"},[["","no part chosen"],...e.map(([y,v])=>[y,v])]),{width:h,height:g}=i.viewBox.baseVal,k=a?
+`min(100%, ${Math.round(a*h/g)}px)`:"100%",b=new WeakMap,L=-1,T=0,S={},I=y=>{let v=S[y];return v==="absent"?" Not there \
+yet.":v==="bench"?" On the bench.":v==="lit"?" In hand.":""},x=y=>`${e[y][1]}. ${e[y][2]}${I(e[y][0])}`;function N(y){for(let B of Q(
+i,".tsu-chosen"))B.classList.remove("tsu-chosen");L=y;let v=y<0?"":e[y][0];p.value=v,f.textContent=y<0?F:x(y);for(let B of d.
+get(v)??[])B.classList.add("tsu-chosen");y>=0&&w(v),r(v)}function C(y){let v=Q(u,`[data-part="${y}"]`),B=[...d.get(y)??[],
+...v].map(V=>{let{x:Lt,y:W,width:Y,height:J}=V.getBBox(),[pt,mt]=b.get(V)??[0,0];return{x:Lt+pt,y:W+mt,width:Y,height:J}}),
+H=Math.min(...B.map(V=>V.x)),U=Math.max(...B.map(V=>V.x+V.width)),ot=Math.min(...B.map(V=>V.y)),$t=Math.max(...B.map(V=>V.
+y+V.height));return{x:(H+U)/2,y:(ot+$t)/2}}let w=y=>$(C(y));function $(y){let v=i.getBoundingClientRect().width/i.viewBox.
+baseVal.width,[B,H]=[y.x*v,y.y*v],{scrollLeft:U,scrollTop:ot,clientWidth:$t,clientHeight:V}=c;(B<U+40||B>U+$t-40)&&(c.scrollLeft=
+B-$t/2),(H<ot+40||H>ot+V-40)&&(c.scrollTop=H-V/2)}function m(y){T=Math.max(0,Math.min(As.length-1,T+y)),i.style.width=`c\
+alc(${As[T]} * ${k})`,i.style.height="auto",L>=0&&w(e[L][0])}function M(y){let v=C(e[L][0]),[B]=e.map(([H],U)=>({k:U,at:C(
+H)})).filter(({k:H,at:U})=>H!==L&&(U.y-v.y)*y>4).sort((H,U)=>Ms(H.at,v)-Ms(U.at,v));B&&N(B.k)}c.addEventListener("keydow\
+n",y=>{if(Nt(y))return;let v=e.length-1;if(y.key==="ArrowRight")N(L>=v?0:L+1);else if(y.key==="ArrowLeft")N(L<=0?v:L-1);else if(y.
+key==="ArrowUp"||y.key==="ArrowDown")L<0?N(0):M(y.key==="ArrowUp"?-1:1);else if(y.key==="Home")N(0);else if(y.key==="End")
+N(v);else if(y.key==="+"||y.key==="=")m(1);else if(y.key==="-")m(-1);else if(y.key==="Escape")N(-1);else return;y.preventDefault()}),
+c.addEventListener("click",y=>{let v=At(y,"[data-part]")?.dataset.part;N(v===void 0?-1:l.get(v)??-1)}),c.addEventListener(
+"pointerover",y=>{let v=At(y,"[data-part]")?.dataset.part;if(v===void 0||y.pointerType!=="mouse")return;let B=At(y,"[dat\
+a-solid]")?.querySelector("title")?.textContent,H=e[l.get(v)??0][1];j.textContent=B&&!H.endsWith(B)?`${B} (${H})`:H}),c.
+addEventListener("pointerleave",()=>{j.textContent=""}),p.addEventListener("change",()=>N(l.get(p.value)??-1));let j=n("\
+span",{class:"ts-unit-over","aria-hidden":"true"}),F="Point at a part, tap it, or choose it here to read its name.";f.textContent=
+F;let z=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Part ",p),at("−",()=>m(-1),"Smaller"),at("+",()=>m(1),"\
+Larger"),j),P=n("details",{class:"ts-unit-words"},n("summary",{},"What is where, in words"),n("p",{},s));return m(0),{nodes:[
+z,f,c,P],choose:p,drawing:i,frame:c,look(y){d.get(y)?.length&&w(y)},moveTo:$,shift(y,[v,B]){b.set(y,[v,B]),y.setAttribute(
+"transform",`translate(${v.toFixed(1)} ${B.toFixed(1)})`)},show(y){S=y.looks;for(let[v,B]of d)for(let H of B)for(let U of po)
+H.classList.toggle(`tsu-${U}`,S[v]===U);u.innerHTML=y.marks,L>=0&&(f.textContent=x(L))}}}function Ms(t,e){return Math.abs(
+t.y-e.y)+2*Math.abs(t.x-e.x)}function Os(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ts({model:t,el:e}){let s=n(
+"p",{class:"ts-finding"}),o=n("p",{class:"ts-happened",role:"status"}),a=n("p",{class:"ts-hint"}),r=Ft(t),c=zt(t.get("pi\
+cture")),i=n("p",{class:"ts-hint",role:"status"}),u=n("dl",{class:"ts-facts"}),d=n("div",{class:"ts-ready"}),l=n("select",
+{class:"ts-box ts-before","aria-label":"A step that is not ready"}),f=n("input",{type:"text",inputmode:"numeric",size:"3",
+class:"ts-box","aria-label":"Go to place",onkeydown:w=>{w.key==="Enter"&&I()}}),p=n("span"),h=w=>N.send({type:"move",by:w}),
+g=w=>N.send({type:"go",position:w}),k=at("Back",()=>h(-1),"One step back"),b=at("Next",()=>h(1),"Next step"),L=at("Start",
+()=>g(0),"Start with an empty bench"),T=at("End",()=>g(t.get("view").count),"End of the order"),S=at("Try it",()=>N.send(
+{type:"take",step:l.value}),"Try it: the step chosen here"),I=()=>{let w=Number.parseInt(f.value,10);w>=0&&g(w)},x=n("di\
+v",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},L,k,b,T,n("span",
+{class:"ts-pair"},"place ",f,p,at("Go",I,"Go to this place")));x.addEventListener("keydown",w=>{if(!(w.target===f||Nt(w))){
+if(w.key==="ArrowLeft")h(-1);else if(w.key==="ArrowRight")h(1);else if(w.key==="Home")g(0);else if(w.key==="End")g(t.get(
+"view").count);else return;w.preventDefault()}});let N=st({model:t,el:e},{kind:"rig"});N.show(N.asks("What comes next, a\
+nd what can no longer be reached?",{first:b,begin:"press Next"}),N.alert,s,x,Dt(c.nodes,[o,i,u,a,r.node,n("p",{class:"ts\
+-prompt"},"Do another step next"),d,n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"or one that is not ready: ",l,
+S))]));function C(){let w=t.get("view");s.textContent=w.finding,o.textContent=w.happened,a.textContent=w.next?`Next in t\
+his order: ${w.next}`:"This is the end of the order.",i.textContent=w.build.words,r.show("operation",w.in_hand),c.show(w.
+build),u.replaceChildren(...Rt(w.facts));let $=d.contains(document.activeElement);d.replaceChildren(...w.ready.map(([j,F])=>at(
+F,()=>N.send({type:"take",step:j})))),w.ready.length||d.append(n("p",{class:"ts-hint"},"No step is ready.")),$&&(d.querySelector(
+"button")??b).focus(),l.replaceChildren(...Mt(w.waiting)),l.disabled=S.disabled=!w.waiting.length,f.value=String(w.position),
+p.textContent=` of ${w.count} `;let m=w.position===0,M=w.position===w.count;for(let j of[k,L])Os(j,m);for(let j of[b,T])
+Os(j,M)}return N.follow("change:view",C),C(),()=>{r.close(),N.close()}}function ne(t){let e=null,s=null,o=r=>{if(e!==null){s=r;return}e=ct("turn"),t(r,e)},a=()=>{e=null;let r=s;s=null,r!==null&&
+o(r)};return{ask:o,free:a,answered(r){r===e&&a()},get waiting(){return e!==null}}}var gt=(t,e,s,o,a)=>D("line",{x1:t,y1:e,x2:s,y2:o,class:a}),wt=(t,e,s,o="middle")=>D("text",{x:t,y:e,"text-anchor":o,class:"\
+tsg-text"},s);function oe(){let t=D("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(D("circle",{cx:100,
+cy:100,r:96,class:"tsg-face"}));for(let o=0;o<100;o+=1){let a=o/100*2*Math.PI,r=o%10===0?78:o%5===0?82:86;t.append(gt(100+
+r*Math.sin(a),100-r*Math.cos(a),100+92*Math.sin(a),100-92*Math.cos(a),o%10===0?"tsg-mark tsg-long":"tsg-mark")),o%10===0&&
+t.append(wt(100+66*Math.sin(a),104.5-66*Math.cos(a),String(o)))}t.append(D("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
+for(let o=0;o<10;o+=1){let a=o/10*2*Math.PI;t.append(gt(100+15*Math.sin(a),134-15*Math.cos(a),100+19*Math.sin(a),134-19*
+Math.cos(a),"tsg-mark"))}let e=gt(100,134,100,119,"tsg-small"),s=D("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
+tsg-pointer"});return t.append(e,s,D("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(o,a){s.setAttribute("tra\
+nsform",`rotate(${o*360} 100 100)`),e.setAttribute("transform",`rotate(${o*36} 100 134)`),t.setAttribute("aria-label",`D\
+ial indicator, one mark is 0.01 mm. ${a}`)}}}function Is({top:t,mark:e,perFigure:s}){let o=D("svg",{viewBox:"0 0 600 92",
+class:"tsg-scale",role:"img"}),a=c=>30+c/t*540;o.append(D("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
+for(let c=0;c*e<=t+1e-9;c+=1){let i=c%s===0;o.append(gt(a(c*e),22,a(c*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&o.
+append(wt(a(c*e),84,String(Math.round(c*e))))}let r=D("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return o.append(
+r,wt(586,14,"newtons","end")),{node:o,top:t,set(c,i){r.setAttribute("transform",`translate(${a(Math.min(c,t))} 0)`),o.setAttribute(
+"aria-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function Ns({low:t,high:e,reach:s}){let o=D("svg",{viewBox:"0 0\
+ 720 92",class:"tsg-axis",role:"img"}),a=i=>360+Math.max(-s,Math.min(s,i))/s*340;o.append(D("rect",{x:a(t),y:34,width:a(
+e)-a(t),height:24,class:"tsg-target"}),wt((a(t)+a(e))/2,84,"target"),gt(20,46,700,46,"tsg-mark"),gt(360,26,360,66,"tsg-m\
+ark tsg-long"),wt(20,20,"end play","start"),wt(700,20,"preload","end"),wt(360,20,"0"));for(let i=.05;i<=s+1e-9;i+=.05)for(let u of[
+i,-i])o.append(gt(a(u),42,a(u),50,"tsg-mark"));o.append(wt(a(-s),70,`${s.toFixed(2)} mm`,"start"),wt(a(s),70,`${s.toFixed(
+2)} mm`,"end"));let r=D("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),c=D("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});
+return o.append(r,c),{node:o,set(i,u,d){r.setAttribute("transform",`translate(${a(i)} 0)`),c.setAttribute("transform",`t\
+ranslate(${a(u)} 0)`),o.setAttribute("aria-label",d)}}}function Ct(t,{min:e,max:s,step:o,value:a,words:r,onInput:c}){let i=n(
+"input",{type:"range",class:"ts-slider",min:e,max:s,step:o,value:a,"aria-label":t}),u=n("output",{class:"ts-slid"},r(a));
+return i.addEventListener("input",()=>{let d=r(Number(i.value));u.textContent=d,i.setAttribute("aria-valuetext",d),c(Number(
+i.value))}),i.setAttribute("aria-valuetext",r(a)),{box:i,row:n("label",{class:"ts-slide"},n("span",{},t),i,u),set(d){i.value=
+String(d),u.textContent=r(d)}}}function St(t,e,s,o){let a=n("select",{class:"ts-box","aria-label":t,onchange:()=>o(a.value)},
+...e.map(([r,c])=>n("option",{value:r,selected:r===s},c)));return{box:a,row:n("span",{class:"ts-pair"},`${t} `,a)}}function Bs({model:t,el:e}){let s=t.get("about"),o=t.get("shown").state,a=null,r=n("div",{class:"tsg-wide",tabindex:"0",
+role:"group","aria-label":"Spring scale"}),c=n("p",{class:"ts-hint"}),i=n("p",{class:"ts-finding",role:"status"}),u=n("u\
+l",{class:"ts-sentences"}),d=ne((w,$)=>x.send({type:"set",state:w,turn:$})),l=w=>{o={...o,...w},d.ask(o)},f=D("circle",{
+cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),p=gt(0,0,0,0,"tsg-mark tsg-long"),h=wt(0,0,""),[g,
+k]=s.readingsOnly?[72,48]:[96,120],b=g/(s.readingsOnly?o.radius:s.radii[1]),L=D("svg",{viewBox:`0 0 ${2*g+k} ${2*g+30}`,
+width:2*g+k,height:2*g+30,class:"tsg-drum",role:"img"}),T=g+4;f.setAttribute("transform",`translate(${T} ${T})`),L.append(
+f,p,gt(4,T,2*g+4,T,"tsg-centre"),gt(T,4,T,2*g+4,"tsg-centre"),D("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),h);let S=K("\
+Turn the shaft ten times",()=>l({turns:o.turns+10})),I=[n("div",{class:"ts-tools"},S)];if(!s.readingsOnly){let w=s.kinds,
+$=w.map(([m,M])=>n("label",{class:"ts-option"},n("input",{type:"checkbox",checked:o.kinds.includes(m),onchange:j=>l({kinds:w.
+map(([F])=>F).filter(F=>F===m?j.target.checked:o.kinds.includes(F))})}),`with ${M}`));I[0].append(K("Fit the rings anew",
+()=>l({turns:0}))),$.length&&I.push(n("fieldset",{class:"tsg-ticks"},n("legend",{class:"ts-hint"},"What turns with the b\
+earings"),...$)),I.push(Ct("Setting",{min:-.05,max:s.highest,step:.005,value:o.setting,onInput:m=>l({setting:m}),words:m=>m<
+0?`${(-m).toFixed(3)} mm of end play`:`${m.toFixed(3)} mm of preload`}).row,Ct("Radius of the drum",{min:s.radii[0],max:s.
+radii[1],step:1,value:o.radius,onInput:m=>l({radius:m}),words:m=>`${m} mm`}).row)}let x=st({model:t,el:e},{kind:"rig"});
+x.show(x.asks("How hard does the shaft turn?",{first:S,begin:"turn the shaft",who:s.readingsOnly?"Take your reading here\
+; write it in the form.":void 0}),x.alert,n("div",{class:"tsg-beside"},L,n("div",{class:"tsg-side"},r,c)),...I,i,u);function N(){
+let w=t.get("shown");d.waiting||(o=w.state);let $=b*w.state.radius;Ht(f,{r:$}),Ht(p,{x1:T,y1:T-$,x2:2*g+k,y2:T-$}),Ht(h,
+{x:T,y:2*g+22}),h.textContent=`drum, radius ${w.state.radius} mm`,L.setAttribute("aria-label",`A drum of ${w.state.radius}\
+ mm radius on the shaft; the cord leaves it at its edge towards the scale.`),a?.top!==w.scale.top&&(a=Is(w.scale),r.replaceChildren(
+a.node),c.textContent=`Spring scale to ${w.scale.top} N, one mark ${w.scale.mark} N.`),a?.set(w.pull,w.pullWords),i.textContent=
+w.finding,u.replaceChildren(...qt(w.words)),d.answered(w.turn)}let C=()=>d.free();return x.follow("change:shown",N),x.follow(
+"msg:custom",C),N(),x.close}function Pt({model:t,el:e},s){let o=t.get("about"),a=t.get("shown").state,r=ne((f,p)=>c.send({type:"set",state:f,turn:p})),
+c=st({model:t,el:e},{kind:"rig"}),i=n("p",{class:"ts-finding",role:"status"}),u=s(o,f=>{a={...a,...f},r.ask(a)},a),d=o.readingsOnly?
+"Take your readings here; write them in the form.":void 0;c.show(c.asks(u.asks,{first:u.first,begin:u.begin,who:d}),c.alert,
+...u.side?[Dt([u.picture],[...u.controls,i])]:[n("div",{class:"tsg-wide"},u.picture),...u.controls,i]);function l(){let f=t.
+get("shown");r.waiting||(a=f.state),u.set(f,a),i.textContent=f.finding,r.answered(f.turn)}return c.follow("change:shown",
+l),c.follow("msg:custom",r.free),l(),c.close}var Bt=(...t)=>n("div",{class:"ts-tools"},...t);var fo={x:44,y:84,perMm:34};function ho(t){let e=D("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:s,y:o,
+perMm:a}=fo,r=D("g",{}),c=D("g",{});e.append(D("rect",{x:1,y:22,width:758,height:o-22,class:"tsi-paper"}),D("rect",{x:s-
+30,y:o,width:t.lines*t.space*a+60,height:64,class:"tsi-body"}),r,c,wt(12,14,"main scale, mm","start"),wt(12,176,`vernier\
+, ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let u=s+i*t.space*a;c.append(
+gt(u,o,u,o+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(wt(u,o+48,String(i)))}return{node:e,set(i){r.replaceChildren();for(let u=Math.
+max(0,Math.ceil(i.mm-1));u<=t.top+25;u+=1){let d=s+(u-i.mm)*a;d<4||d>756||(r.append(gt(d,o,d,o-(u%10===0?34:u%5===0?28:20),
+"tsi-fine")),u%5===0&&r.append(wt(d,o-40,String(u))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ds(t){
+return Pt(t,(e,s,o)=>{let a=ho(e),r=Ct("Rod",{min:0,max:e.top,step:.05,value:o.rod,words:()=>"push down to the right",onInput:d=>s(
+{rod:d})}),c=St("Foot",e.places,o.place,d=>s({place:d,rod:0})),i=K("Push the rod down until it rests",()=>s({rod:e.top})),
+u=St("Look",e.eyes,o.eye,d=>s({eye:d}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:a.
+node,controls:[Bt(c.row,u.row),Bt(i,K("Lift the rod",()=>s({rod:0}))),r.row],set(d,l){a.set(d),c.box.value=l.place,u.box.
+value=l.eye,r.box.value=l.rod}}})}function ae(t,e){let s=e>1?.65/(e-1):0;return Array.from({length:e},(o,a)=>{let r=e>1?a*s:0,c=e>1?.35:1;return 1-Math.max(
+0,Math.min(1,(t-r)/c))})}function Ps(t,e,s,o){let[a,r]=[0,0];for(let c=s;c!==null;c=t[c].parent){let[i,u]=t[c].own[o]??[
+0,0];a+=i*e[c],r+=u*e[c]}return[a,r]}function ze(t){let e=t.findIndex(s=>s>0);return{placed:t.filter(s=>s===0).length,next:e<
+0?null:e}}function Rs(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function js(t,e,s){let o=[0,0,0];for(let a=s;a!==
+null;a=t[a].parent){let r=e[a];for(let[c,i]of t[a].own.entries())o[c]+=i*r}return o}function Ge(t,e){globalThis.twoshaftChunks??=new Map;let s=globalThis.twoshaftChunks,o=s.get(e)??go(t,e);return s.set(e,
+o),o.catch(()=>s.delete(e)),o}function go(t,e){return new Promise(s=>{let o=(a,r)=>{if(a.type!=="chunk"||a.name!==e)return;
+t.off("msg:custom",o);let c=URL.createObjectURL(new Blob([r[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
+revokeObjectURL(c)).catch(()=>{}),s(i)};t.on("msg:custom",o),t.send({type:"chunk",name:e})})}var Ee=.12,Xt=1.15,Hs="This browser draws nothing in three dimensions. The section shows the same parts.",Ae;function _s(){
 if(Ae!==void 0)return Ae;let t=document.createElement("canvas").getContext("webgl2");return t?.getExtension("WEBGL_lose_\
-context")?.loseContext(),Ae=!!t,Ae}function Fs(t){_s()&&Ge(t,"solids").catch(()=>{})}function Me(t,e){let n=s("span",{style:`\
-color: ${e}; forced-color-adjust: none`});t.append(n);let r=s("canvas",{width:1,height:1}).getContext("2d");r.fillStyle=
-getComputedStyle(n).color,n.remove(),r.fillRect(0,0,1,1);let[o,a,c]=r.getImageData(0,0,1,1).data;return{text:`rgb(${o}, ${a}\
-, ${c})`,light:(o+a+c)/765}}var Ye=window.matchMedia("(forced-colors: active)");function Ws(t){let[e,n,r]=Ye.matches?["C\
-anvasText","Canvas","Highlight"]:["var(--ts-ink)","var(--ts-paper)","var(--ts-accent)"],o=Me(t,n),a=o.light>.5?18:40;return{
-ink:Me(t,e).text,paper:o.text,accent:Me(t,r).text,metal:Me(t,`color-mix(in srgb, ${e} ${a}%, ${n})`).text}}function Us(t,e,n){
-let r=s("p",{class:"ts-hint ts-unit-name",role:"status"});if(!_s())return r.textContent=Hs,{drawn:!1,nodes:[r],move(){},
-ready(){},close(){}};let o=s("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three\
+context")?.loseContext(),Ae=!!t,Ae}function Fs(t){_s()&&Ge(t,"solids").catch(()=>{})}function Me(t,e){let s=n("span",{style:`\
+color: ${e}; forced-color-adjust: none`});t.append(s);let o=n("canvas",{width:1,height:1}).getContext("2d");o.fillStyle=
+getComputedStyle(s).color,s.remove(),o.fillRect(0,0,1,1);let[a,r,c]=o.getImageData(0,0,1,1).data;return{text:`rgb(${a}, ${r}\
+, ${c})`,light:(a+r+c)/765}}var Ye=window.matchMedia("(forced-colors: active)");function Ws(t){let[e,s,o]=Ye.matches?["C\
+anvasText","Canvas","Highlight"]:["var(--ts-ink)","var(--ts-paper)","var(--ts-accent)"],a=Me(t,s),r=a.light>.5?18:40;return{
+ink:Me(t,e).text,paper:a.text,accent:Me(t,o).text,metal:Me(t,`color-mix(in srgb, ${e} ${r}%, ${s})`).text}}function Us(t,e,s){
+let o=n("p",{class:"ts-hint ts-unit-name",role:"status"});if(!_s())return o.textContent=Hs,{drawn:!1,nodes:[o],move(){},
+ready(){},close(){}};let a=n("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three\
  dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The sec\
-tion shows the same parts with their names."}),a=Ot({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
-...n.map(([y,I])=>[y,I])]),c=new Set,i,d=()=>[0,0,0],l=()=>{},u="Drag or use the arrow keys to turn. Tap a part, or choo\
-se it here, to read its name.";r.textContent="Drawing …";function p(){let y=n.find(([C])=>C===a.value),I=c.has(a.value)?
-" Hidden.":"";r.textContent=y?`${y[1]}. ${y[2]}${I}`:u,i?.look(a.value,c)}function f(){a.value&&(c.delete(a.value)||c.add(
-a.value),p())}function m(){c.clear(),p()}a.addEventListener("change",p);let g={ArrowLeft:()=>i?.turnBy(-Ee,0),ArrowRight:()=>i?.
-turnBy(Ee,0),ArrowUp:()=>i?.turnBy(0,Ee),ArrowDown:()=>i?.turnBy(0,-Ee),"+":()=>i?.zoomBy(Yt),"=":()=>i?.zoomBy(Yt),"-":()=>i?.
-zoomBy(1/Yt),Home:()=>i?.home(),h:f,a:m};o.addEventListener("keydown",y=>{let I=g[y.key]??g[y.key.toLowerCase()];!I||Tt(
-y)||(I(),y.preventDefault())});let v=null;o.addEventListener("pointerdown",y=>{v={x:y.clientX,y:y.clientY,far:!1},o.setPointerCapture(
-y.pointerId)}),o.addEventListener("pointermove",y=>{if(!v)return;let[I,C]=[y.clientX-v.x,y.clientY-v.y];!v.far&&Math.hypot(
-I,C)<4||(v={x:y.clientX,y:y.clientY,far:!0},i?.turnBy(-I/150,C/150))}),o.addEventListener("pointerup",y=>{if(v&&!v.far){
-let{left:I,top:C,width:h,height:$}=o.getBoundingClientRect(),[k,O]=[(y.clientX-I)/h,(y.clientY-C)/$];a.value=i?.partAt(2*
-k-1,1-2*O)??"",p()}v=null}),o.addEventListener("wheel",y=>{document.activeElement===o&&(i?.zoomBy(y.deltaY<0?Yt:1/Yt),y.
-preventDefault())},{passive:!1});let b=()=>{i?.recolour(Ws(o.parentElement??document.body)),p()},L=new MutationObserver(
-b),T=new ResizeObserver(()=>i?.paint()),x=!1;return Ge(t,"solids").then(({solidsView:y})=>{x||(i=y(o,e,Ws(o.parentElement??
-document.body)),i.move(d),i.fit(),l(),i.home(),i.paint(),T.observe(o),L.observe(document.body,{attributes:!0}),Ye.addEventListener(
-"change",b),p(),o.dataset.painted="true")},()=>{r.textContent=Hs}),{drawn:!0,nodes:[s("div",{class:"ts-tools"},s("span",
-{class:"ts-pair"},"Part ",a),ot("Hide or show",f,"Hide or show the chosen part"),ot("Show all",m,"Show all parts"),ot("−",
-()=>i?.zoomBy(1/Yt),"Smaller"),ot("+",()=>i?.zoomBy(Yt),"Larger")),r,o],move(y){d=y,i?.move(y)},ready(y){l=y},close(){x=
-!0,T.disconnect(),L.disconnect(),Ye.removeEventListener("change",b),i?.close()}}}var Oe=200,mo=580,wo="2.6";function qs({model:t,el:e}){let n=s("p",{class:"ts-finding"}),r=s("p",{class:"ts-hint ts-next\
-in",role:"status"}),o=s("div",{class:"ts-apart-picture"}),a=s("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
-t goes in"}),c=t.get("stages"),i=St("Show",c,t.get("stage"),h=>C.send({type:"stage",stage:h})),d=Ct("From apart to toget\
-her",{min:0,max:Oe,step:1,value:0,words:h=>h<=0?"apart":h>=Oe?"together":"on the way",onInput:h=>x(h/Oe)}),l=t.get("pict\
-ure"),u,p=[],f=[],m=0,g=!1,v,b=ot("In three dimensions",()=>{g=!g,b.setAttribute("aria-pressed",String(g)),y()});b.setAttribute(
-"aria-pressed","false");function L(h){d.set(Math.round(h*Oe)),x(h)}function T(h){let{placed:$}=ze(ae(m,l.movers.length));
-L(Rs($+h,l.movers.length))}function x(h){if(m=h,!u)return;let $=ae(m,l.movers.length);for(let{group:W,mover:Y,view:P}of p)
-u.shift(W,Ps(l.movers,$,Y,P));N($);for(let W of f)W.style.opacity=String(1-m);e.classList.toggle("ts-together",m>.5);let{
-placed:k,next:O}=ze($),B=`${k} of ${$.length} in place.`;for(let[W,Y]of[...a.children].entries())Y.classList.toggle("ts-\
-current",W===O);r.textContent=O===null?"All in place.":`${B} Next in: ${l.movers[O].words}.`}function N(h){let{movers:$}=t.
-get("space");v?.move(k=>js($,h,k))}function y(){if(v?.close(),v=void 0,!!u&&(o.replaceChildren(...g?[]:u.nodes),!!g)){if(t.
-get("space").stage!==t.get("stage")){Fs(t),C.send({type:"space"});return}v=Us(t,t.get("space"),l.parts),N(ae(0,l.movers.
-length)),o.replaceChildren(...v.nodes,...v.drawn?[]:u.nodes),v.ready(()=>N(ae(m,l.movers.length)))}}function I(){if(l=t.
-get("picture"),n.textContent=t.get("finding"),i.box.value=t.get("stage"),u=void 0,o.replaceChildren(),!l.svg)return;u=Kt(
-l,{name:"Parts apart",tallest:mo}),u.drawing.dataset.grow=wo,p=Q(u.drawing,"[data-move]").map($=>({group:$,mover:Number(
-$.dataset.move),view:String($.dataset.view)})),f=Q(u.drawing,".tsu-traces"),a.replaceChildren(...l.movers.map(({words:$})=>s(
-"li",{},$))),y(),x(m)}let C=nt({model:t,el:e},{kind:"rig"});return C.show(C.asks("How do these parts go together?",{first:d.
-box,begin:"move the slider",who:""}),C.alert,n,s("div",{class:"ts-apart"},s("div",{class:"ts-apart-tools"},i.row,d.row,s(
-"div",{class:"ts-tools"},ot("One in",()=>T(1),"One part more in place"),ot("One out",()=>T(-1),"One part less in place")),
-b,r,a),o)),C.follow("change:picture",I),C.follow("change:space",y),I(),()=>{v?.close(),C.close()}}function Ks({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
-a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=s("div",{class:"tsj-bars"}),i=Q(a,"[data-bolt]"),d=ct("torq\
-ue"),l=s("input",{id:d,type:"range",min:10,max:100,step:5,oninput:()=>f()});l.value="100";let u=s("output",{class:"tsj-f\
-igure",for:d}),p=()=>l.value==="100"?n.torque:Number((Math.round(n.torque*Number(l.value)/100/n.step)*n.step).toFixed(3));
-function f(){u.textContent=`${p()} N·m`,l.setAttribute("aria-valuetext",`${p()} newton metres, ${l.value} percent of th\
-e torque`)}let m=h=>x.send({type:"pull",bolt:h,torque:p()}),g=q("Take back",()=>x.send({type:"undo"})),v=q("Wait until t\
-he film has run out",()=>x.send({type:"wait"})),b=s("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>x.send({type:"set",film:Number(b.value)})},...n.films.map(h=>s("option",{value:h},h?`${h} µm thick`:"none"))),
-L=s("input",{type:"checkbox",onchange:()=>x.send({type:"set",scattered:L.checked})});a.addEventListener("click",h=>{let $=Et(
-h,"[data-bolt]");$&&(T($),m(Number($.dataset.bolt)))});let T=h=>{for(let $ of i)$.setAttribute("tabindex",$===h?"0":"-1");
-h.focus({preventScroll:!0})};a.addEventListener("keydown",h=>{let $=Et(h,"[data-bolt]");if(!$||h.ctrlKey||h.metaKey||h.altKey)
-return;let k=Number($.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[h.key];if(O)T(i[(k+O+i.length)%
-i.length]);else if(h.key==="Home")T(i[0]);else if(h.key==="End")T(i[i.length-1]);else if(h.key==="Enter"||h.key===" ")h.
-repeat||m(k);else return;h.preventDefault()});let x=nt({model:t,el:e},{kind:"rig"}),N=q("Start all by hand",()=>x.send({
-type:"start"})),y=s("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},N,...n.rounds.map(([h,$])=>q(`One round ${$}`,
-()=>x.send({type:"round",pattern:h,torque:p()}))),g,q("Start again",()=>x.send({type:"again"}))),I=s("div",{class:"ts-to\
-ols",role:"group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:d},"Wrench set to"),l,u));n.films.length&&
-I.append(s("label",{class:"ts-pair"},"Wet sealant",b),v,s("label",{class:"tsj-check"},L,"friction scatters from bolt to \
-bolt")),x.show(x.asks("Does every bolt keep its clamp?",{first:N,begin:"start all bolts by hand",who:n.readingsOnly?"Not\
-hing is saved here; your answers stand in the form.":void 0}),x.alert,r,I,y,o,s("div",{class:"tsj-bench"},a,c),s("detail\
-s",{class:"ts-keys"},s("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull i\
-t. Arrows go from bolt to bolt, Enter pulls."));function C(){let h=t.get("view");r.textContent=h.finding,o.textContent=h.
-happened,c.innerHTML=h.bars;for(let[$,k]of i.entries()){let O=h.tight[$]?`${h.clamps[$]} kN`:h.started[$]?"started by ha\
-nd":"not started";k.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${O}`),k.classList.toggle("tsj-tight",h.tight[$]),
-k.classList.toggle("tsj-started",h.started[$])}g.disabled=!h.pulls,v.disabled=!h.standing,b.value=String(h.film),L.checked=
-h.scattered}return x.follow("change:view",C),f(),C(),x.close}var zs="tsk-number";function Ft(t,e,...n){return s("td",{class:e?zs:null,"data-label":t||null,role:"cell"},...n)}function Te(t,e,n){
-let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?zs:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
-role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),o,n);return s("div",{class:"ts-scroll"},
-a)}function Gs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
-a=s("ul",{class:"ts-sentences tsk-left"}),c=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),d=new Map;for(let[f,
-m,g,v]of n.checks){let b=s("select",{class:"ts-box","aria-label":`What it showed: ${m}`,onchange:()=>u.send({type:"obser\
-ve",check:f,shown:b.value})},s("option",{value:""},"Not made"),...At(v)),L=Ft("worth, bit",!0),T=Ft("bit a minute",!0),x=s(
-"tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},m),Ft("min",!0,`${g}`),Ft("it showed",!1,b),L,T);d.set(f,{box:b,
-tells:L,rate:T,row:x}),i.append(x)}let l=s("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"clear"})},
-"Take all observations back"),u=nt({model:t,el:e},{kind:"rig"});u.show(u.asks("Which fault is it, and which check comes \
-next?",{first:d.values().next().value?.box,begin:"say what a check showed"}),u.alert,r,a,c,Te("Checks: what each showed,\
- and what it is still worth",[["Check"],["min",!0],["It showed"],["worth, bit",!0],["bit a minute",!0]],i),s("div",{class:"\
-ts-tools"},l,o));function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.spent,c.textContent=f.more,a.replaceChildren(
-...Ut(f.left.map(([v,b])=>`${v} (${b})`)));let m=f.ranked,g=new Map(m.map(([v,b,L],T)=>[v,{bits:b,rate:L,rank:T}]));for(let[
-v,{box:b,tells:L,rate:T,row:x}]of d){let N=f.observed[v],y=g.get(v);b.value=N??"",L.textContent=y?y.bits:N!==void 0?"mad\
-e":"nothing",T.textContent=y?y.rate+(y.rank===0?" ◀ best next":""):"–",x.classList.toggle("tsk-best",y?.rank===0)}}return u.
-follow("change:view",p),p(),u.close}function Ys(t,{move:e,hand:n}){let{element:r,at:o}=Le(t),a=Object.entries(t.aims).filter(([d])=>d.startsWith("at:")),c=(d,l)=>{
-let[u,p]=o(d,l);return R("circle",{cx:u,cy:p,r:16,class:"tsl-spot",...{"data-travel":d,"data-turn":l}})},i=R("g",{class:"\
-tsl-knob"},R("circle",{r:12}));return r.append(...a.map(([,[d]])=>c(Number(d),0)),...t.gears.map(([,d,l])=>c(d,l)),i),r.
-classList.add("ts-lever"),r.addEventListener("click",d=>{let l=Et(d,".tsl-spot");if(!l)return;let u=[Number(l.dataset.travel),
-Number(l.dataset.turn)];for(let p of bs(t.aims,n(),u))e(p)}),{element:r,scale:[re,Se],show([d,l],u){let[p,f]=o(d,l);i.setAttribute(
-"transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let m of Q(r,"[data-gear]"))m.classList.toggle("tsl-in",u.
-includes(String(m.dataset.gear)))}}}function Xs({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
-o=s("div",{class:"ts-scroll ts-fit"}),a=Ys(t.get("plan"),{move:$=>L({type:"move",code:$}),hand:()=>t.get("view").hand}),
-c=s("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
- keys left and right slide the selector shaft, up and down turn it."}),i=s("select",{class:"ts-box ts-how","aria-label":"\
-How it is put together"},...At(t.get("builds"))),d=ot("Start again",()=>L({type:"reset"})),l=s("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,k])=>ot(k,()=>L({type:"move",code:$})))),
-u=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=s("p",{class:"ts-hint"},"Nothing tried yet.\
- Each move is written down here."),f=s("p",{class:"ts-proof",role:"status"}),m=ot("What does a full hand test find?",()=>{
-m.disabled=!0,f.textContent="testing",L({type:"prove"})}),g=nt({model:t,el:e},{kind:"rig"});c.append(s("div",{},s("p",{class:"\
-ts-prompt"},"The lever"),a.element),o),g.show(g.asks("Which gears can the lever reach?",{first:a.element,begin:"press a \
-place in the gate"}),g.alert,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Put together: ",i),d,m),n,c,r,f,s("p",
+tion shows the same parts with their names."}),r=It({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
+...s.map(([x,N])=>[x,N])]),c=new Set,i,u=()=>[0,0,0],d=()=>{},l="Drag or use the arrow keys to turn. Tap a part, or choo\
+se it here, to read its name.";o.textContent="Drawing …";function f(){let x=s.find(([C])=>C===r.value),N=c.has(r.value)?
+" Hidden.":"";o.textContent=x?`${x[1]}. ${x[2]}${N}`:l,i?.look(r.value,c)}function p(){r.value&&(c.delete(r.value)||c.add(
+r.value),f())}function h(){c.clear(),f()}r.addEventListener("change",f);let g={ArrowLeft:()=>i?.turnBy(-Ee,0),ArrowRight:()=>i?.
+turnBy(Ee,0),ArrowUp:()=>i?.turnBy(0,Ee),ArrowDown:()=>i?.turnBy(0,-Ee),"+":()=>i?.zoomBy(Xt),"=":()=>i?.zoomBy(Xt),"-":()=>i?.
+zoomBy(1/Xt),Home:()=>i?.home(),h:p,a:h};a.addEventListener("keydown",x=>{let N=g[x.key]??g[x.key.toLowerCase()];!N||Nt(
+x)||(N(),x.preventDefault())});let k=null;a.addEventListener("pointerdown",x=>{k={x:x.clientX,y:x.clientY,far:!1},a.setPointerCapture(
+x.pointerId)}),a.addEventListener("pointermove",x=>{if(!k)return;let[N,C]=[x.clientX-k.x,x.clientY-k.y];!k.far&&Math.hypot(
+N,C)<4||(k={x:x.clientX,y:x.clientY,far:!0},i?.turnBy(-N/150,C/150))}),a.addEventListener("pointerup",x=>{if(k&&!k.far){
+let{left:N,top:C,width:w,height:$}=a.getBoundingClientRect(),[m,M]=[(x.clientX-N)/w,(x.clientY-C)/$];r.value=i?.partAt(2*
+m-1,1-2*M)??"",f()}k=null}),a.addEventListener("wheel",x=>{document.activeElement===a&&(i?.zoomBy(x.deltaY<0?Xt:1/Xt),x.
+preventDefault())},{passive:!1});let b=()=>{i?.recolour(Ws(a.parentElement??document.body)),f()},L=new MutationObserver(
+b),T=new ResizeObserver(()=>i?.paint()),S=!1;return Ge(t,"solids").then(({solidsView:x})=>{S||(i=x(a,e,Ws(a.parentElement??
+document.body)),i.move(u),i.fit(),d(),i.home(),i.paint(),T.observe(a),L.observe(document.body,{attributes:!0}),Ye.addEventListener(
+"change",b),f(),a.dataset.painted="true")},()=>{o.textContent=Hs}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",
+{class:"ts-pair"},"Part ",r),at("Hide or show",p,"Hide or show the chosen part"),at("Show all",h,"Show all parts"),at("−",
+()=>i?.zoomBy(1/Xt),"Smaller"),at("+",()=>i?.zoomBy(Xt),"Larger")),o,a],move(x){u=x,i?.move(x)},ready(x){d=x},close(){S=
+!0,T.disconnect(),L.disconnect(),Ye.removeEventListener("change",b),i?.close()}}}var Oe=200,mo=580,wo="2.6";function qs({model:t,el:e}){let s=n("p",{class:"ts-finding"}),o=n("p",{class:"ts-hint ts-next\
+in",role:"status"}),a=n("div",{class:"ts-apart-picture"}),r=n("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
+t goes in"}),c=Ft(t),i=t.get("stages"),u=St("Show",i,t.get("stage"),$=>w.send({type:"stage",stage:$})),d=Ct("From apart \
+to together",{min:0,max:Oe,step:1,value:0,words:$=>$<=0?"apart":$>=Oe?"together":"on the way",onInput:$=>I($/Oe)}),l=t.get(
+"picture"),f,p=[],h=[],g=0,k=!1,b,L=at("In three dimensions",()=>{k=!k,L.setAttribute("aria-pressed",String(k)),N()});L.
+setAttribute("aria-pressed","false");function T($){d.set(Math.round($*Oe)),I($)}function S($){let{placed:m}=ze(ae(g,l.movers.
+length));T(Rs(m+$,l.movers.length))}function I($){if(g=$,!f)return;let m=ae(g,l.movers.length);for(let{group:z,mover:P,view:y}of p)
+f.shift(z,Ps(l.movers,m,P,y));x(m);for(let z of h)z.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
+placed:M,next:j}=ze(m),F=`${M} of ${m.length} in place.`;for(let[z,P]of[...r.children].entries())P.classList.toggle("ts-\
+current",z===j);o.textContent=j===null?"All in place.":`${F} Next in: ${l.movers[j].words}.`}function x($){let{movers:m}=t.
+get("space");b?.move(M=>js(m,$,M))}function N(){if(b?.close(),b=void 0,!!f&&(a.replaceChildren(...k?[]:f.nodes),!!k)){if(t.
+get("space").stage!==t.get("stage")){Fs(t),w.send({type:"space"});return}b=Us(t,t.get("space"),l.parts),x(ae(0,l.movers.
+length)),a.replaceChildren(...b.nodes,...b.drawn?[]:f.nodes),b.ready(()=>x(ae(g,l.movers.length)))}}function C(){if(l=t.
+get("picture"),s.textContent=t.get("finding"),u.box.value=t.get("stage"),f=void 0,a.replaceChildren(),!l.svg)return;f=zt(
+l,{name:"Parts apart",tallest:mo,onChoose:m=>c.show("part",[m])}),f.drawing.dataset.grow=wo,p=Q(f.drawing,"[data-move]").
+map(m=>({group:m,mover:Number(m.dataset.move),view:String(m.dataset.view)})),h=Q(f.drawing,".tsu-traces"),r.replaceChildren(
+...l.movers.map(({words:m})=>n("li",{},m))),N(),I(g)}let w=st({model:t,el:e},{kind:"rig"});return w.show(w.asks("How do \
+these parts go together?",{first:d.box,begin:"move the slider",who:""}),w.alert,s,n("div",{class:"ts-apart"},n("div",{class:"\
+ts-apart-tools"},u.row,d.row,n("div",{class:"ts-tools"},at("One in",()=>S(1),"One part more in place"),at("One out",()=>S(
+-1),"One part less in place")),L,o,r,c.node),a)),w.follow("change:picture",C),w.follow("change:space",N),C(),()=>{b?.close(),
+c.close(),w.close()}}function Ks({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("p",{class:"tsj-happened",role:"status"}),
+r=n("div",{class:"tsj-drawing"});r.innerHTML=s.drawing;let c=n("div",{class:"tsj-bars"}),i=Q(r,"[data-bolt]"),u=ct("torq\
+ue"),d=n("input",{id:u,type:"range",min:10,max:100,step:5,oninput:()=>p()});d.value="100";let l=n("output",{class:"tsj-f\
+igure",for:u}),f=()=>d.value==="100"?s.torque:Number((Math.round(s.torque*Number(d.value)/100/s.step)*s.step).toFixed(3));
+function p(){l.textContent=`${f()} N·m`,d.setAttribute("aria-valuetext",`${f()} newton metres, ${d.value} percent of th\
+e torque`)}let h=w=>S.send({type:"pull",bolt:w,torque:f()}),g=K("Take back",()=>S.send({type:"undo"})),k=K("Wait until t\
+he film has run out",()=>S.send({type:"wait"})),b=n("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
+onchange:()=>S.send({type:"set",film:Number(b.value)})},...s.films.map(w=>n("option",{value:w},w?`${w} µm thick`:"none"))),
+L=n("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:L.checked})});r.addEventListener("click",w=>{let $=At(
+w,"[data-bolt]");$&&(T($),h(Number($.dataset.bolt)))});let T=w=>{for(let $ of i)$.setAttribute("tabindex",$===w?"0":"-1");
+w.focus({preventScroll:!0})};r.addEventListener("keydown",w=>{let $=At(w,"[data-bolt]");if(!$||w.ctrlKey||w.metaKey||w.altKey)
+return;let m=Number($.dataset.bolt),M={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[w.key];if(M)T(i[(m+M+i.length)%
+i.length]);else if(w.key==="Home")T(i[0]);else if(w.key==="End")T(i[i.length-1]);else if(w.key==="Enter"||w.key===" ")w.
+repeat||h(m);else return;w.preventDefault()});let S=st({model:t,el:e},{kind:"rig"}),I=K("Start all by hand",()=>S.send({
+type:"start"})),x=n("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},I,...s.rounds.map(([w,$])=>K(`One round ${$}`,
+()=>S.send({type:"round",pattern:w,torque:f()}))),g,K("Start again",()=>S.send({type:"again"}))),N=n("div",{class:"ts-to\
+ols",role:"group","aria-label":"Wrench"},n("span",{class:"tsj-slide"},n("label",{for:u},"Wrench set to"),d,l));s.films.length&&
+N.append(n("label",{class:"ts-pair"},"Wet sealant",b),k,n("label",{class:"tsj-check"},L,"friction scatters from bolt to \
+bolt")),S.show(S.asks("Does every bolt keep its clamp?",{first:I,begin:"start all bolts by hand",who:s.readingsOnly?"Not\
+hing is saved here; your answers stand in the form.":void 0}),S.alert,o,N,x,a,n("div",{class:"tsj-bench"},r,c),n("detail\
+s",{class:"ts-keys"},n("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull i\
+t. Arrows go from bolt to bolt, Enter pulls."));function C(){let w=t.get("view");o.textContent=w.finding,a.textContent=w.
+happened,c.innerHTML=w.bars;for(let[$,m]of i.entries()){let M=w.tight[$]?`${w.clamps[$]} kN`:w.started[$]?"started by ha\
+nd":"not started";m.setAttribute("aria-label",`Bolt ${$+1} of ${s.count}, ${M}`),m.classList.toggle("tsj-tight",w.tight[$]),
+m.classList.toggle("tsj-started",w.started[$])}g.disabled=!w.pulls,k.disabled=!w.standing,b.value=String(w.film),L.checked=
+w.scattered}return S.follow("change:view",C),p(),C(),S.close}var zs="tsk-number";function Ut(t,e,...s){return n("td",{class:e?zs:null,"data-label":t||null,role:"cell"},...s)}function Te(t,e,s){
+let o=e.map(([c,i])=>n("th",{scope:"col",role:"columnheader",class:i?zs:null},c)),a=n("thead",{role:"rowgroup"},n("tr",{
+role:"row"},...o)),r=n("table",{class:"tsk-board",role:"table"},n("caption",{},t),a,s);return n("div",{class:"ts-scroll"},
+r)}function Gs({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("p",{class:"tsk-spent"}),
+r=n("ul",{class:"ts-sentences tsk-left"}),c=n("p",{class:"tsk-more"}),i=n("tbody",{role:"rowgroup"}),u=new Map;for(let[p,
+h,g,k]of s.checks){let b=n("select",{class:"ts-box","aria-label":`What it showed: ${h}`,onchange:()=>l.send({type:"obser\
+ve",check:p,shown:b.value})},n("option",{value:""},"Not made"),...Mt(k)),L=Ut("worth, bit",!0),T=Ut("bit a minute",!0),S=n(
+"tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},h),Ut("min",!0,`${g}`),Ut("it showed",!1,b),L,T);u.set(p,{box:b,
+tells:L,rate:T,row:S}),i.append(S)}let d=n("button",{class:"ts-button",type:"button",onclick:()=>l.send({type:"clear"})},
+"Take all observations back"),l=st({model:t,el:e},{kind:"rig"});l.show(l.asks("Which fault is it, and which check comes \
+next?",{first:u.values().next().value?.box,begin:"say what a check showed"}),l.alert,o,r,c,Te("Checks: what each showed,\
+ and what it is still worth",[["Check"],["min",!0],["It showed"],["worth, bit",!0],["bit a minute",!0]],i),n("div",{class:"\
+ts-tools"},d,a));function f(){let p=t.get("view");o.textContent=p.finding,a.textContent=p.spent,c.textContent=p.more,r.replaceChildren(
+...qt(p.left.map(([k,b])=>`${k} (${b})`)));let h=p.ranked,g=new Map(h.map(([k,b,L],T)=>[k,{bits:b,rate:L,rank:T}]));for(let[
+k,{box:b,tells:L,rate:T,row:S}]of u){let I=p.observed[k],x=g.get(k);b.value=I??"",L.textContent=x?x.bits:I!==void 0?"mad\
+e":"nothing",T.textContent=x?x.rate+(x.rank===0?" ◀ best next":""):"–",S.classList.toggle("tsk-best",x?.rank===0)}}return l.
+follow("change:view",f),f(),l.close}function Ys(t,{move:e,hand:s}){let{element:o,at:a}=Le(t),r=Object.entries(t.aims).filter(([u])=>u.startsWith("at:")),c=(u,d)=>{
+let[l,f]=a(u,d);return D("circle",{cx:l,cy:f,r:16,class:"tsl-spot",...{"data-travel":u,"data-turn":d}})},i=D("g",{class:"\
+tsl-knob"},D("circle",{r:12}));return o.append(...r.map(([,[u]])=>c(Number(u),0)),...t.gears.map(([,u,d])=>c(u,d)),i),o.
+classList.add("ts-lever"),o.addEventListener("click",u=>{let d=At(u,".tsl-spot");if(!d)return;let l=[Number(d.dataset.travel),
+Number(d.dataset.turn)];for(let f of bs(t.aims,s(),l))e(f)}),{element:o,scale:[re,Se],show([u,d],l){let[f,p]=a(u,d);i.setAttribute(
+"transform",`translate(${f.toFixed(1)} ${p.toFixed(1)})`);for(let h of Q(o,"[data-gear]"))h.classList.toggle("tsl-in",l.
+includes(String(h.dataset.gear)))}}}function Xs({model:t,el:e}){let s=n("p",{class:"ts-finding",role:"status"}),o=n("p",{class:"ts-happened",role:"status"}),
+a=n("div",{class:"ts-scroll ts-fit"}),r=Ys(t.get("plan"),{move:$=>L({type:"move",code:$}),hand:()=>t.get("view").hand}),
+c=n("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
+ keys left and right slide the selector shaft, up and down turn it."}),i=n("select",{class:"ts-box ts-how","aria-label":"\
+How it is put together"},...Mt(t.get("builds"))),u=at("Start again",()=>L({type:"reset"})),d=n("div",{class:"ts-tools ts\
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,m])=>at(m,()=>L({type:"move",code:$})))),
+l=n("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),f=n("p",{class:"ts-hint"},"Nothing tried yet.\
+ Each move is written down here."),p=n("p",{class:"ts-proof",role:"status"}),h=at("What does a full hand test find?",()=>{
+h.disabled=!0,p.textContent="testing",L({type:"prove"})}),g=st({model:t,el:e},{kind:"rig"});c.append(n("div",{},n("p",{class:"\
+ts-prompt"},"The lever"),r.element),a),g.show(g.asks("Which gears can the lever reach?",{first:r.element,begin:"press a \
+place in the gate"}),g.alert,n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Put together: ",i),u,h),s,c,o,p,n("p",
 {class:"ts-hint ts-gate-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down tu\
-rn. Or in words:"),s("div",{class:"ts-gate-work"},l,s("div",{},s("p",{class:"ts-prompt"},"Tried by hand"),p,u)));let v=0,
-b="";function L($){v+=1,g.send({...$,turn:v})}function T(){let $=t.get("view");if(b!==t.get("figure")){b=t.get("figure"),
-o.innerHTML=b;let k=Jt(o,"svg");k.removeAttribute("role"),k.setAttribute("aria-hidden","true")}for(let k of Q(o,"[data-b\
-ody]")){let[O,B]=$.moved[String(k.dataset.rides??k.dataset.body)]??[0,0];k.setAttribute("transform",`translate(${O.toFixed(
-2)} ${B.toFixed(2)})`)}for(let k of Q(o,"[data-gear]"))k.classList.toggle("tsg-in",$.gears.includes(k.dataset.gear));for(let k of Q(
-o,"[data-lifts]"))k.classList.toggle("tsg-up",$.lifted);a.show($.hand,$.gears),c.dataset.turn=String($.turn),n.textContent=
-`${$.gears.length>1?"■ ":$.gears.length?"● ":"○ "}${$.title}.`,r.textContent=$.happened,r.classList.toggle("ts-sto\
-pped",/topped by/.test($.happened)),(u.childElementCount!==$.log.length||u.lastElementChild?.textContent!==$.log.at(-1))&&
-(u.replaceChildren(...$.log.map(k=>s("li",{class:/topped by/.test(k)?"ts-stopped":""},k))),u.scrollTop=u.scrollHeight),p.
-hidden=$.log.length>0,i.value=$.build,f.textContent=$.proof,m.disabled=!1,y=!1,h()}c.addEventListener("keydown",$=>{if(Tt(
-$))return;let k={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];k&&($.preventDefault(),L({type:"\
-nudge",travel:k[0],turned:k[1]}))}),i.addEventListener("change",()=>L({type:"build",build:i.value}));let x=null,N=null,y=!1;
-function I($,k){let O=k.getBoundingClientRect(),B=k.viewBox.baseVal.width/O.width;return[($.clientX-O.left)*B,($.clientY-
-O.top)*B]}c.addEventListener("pointerdown",$=>{let k=Et($,".tsg-panel, .tsl-knob");if(!k||$.button!==0)return;let O=k.ownerSVGElement,
-B=t.get("view").hand,[W,Y]=I($,O),P=Number(k.dataset.scale),S=P?[P,P]:a.scale;x={svg:O,x:W-B[0]*S[0],y:Y+B[1]*S[1],scale:S},
+rn. Or in words:"),n("div",{class:"ts-gate-work"},d,n("div",{},n("p",{class:"ts-prompt"},"Tried by hand"),f,l)));let k=0,
+b="";function L($){k+=1,g.send({...$,turn:k})}function T(){let $=t.get("view");if(b!==t.get("figure")){b=t.get("figure"),
+a.innerHTML=b;let m=Zt(a,"svg");m.removeAttribute("role"),m.setAttribute("aria-hidden","true")}for(let m of Q(a,"[data-b\
+ody]")){let[M,j]=$.moved[String(m.dataset.rides??m.dataset.body)]??[0,0];m.setAttribute("transform",`translate(${M.toFixed(
+2)} ${j.toFixed(2)})`)}for(let m of Q(a,"[data-gear]"))m.classList.toggle("tsg-in",$.gears.includes(m.dataset.gear));for(let m of Q(
+a,"[data-lifts]"))m.classList.toggle("tsg-up",$.lifted);r.show($.hand,$.gears),c.dataset.turn=String($.turn),s.textContent=
+`${$.gears.length>1?"■ ":$.gears.length?"● ":"○ "}${$.title}.`,o.textContent=$.happened,o.classList.toggle("ts-sto\
+pped",/topped by/.test($.happened)),(l.childElementCount!==$.log.length||l.lastElementChild?.textContent!==$.log.at(-1))&&
+(l.replaceChildren(...$.log.map(m=>n("li",{class:/topped by/.test(m)?"ts-stopped":""},m))),l.scrollTop=l.scrollHeight),f.
+hidden=$.log.length>0,i.value=$.build,p.textContent=$.proof,h.disabled=!1,x=!1,w()}c.addEventListener("keydown",$=>{if(Nt(
+$))return;let m={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];m&&($.preventDefault(),L({type:"\
+nudge",travel:m[0],turned:m[1]}))}),i.addEventListener("change",()=>L({type:"build",build:i.value}));let S=null,I=null,x=!1;
+function N($,m){let M=m.getBoundingClientRect(),j=m.viewBox.baseVal.width/M.width;return[($.clientX-M.left)*j,($.clientY-
+M.top)*j]}c.addEventListener("pointerdown",$=>{let m=At($,".tsg-panel, .tsl-knob");if(!m||$.button!==0)return;let M=m.ownerSVGElement,
+j=t.get("view").hand,[F,z]=N($,M),P=Number(m.dataset.scale),y=P?[P,P]:r.scale;S={svg:M,x:F-j[0]*y[0],y:z+j[1]*y[1],scale:y},
 c.setPointerCapture($.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts-pulling"),$.preventDefault()}),c.addEventListener(
-"pointermove",$=>{if(!x)return;let[k,O]=I($,x.svg),{scale:B}=x;N={travel_mm:(k-x.x)/B[0],turn_mm:(x.y-O)/B[1]},h()});let C=()=>{
-x=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",C),c.addEventListener("pointercancel",C);function h(){
-if(y||!N)return;y=!0;let $=N;N=null,L({type:"pull",...$})}return g.follow("msg:custom",$=>{$.type==="trouble"&&(y=!1)}),
-g.follow("change:view",T),T(),g.close}function Vs({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
-"p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,
-l=n.gears.map(([k,O])=>s("button",{type:"button",class:"ts-button","data-gear":k,"aria-pressed":"false",onclick:()=>C({type:"\
-gear",gear:k})},O)),u=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:k=>C({type:"hold",shaft:k.target.
-value})},...At(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:k=>{i=k.target.value,$()}},
-...At(r.dials.map(k=>[k.shaft,k.name]))),f=k=>C({type:"turn",shaft:i,turns:k}),m=`1/${n.marks}`,g=s("div",{class:"ts-too\
-ls",role:"group","aria-label":"Turn the shaft"},ot("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),ot(`↺ ${m}`,()=>f(
--n.step),`${m} turn anticlockwise`),ot("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),ot("a touch ↻",()=>f(n.fine),
-"A touch clockwise"),ot(`${m} ↻`,()=>f(n.step),`${m} turn clockwise`),ot("1 turn ↻",()=>f(1),"One turn clockwise"),ot(
-"Marks to zero",()=>C({type:"reset"}))),v=new Map;for(let k of r.dials){let O=R("g",{},R("circle",{class:"tsw-end",r:34}),
-R("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),R("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),B=[];for(let D=0;D<
-n.marks;D+=1)B.push(R("line",{class:"tsw-tick",y1:-40,y2:D?-47:-52,transform:`rotate(${D*360/n.marks})`})),D&&B.push(R("\
-text",{class:"tsw-number",x:57*Math.sin(D*2*Math.PI/n.marks),y:-57*Math.cos(D*2*Math.PI/n.marks)+4},String(D)));let W=R(
-"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":k.shaft,"aria-hidden":"true"},R("circle",{class:"tsw-plat\
-e",r:40}),...B,R("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),O),Y=s("div",{class:"tsw-count",tabindex:"0",role:"\
-application","aria-roledescription":"shaft","data-shaft":k.shaft},s("div",{class:"tsw-name"}),W,s("div",{class:"tsw-stro\
-kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));v.set(k.shaft,{box:Y,svg:W,shaftEnd:O}),Y.addEventListener("f\
-ocus",()=>{i!==k.shaft&&(i=k.shaft,$())}),Y.addEventListener("keydown",D=>{if(Tt(D))return;let _={ArrowRight:1,ArrowDown:1,
-ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[D.key];_&&(D.preventDefault(),i=k.shaft,f(_*(D.key.startsWith("Page")?1:D.
-shiftKey?n.fine:n.step)))});let P=null,S=D=>{let _=W.getBoundingClientRect();return Math.atan2(D.clientX-_.left-_.width/
-2,_.top+_.height/2-D.clientY)/(2*Math.PI)};W.addEventListener("pointerdown",D=>{D.button===0&&(P=S(D),W.setPointerCapture(
-D.pointerId),Y.focus({preventScroll:!0}),D.preventDefault())}),W.addEventListener("pointermove",D=>{if(P===null)return;let _=S(
-D),U=_-P;U-=Math.round(U),P=_,b+=U,T()});let w=()=>{P=null};W.addEventListener("pointerup",w),W.addEventListener("pointe\
-rcancel",w)}let b=0,L=!1;function T(){if(L||Math.abs(b)<.002)return;L=!0;let k=b;b=0,f(k)}let x=nt({model:t,el:e},{kind:"\
-rig"}),N=[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Hold still: ",u),s("span",{class:"ts-pair"},"Turn by ha\
-nd: ",p)),s("div",{class:"tsw-counts"},...[...v.values()].map(k=>k.box)),g,a];x.show(x.asks("How many turns does it take\
-?",{first:g,begin:n.closed?"turn a shaft":"engage a gear, then turn a shaft",who:n.closed?"Nothing is saved here; your a\
-nswers stand in the form.":void 0}),x.alert,o,!n.closed&&s("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
-ged"},s("span",{},"Engage: "),...l),...n.closed?N:[Bt([c],N)],s("p",{class:"ts-hint tsw-say"},`All three are seen from t\
-he clutch side. Drag a dial round, or go to it and use the arrow keys (${m} turn), Shift with an arrow key (a touch) or \
-Page Up and Page Down (one turn). Each stroke is a whole turn.`));let y=0,I=null;function C(k){y+=1,x.send({...k,turn:y})}
-let h=k=>{let O=[];for(let B=k;B>0;B-=5)O.push(B>=5?"||||/":"|".repeat(B));return O.join(" ")};function $(){let k=t.get(
-"view");I!==t.get("figure")&&(I=String(t.get("figure")),c.innerHTML=I);for(let O of Q(c,"[data-wheel]")){let[B,W]=k.wheels[String(
-O.dataset.wheel)]??[0,!0];O.setAttribute("transform",`translate(0 ${(B*Number(O.dataset.reach)).toFixed(1)})`),O.classList.
-toggle("tsw-behind",!W)}for(let O of l)O.setAttribute("aria-pressed",String(k.engaged.includes(O.dataset.gear)));u.value=
-k.held,p.value=i;for(let O of k.dials){let{box:B,shaftEnd:W}=v.get(O.shaft),Y=O.way>0?"↻":O.way<0?"↺":"";W.setAttribute(
-"transform",`rotate(${O.angle})`);let[P,,S,w]=B.children;P.textContent=`${O.name}${O.held?", held":O.shaft===i?", your h\
-and":""}`,S.textContent=O.strokes||Y?`${Y} ${h(O.strokes)}`:"no stroke",w.textContent=O.figure,B.classList.toggle("tsw-h\
-and",O.shaft===i),B.classList.toggle("tsw-held",O.held),B.setAttribute("aria-label",`${O.name}${O.held?", held":""}. ${O.
-words}`)}o.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=String(k.turn),L=!1,T()}return x.follow("change\
-:view",$),$(),x.close}function Js({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
-tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,c),d=[],
-l=[],u=null,p=t.get("plan").lookingOnly,f=(C,h)=>s("button",{type:"button",class:"ts-button","data-verdict":C,"aria-pres\
-sed":"false",onclick:()=>L.send({type:"judge",place:u,verdict:C})},h),m=p?[]:[f("stop","Stop here"),f("well","Fine as it\
- is")],g=s("button",{type:"button",class:"ts-button",onclick:()=>L.send({type:"next"})},"Another day"),v=s("div",{class:"\
-ts-tools",role:"group","aria-label":"Your judgement of the place"},...m);t.get("plan").more&&v.append(g);let b=s("p",{class:"\
-ts-keys"},p?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":"Choose a place, read \
-what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons."),L=nt({model:t,el:e},
-{kind:"rig"});L.show(L.asks(p?"What is to be seen at each place?":"Where can somebody get hurt?",{first:p?r:m[0],begin:p?
-"choose a place":"choose a place and judge it",who:p?"Nothing is saved here; your answers stand in the form.":void 0}),L.
-alert,p?null:n,p?null:b,Bt([r],[i,!p&&v]),p?b:null);function T(C,h){let $=C!==u;u=C;for(let[k,O]of l.entries()){let B=d[k][0]===
-C;O.setAttribute("tabindex",B?"0":"-1"),O.setAttribute("aria-pressed",String(B)),O.classList.toggle("tsh-chosen",B),B&&h&&
-(O.focus({preventScroll:!0}),x(O))}$&&L.send({type:"choose",place:C})}function x(C){let h=Jt(C,".tsh-hit").getBoundingClientRect(),
-$=r.getBoundingClientRect();(h.left<$.left||h.right>$.right)&&(r.scrollLeft+=h.left-$.left-($.width-h.width)/2),(h.bottom<
-0||h.bottom>innerHeight||h.top<0)&&C.scrollIntoView({block:"nearest"})}function N(){let C=t.get("plan");d=C.places,r.innerHTML=
-C.drawing,Jt(r,"svg").setAttribute("role","group"),l=d.map(([h])=>Jt(r,`[data-place="${h}"]`)),l.forEach((h,$)=>{h.setAttribute(
-"role","button"),h.setAttribute("aria-label",`${$+1} ${d[$][1]}`),h.addEventListener("click",()=>T(d[$][0],!0))}),u=String(
-t.get("view").chosen),T(u,!1)}r.addEventListener("keydown",C=>{if(Tt(C))return;let h=d.findIndex(([O])=>O===u),$=Math.min(
-6,d.length),k=h;if(C.key==="ArrowRight")k=h+1;else if(C.key==="ArrowLeft")k=h-1;else if(C.key==="ArrowDown")k=h+$;else if(C.
-key==="ArrowUp")k=h-$;else if(C.key==="Home")k=0;else if(C.key==="End")k=d.length-1;else if(C.key!=="Enter"&&C.key!==" ")
-return;C.preventDefault(),k>=0&&k<d.length&&T(d[k][0],!0)});function y(){let C=t.get("view");n.textContent=C.finding;let h=d.
-findIndex(([O])=>O===C.chosen);o.textContent=`${h+1}  ${d[h][1]}`,a.textContent=C.seen;let{verdict:$,...k}=C.told;if(c.replaceChildren(),
-$){let O=C.judged[C.chosen],B=O==="stop"==($==="Stop here."),W=O==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
-tsh-verdict"},B?`✓ Yes: ${$}`:`✗ You said “${W}”. The course says: ${$}`),s("dl",{class:"ts-facts"},...Object.entries(
-k).flatMap(([Y,P])=>[s("dt",{},Y),s("dd",{},P)])))}for(let O of m)O.setAttribute("aria-pressed",String(C.judged[C.chosen]===
-O.dataset.verdict));for(let[O,B]of l.entries()){let W=C.judged[d[O][0]];B.setAttribute("aria-label",`${O+1} ${d[O][1]}${W?
-`, judged: ${W==="stop"?"stop here":"fine as it is"}`:""}`);let Y=B.querySelector(".tsh-tag");if(!W){Y?.remove();continue}
-Y||(Y=R("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),B.append(Y)),Y.textContent=W==="stop"?"■ \
-stop":"○ well"}e.dataset.turn=C.chosen}let I=()=>{N(),y()};return L.follow("change:plan",I),L.follow("change:view",y),
-I(),L.close}function Zs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
-"div",{class:"tsl-drawing"}),c=new Map,d=n.sliders.map(([f,m,g,v,b,L])=>{let T=ct(f.replace("_","-")),x=s("output",{class:"\
-tsl-figure",for:T}),N=s("input",{id:T,type:"range",min:v,max:b,step:L,oninput:()=>{y(),u.send({type:"set",name:f,value:Number(
-N.value)})}}),y=()=>{x.textContent=`${N.value} ${g}`,N.setAttribute("aria-valuetext",`${N.value} ${g==="°"?"degrees":g}`)};
-return c.set(f,{slider:N,say:y}),s("div",{class:"tsl-row"},s("label",{for:T},m),N,x)}),l=s("select",{class:"ts-box","ari\
-a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:l.value})},...At(n.grips)),u=nt({model:t,el:e},{kind:"\
-rig"});u.show(u.asks("Is this lift safe by hand?",{first:c.values().next().value?.slider,begin:"set the load"}),u.alert,
-r,s("div",{class:"tsl-sliders",role:"group","aria-label":"The lift"},...d,s("div",{class:"tsl-row"},s("span",{},"Grip"),
-l)),a,o,s("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
-function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.sum,a.innerHTML=f.drawing;for(let[m,{slider:g,say:v}]of c)
-document.activeElement!==g&&(g.value=f.sizes[m]),v();l.value=f.sizes.grip}return u.follow("change:view",p),p(),u.close}var Ie={x:90,y:120,perMm:20,radius:82,bevel:30};function bo(t){let e=R("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
-r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=Ie;e.append(R("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
-per"}),ht(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*o;if(p%2){e.append(ht(
-f,r,f,r+18,"tsi-fine"));continue}let m=p/2;e.append(ht(f,r,f,r-(m%5?18:27),m%5?"tsi-fine":"tsi-bold")),m%5===0&&e.append(
-wt(f,r-33,String(m)))}let c=R("g",{});e.append(c,wt(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
-. Thimble: 50 lines a turn.","start"));let i=R("path",{d:`M0 ${r-a+14}L${Ie.bevel} ${r-a}L${Ie.bevel} ${r+a}L0 ${r+a-14}\
-Z`,class:"tsi-body"}),d=R("rect",{x:Ie.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),l=R("rect",{x:0,y:r-a,width:760,
-height:2*a,fill:"var(--ts-paper)"}),u=R("g",{});return c.append(l,i,d,u),{node:e,set(p){c.setAttribute("transform",`tran\
-slate(${n+p.mm*o} 0)`),u.replaceChildren();for(let f=0;f<t.lines;f+=1){let m=f-p.line;m-=t.lines*Math.round(m/t.lines);let g=m/
-t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let v=r-(a-8)*Math.sin(g),b=f%5===0;u.append(ht(0,v,b?26:16,v,b?"tsi-bold":
-"tsi-fine")),b&&u.append(wt(36,v+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function Qs(t){
-return Dt(t,(e,n,r)=>{let o=bo(e),a=Ct("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, \
-out to the right",onInput:l=>n({open:l})}),c=St("Between the faces",e.between,r.between,l=>n({between:l,open:e.top})),i=q(
-"Close until it rests",()=>n({open:-1})),d=e.hands.length?St("Close it",e.hands,r.hand,l=>n({hand:l})):null;return{asks:"\
-How thick is it?",first:i,begin:"close it until it rests",picture:o.node,controls:[Nt(c.row,d?.row),Nt(i,q("Open",()=>n(
-{open:e.top}))),a.row],set(l,u){o.set(l),a.box.value=String(Math.max(0,l.mm)),c.box.value=u.between}}})}function tn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
-a=new Map;for(let[d,l,u]of n.checks){let p=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${l}`,onclick:()=>{
-p.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:d})}},"Make"),f=Ft("it shows",!1);f.classList.add("t\
-sk-shown"),a.set(d,{button:p,shown:f}),o.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},l),Ft("min",!0,
-`${u}`),Ft("",!1,p),f))}let c=nt({model:t,el:e},{kind:"rig"});c.show(c.asks("What does each check show on your unit?",{first:a.
+"pointermove",$=>{if(!S)return;let[m,M]=N($,S.svg),{scale:j}=S;I={travel_mm:(m-S.x)/j[0],turn_mm:(S.y-M)/j[1]},w()});let C=()=>{
+S=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",C),c.addEventListener("pointercancel",C);function w(){
+if(x||!I)return;x=!0;let $=I;I=null,L({type:"pull",...$})}return g.follow("msg:custom",$=>{$.type==="trouble"&&(x=!1)}),
+g.follow("change:view",T),T(),g.close}function Vs({model:t,el:e}){let s=t.get("plan"),o=t.get("view"),a=n("p",{class:"ts-finding tsw-say",role:"status"}),r=n(
+"p",{class:"ts-happened tsw-happened",role:"status"}),c=n("div",{class:"ts-scroll ts-fit tsw-train"}),i=o.dials[0].shaft,
+d=s.gears.map(([m,M])=>n("button",{type:"button",class:"ts-button","data-gear":m,"aria-pressed":"false",onclick:()=>C({type:"\
+gear",gear:m})},M)),l=n("select",{class:"ts-box","aria-label":"Wheel held still",onchange:m=>C({type:"hold",shaft:m.target.
+value})},...Mt(s.holds)),f=n("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:m=>{i=m.target.value,$()}},
+...Mt(o.dials.map(m=>[m.shaft,m.name]))),p=m=>C({type:"turn",shaft:i,turns:m}),h=`1/${s.marks}`,g=n("div",{class:"ts-too\
+ls",role:"group","aria-label":"Turn the shaft"},at("↺ 1 turn",()=>p(-1),"One turn anticlockwise"),at(`↺ ${h}`,()=>p(
+-s.step),`${h} turn anticlockwise`),at("↺ a touch",()=>p(-s.fine),"A touch anticlockwise"),at("a touch ↻",()=>p(s.fine),
+"A touch clockwise"),at(`${h} ↻`,()=>p(s.step),`${h} turn clockwise`),at("1 turn ↻",()=>p(1),"One turn clockwise"),at(
+"Marks to zero",()=>C({type:"reset"}))),k=new Map;for(let m of o.dials){let M=D("g",{},D("circle",{class:"tsw-end",r:34}),
+D("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),D("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),j=[];for(let B=0;B<
+s.marks;B+=1)j.push(D("line",{class:"tsw-tick",y1:-40,y2:B?-47:-52,transform:`rotate(${B*360/s.marks})`})),B&&j.push(D("\
+text",{class:"tsw-number",x:57*Math.sin(B*2*Math.PI/s.marks),y:-57*Math.cos(B*2*Math.PI/s.marks)+4},String(B)));let F=D(
+"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":m.shaft,"aria-hidden":"true"},D("circle",{class:"tsw-plat\
+e",r:40}),...j,D("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),M),z=n("div",{class:"tsw-count",tabindex:"0",role:"\
+application","aria-roledescription":"shaft","data-shaft":m.shaft},n("div",{class:"tsw-name"}),F,n("div",{class:"tsw-stro\
+kes","aria-hidden":"true"}),n("div",{class:"tsw-figure"}));k.set(m.shaft,{box:z,svg:F,shaftEnd:M}),z.addEventListener("f\
+ocus",()=>{i!==m.shaft&&(i=m.shaft,$())}),z.addEventListener("keydown",B=>{if(Nt(B))return;let H={ArrowRight:1,ArrowDown:1,
+ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[B.key];H&&(B.preventDefault(),i=m.shaft,p(H*(B.key.startsWith("Page")?1:B.
+shiftKey?s.fine:s.step)))});let P=null,y=B=>{let H=F.getBoundingClientRect();return Math.atan2(B.clientX-H.left-H.width/
+2,H.top+H.height/2-B.clientY)/(2*Math.PI)};F.addEventListener("pointerdown",B=>{B.button===0&&(P=y(B),F.setPointerCapture(
+B.pointerId),z.focus({preventScroll:!0}),B.preventDefault())}),F.addEventListener("pointermove",B=>{if(P===null)return;let H=y(
+B),U=H-P;U-=Math.round(U),P=H,b+=U,T()});let v=()=>{P=null};F.addEventListener("pointerup",v),F.addEventListener("pointe\
+rcancel",v)}let b=0,L=!1;function T(){if(L||Math.abs(b)<.002)return;L=!0;let m=b;b=0,p(m)}let S=st({model:t,el:e},{kind:"\
+rig"}),I=[n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Hold still: ",l),n("span",{class:"ts-pair"},"Turn by ha\
+nd: ",f)),n("div",{class:"tsw-counts"},...[...k.values()].map(m=>m.box)),g,r];S.show(S.asks("How many turns does it take\
+?",{first:g,begin:s.closed?"turn a shaft":"engage a gear, then turn a shaft",who:s.closed?"Nothing is saved here; your a\
+nswers stand in the form.":void 0}),S.alert,a,!s.closed&&n("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
+ged"},n("span",{},"Engage: "),...d),...s.closed?I:[Dt([c],I)],n("p",{class:"ts-hint tsw-say"},`All three are seen from t\
+he clutch side. Drag a dial round, or go to it and use the arrow keys (${h} turn), Shift with an arrow key (a touch) or \
+Page Up and Page Down (one turn). Each stroke is a whole turn.`));let x=0,N=null;function C(m){x+=1,S.send({...m,turn:x})}
+let w=m=>{let M=[];for(let j=m;j>0;j-=5)M.push(j>=5?"||||/":"|".repeat(j));return M.join(" ")};function $(){let m=t.get(
+"view");N!==t.get("figure")&&(N=String(t.get("figure")),c.innerHTML=N);for(let M of Q(c,"[data-wheel]")){let[j,F]=m.wheels[String(
+M.dataset.wheel)]??[0,!0];M.setAttribute("transform",`translate(0 ${(j*Number(M.dataset.reach)).toFixed(1)})`),M.classList.
+toggle("tsw-behind",!F)}for(let M of d)M.setAttribute("aria-pressed",String(m.engaged.includes(M.dataset.gear)));l.value=
+m.held,f.value=i;for(let M of m.dials){let{box:j,shaftEnd:F}=k.get(M.shaft),z=M.way>0?"↻":M.way<0?"↺":"";F.setAttribute(
+"transform",`rotate(${M.angle})`);let[P,,y,v]=j.children;P.textContent=`${M.name}${M.held?", held":M.shaft===i?", your h\
+and":""}`,y.textContent=M.strokes||z?`${z} ${w(M.strokes)}`:"no stroke",v.textContent=M.figure,j.classList.toggle("tsw-h\
+and",M.shaft===i),j.classList.toggle("tsw-held",M.held),j.setAttribute("aria-label",`${M.name}${M.held?", held":""}. ${M.
+words}`)}a.textContent=m.finding,r.textContent=m.happened,e.dataset.turn=String(m.turn),L=!1,T()}return S.follow("change\
+:view",$),$(),S.close}function Js({model:t,el:e}){let s=n("p",{class:"ts-finding",role:"status"}),o=n("div",{class:"tsh-picture"}),a=n("p",{class:"\
+tsh-head"}),r=n("p",{class:"tsh-seen"}),c=n("div",{class:"tsh-told"}),i=n("div",{class:"tsh-box",role:"status"},a,r,c),u=[],
+d=[],l=null,f=t.get("plan").lookingOnly,p=(C,w)=>n("button",{type:"button",class:"ts-button","data-verdict":C,"aria-pres\
+sed":"false",onclick:()=>L.send({type:"judge",place:l,verdict:C})},w),h=f?[]:[p("stop","Stop here"),p("well","Fine as it\
+ is")],g=n("button",{type:"button",class:"ts-button",onclick:()=>L.send({type:"next"})},"Another day"),k=n("div",{class:"\
+ts-tools",role:"group","aria-label":"Your judgement of the place"},...h);t.get("plan").more&&k.append(g);let b=n("p",{class:"\
+ts-keys"},f?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":"Choose a place, read \
+what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons."),L=st({model:t,el:e},
+{kind:"rig"});L.show(L.asks(f?"What is to be seen at each place?":"Where can somebody get hurt?",{first:f?o:h[0],begin:f?
+"choose a place":"choose a place and judge it",who:f?"Nothing is saved here; your answers stand in the form.":void 0}),L.
+alert,f?null:s,f?null:b,Dt([o],[i,!f&&k]),f?b:null);function T(C,w){let $=C!==l;l=C;for(let[m,M]of d.entries()){let j=u[m][0]===
+C;M.setAttribute("tabindex",j?"0":"-1"),M.setAttribute("aria-pressed",String(j)),M.classList.toggle("tsh-chosen",j),j&&w&&
+(M.focus({preventScroll:!0}),S(M))}$&&L.send({type:"choose",place:C})}function S(C){let w=Zt(C,".tsh-hit").getBoundingClientRect(),
+$=o.getBoundingClientRect();(w.left<$.left||w.right>$.right)&&(o.scrollLeft+=w.left-$.left-($.width-w.width)/2),(w.bottom<
+0||w.bottom>innerHeight||w.top<0)&&C.scrollIntoView({block:"nearest"})}function I(){let C=t.get("plan");u=C.places,o.innerHTML=
+C.drawing,Zt(o,"svg").setAttribute("role","group"),d=u.map(([w])=>Zt(o,`[data-place="${w}"]`)),d.forEach((w,$)=>{w.setAttribute(
+"role","button"),w.setAttribute("aria-label",`${$+1} ${u[$][1]}`),w.addEventListener("click",()=>T(u[$][0],!0))}),l=String(
+t.get("view").chosen),T(l,!1)}o.addEventListener("keydown",C=>{if(Nt(C))return;let w=u.findIndex(([M])=>M===l),$=Math.min(
+6,u.length),m=w;if(C.key==="ArrowRight")m=w+1;else if(C.key==="ArrowLeft")m=w-1;else if(C.key==="ArrowDown")m=w+$;else if(C.
+key==="ArrowUp")m=w-$;else if(C.key==="Home")m=0;else if(C.key==="End")m=u.length-1;else if(C.key!=="Enter"&&C.key!==" ")
+return;C.preventDefault(),m>=0&&m<u.length&&T(u[m][0],!0)});function x(){let C=t.get("view");s.textContent=C.finding;let w=u.
+findIndex(([M])=>M===C.chosen);a.textContent=`${w+1}  ${u[w][1]}`,r.textContent=C.seen;let{verdict:$,...m}=C.told;if(c.replaceChildren(),
+$){let M=C.judged[C.chosen],j=M==="stop"==($==="Stop here."),F=M==="stop"?"Stop here":"Fine as it is";c.append(n("p",{class:"\
+tsh-verdict"},j?`✓ Yes: ${$}`:`✗ You said “${F}”. The course says: ${$}`),n("dl",{class:"ts-facts"},...Object.entries(
+m).flatMap(([z,P])=>[n("dt",{},z),n("dd",{},P)])))}for(let M of h)M.setAttribute("aria-pressed",String(C.judged[C.chosen]===
+M.dataset.verdict));for(let[M,j]of d.entries()){let F=C.judged[u[M][0]];j.setAttribute("aria-label",`${M+1} ${u[M][1]}${F?
+`, judged: ${F==="stop"?"stop here":"fine as it is"}`:""}`);let z=j.querySelector(".tsh-tag");if(!F){z?.remove();continue}
+z||(z=D("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),j.append(z)),z.textContent=F==="stop"?"■ \
+stop":"○ well"}e.dataset.turn=C.chosen}let N=()=>{I(),x()};return L.follow("change:plan",N),L.follow("change:view",x),
+N(),L.close}function Zs({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("p",{class:"tsl-sum"}),r=n(
+"div",{class:"tsl-drawing"}),c=new Map,u=s.sliders.map(([p,h,g,k,b,L])=>{let T=ct(p.replace("_","-")),S=n("output",{class:"\
+tsl-figure",for:T}),I=n("input",{id:T,type:"range",min:k,max:b,step:L,oninput:()=>{x(),l.send({type:"set",name:p,value:Number(
+I.value)})}}),x=()=>{S.textContent=`${I.value} ${g}`,I.setAttribute("aria-valuetext",`${I.value} ${g==="°"?"degrees":g}`)};
+return c.set(p,{slider:I,say:x}),n("div",{class:"tsl-row"},n("label",{for:T},h),I,S)}),d=n("select",{class:"ts-box","ari\
+a-label":"Grip",onchange:()=>l.send({type:"set",name:"grip",value:d.value})},...Mt(s.grips)),l=st({model:t,el:e},{kind:"\
+rig"});l.show(l.asks("Is this lift safe by hand?",{first:c.values().next().value?.slider,begin:"set the load"}),l.alert,
+o,n("div",{class:"tsl-sliders",role:"group","aria-label":"The lift"},...u,n("div",{class:"tsl-row"},n("span",{},"Grip"),
+d)),r,a,n("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
+function f(){let p=t.get("view");o.textContent=p.finding,a.textContent=p.sum,r.innerHTML=p.drawing;for(let[h,{slider:g,say:k}]of c)
+document.activeElement!==g&&(g.value=p.sizes[h]),k();d.value=p.sizes.grip}return l.follow("change:view",f),f(),l.close}var Ie={x:90,y:120,perMm:20,radius:82,bevel:30};function bo(t){let e=D("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+r",role:"img"}),{x:s,y:o,perMm:a,radius:r}=Ie;e.append(D("rect",{x:s-60,y:o-56,width:a*t.top+90,height:112,class:"tsi-pa\
+per"}),gt(s-20,o,s+a*t.top+20,o,"tsi-bold"));for(let f=0;f*t.pitch<=t.top;f+=1){let p=s+f*t.pitch*a;if(f%2){e.append(gt(
+p,o,p,o+18,"tsi-fine"));continue}let h=f/2;e.append(gt(p,o,p,o-(h%5?18:27),h%5?"tsi-fine":"tsi-bold")),h%5===0&&e.append(
+wt(p,o-33,String(h)))}let c=D("g",{});e.append(c,wt(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
+. Thimble: 50 lines a turn.","start"));let i=D("path",{d:`M0 ${o-r+14}L${Ie.bevel} ${o-r}L${Ie.bevel} ${o+r}L0 ${o+r-14}\
+Z`,class:"tsi-body"}),u=D("rect",{x:Ie.bevel,y:o-r,width:760,height:2*r,class:"tsi-body"}),d=D("rect",{x:0,y:o-r,width:760,
+height:2*r,fill:"var(--ts-paper)"}),l=D("g",{});return c.append(d,i,u,l),{node:e,set(f){c.setAttribute("transform",`tran\
+slate(${s+f.mm*a} 0)`),l.replaceChildren();for(let p=0;p<t.lines;p+=1){let h=p-f.line;h-=t.lines*Math.round(h/t.lines);let g=h/
+t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let k=o-(r-8)*Math.sin(g),b=p%5===0;l.append(gt(0,k,b?26:16,k,b?"tsi-bold":
+"tsi-fine")),b&&l.append(wt(36,k+5,String(p),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function Qs(t){
+return Pt(t,(e,s,o)=>{let a=bo(e),r=Ct("Thimble",{min:0,max:e.top,step:.01,value:o.open,words:()=>"turn in to the left, \
+out to the right",onInput:d=>s({open:d})}),c=St("Between the faces",e.between,o.between,d=>s({between:d,open:e.top})),i=K(
+"Close until it rests",()=>s({open:-1})),u=e.hands.length?St("Close it",e.hands,o.hand,d=>s({hand:d})):null;return{asks:"\
+How thick is it?",first:i,begin:"close it until it rests",picture:a.node,controls:[Bt(c.row,u?.row),Bt(i,K("Open",()=>s(
+{open:e.top}))),r.row],set(d,l){a.set(d),r.box.value=String(Math.max(0,d.mm)),c.box.value=l.between}}})}function tn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("tbody",{role:"rowgroup"}),
+r=new Map;for(let[u,d,l]of s.checks){let f=n("button",{class:"ts-button",type:"button","aria-label":`Make: ${d}`,onclick:()=>{
+f.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:u})}},"Make"),p=Ut("it shows",!1);p.classList.add("t\
+sk-shown"),r.set(u,{button:f,shown:p}),a.append(n("tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},d),Ut("min",!0,
+`${l}`),Ut("",!1,f),p))}let c=st({model:t,el:e},{kind:"rig"});c.show(c.asks("What does each check show on your unit?",{first:r.
 values().next().value?.button,begin:"make a check",who:"Checks are not saved; make them again after reopening."}),c.alert,
-r,Te("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));function i(){let d=t.get("view");r.textContent=
-d.finding;for(let[l,{button:u,shown:p}]of a){let f=d.shown[l];u.setAttribute("aria-disabled",f?"true":"false"),u.classList.
-toggle("ts-off",!!f),u.textContent=f?"Made":"Make",p.textContent=f?`${f[0]?"✓":"✗"} ${f[1]}`:"",p.classList.toggle("\
-tsk-failed",!!f&&!f[0])}}return c.follow("change:view",i),i(),c.close}function vo(){let t=R("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=R("g"),n=R("path",{d:"M-2.5 14L0 -78\
-L2.5 14Z",class:"tsg-pointer"});t.append(R("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,n,R("circle",{cx:110,cy:104,
-r:6,class:"tsg-hub"}));let r=c=>(-135+270*c)*Math.PI/180,o="";function a([c,i,d]){e.replaceChildren();for(let l=0;l*i<=c+
-1e-9;l+=1){let u=r(l*i/c),p=l%d===0,f=m=>[110+m*Math.sin(u),104-m*Math.cos(u)];if(e.append(ht(...f(p?72:79),...f(88),p?"\
-tsg-mark tsg-long":"tsg-mark")),p&&l%(2*d)===0){let[m,g]=f(58);e.append(wt(m,g+4.5,String(Number((l*i).toFixed(2)))))}}e.
-append(wt(110,170,"kN"))}return{node:t,set(c,i,d){String(c)!==o&&(o=String(c),a(c));let l=Math.min(i/c[0],1.03);n.setAttribute(
-"transform",`translate(110 104) rotate(${-135+270*l})`),t.setAttribute("aria-label",d)}}}function en(t){return Dt(t,(e,n,r)=>{
-let o=vo(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
-ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),d=Ct("Push",{min:0,max:100,step:1,value:r.travel,onInput:f=>n(
-{travel:f}),words:f=>f>=100?"at the shoulder":`${f} % of the way`}),l=[d.row],u=null;if(!e.readingsOnly){let f=St("Part",
-e.places,r.place,b=>n({place:b,travel:0}));u=St("Driver presses on",e.drivers,r.driver,b=>n({driver:b,travel:0}));let m=St(
-"Seat",e.seats,r.seat,b=>n({seat:b})),g=Ct("Pair",{min:0,max:100,step:1,value:r.grip,onInput:b=>n({grip:b}),words:b=>b===
-0?"loosest of the fit":b===100?"tightest of the fit":`${b} % from loosest to tightest`}),v=Ct("Warm the outer part",{min:e.
-room,max:e.hottest,step:1,value:r.warmth,onInput:b=>n({warmth:b}),words:b=>`${b} °C`});l.unshift(Nt(f.row,u.row,m.row),
-g.row,v.row)}let p=s("dl",{class:"ts-facts"});return e.readingsOnly||l.push(p),{asks:"What force does it take, and where\
- does it stop?",first:d.box,begin:"push the part",side:!e.readingsOnly,picture:i,controls:l,set(f,m){f.section!==c&&(c=f.
-section,a.innerHTML=c),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*m.travel/100} 0\
-)`),o.set(f.gauge,f.force,f.words),Number(d.box.value)!==m.travel&&document.activeElement!==d.box&&d.set(m.travel),u&&(u.
-row.hidden=!f.drives),f.facts&&p.replaceChildren(...Rt(f.facts))}}})}function sn({model:t,el:e}){let n=t.get("steps"),r=new Map(n),o=s("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
-egion","aria-label":"The rules around the chosen step"}),a=s("p",{class:"ts-finding",role:"status"}),c=s("ul",{class:"ts\
--sentences"}),i=s("select",{class:"ts-box ts-before","aria-label":"Chosen step",onchange:()=>u(i.value)},...At(n.map(([m,
-g],v)=>[m,`${v+1}  ${g}`]))),d=nt({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});d.show(d.asks("What comes before th\
-is step, and what after it?",{first:i,begin:"choose a step, or press one in the picture",who:""}),d.alert,s("p",{class:"\
-ts-hint"},t.get("finding")),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Step ",i)),a,o,s("details",{class:"ts\
--keys"},s("summary",{},"In words, with reasons"),c));let l=!1,u=m=>d.send({type:"choose",step:m}),p=m=>{let g=Et(m,"[dat\
-a-step]")?.dataset.step;g&&(l=!0,u(g))};o.addEventListener("click",p),o.addEventListener("keydown",m=>{m.key!=="Enter"&&
-m.key!==" "||Et(m,"[data-step]")&&(m.preventDefault(),p(m))});function f(){let m=t.get("near");a.textContent=m.words,i.value=
-m.step,o.innerHTML=m.figure,o.querySelector("svg")?.setAttribute("role","group");let g=Q(o,"[data-step]");for(let v of g)
-v.setAttribute("role","button"),v.setAttribute("tabindex","0"),v.setAttribute("aria-label",r.get(String(v.dataset.step))??
-"");c.replaceChildren(...Ut(m.sentences)),l&&(g[0]??i).focus({preventScroll:!0}),l=!1}return d.follow("change:near",f),f(),
-d.close}function ko(){let t=R("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=R("g",{}),n=R("g",{});return e.append(
-R("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),ht(150,164,150,98,"tsi-bold"),R("circle",{cx:150,cy:98,r:5,class:"tsg-\
-hub"})),n.append(ht(150,86,150,40,"tsi-plunger"),R("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,ht(50,164,
-250,164,"tsg-centre"),ht(150,250,150,80,"tsg-centre"),n,wt(8,252,"not to scale","start")),{node:t,set(r,o,a){e.setAttribute(
-"transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function nn(t){
-return Dt(t,(e,n,r)=>{let o=oe(),a=ko(),c=Ct("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:l=>`turn\
-ed by ${l}°`,onInput:l=>n({angle:l})}),i=St("Plunger",e.pressed,r.pressed,l=>n({pressed:l})),d=St("Stand",e.tilts,r.tilt,
-l=>n({tilt:l}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:s("div",{class:"\
-tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Nt(i.row,
-d.row),c.row],set(l,u){o.set(l.mm,l.words),a.set(l.state.angle,Number(l.state.tilt),`Shaft end on, turned by ${l.state.angle}\
-°; the plunger stands ${l.state.tilt}° off square. Not to scale.`),c.set(u.angle)}}})}var rn=(t,e)=>(t+e)%7<2,an=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ie=()=>!1,Ne=t=>(e,n)=>n%t===0,yo={"":ie,dots:(t,e)=>t%6<2&&e%
-6<2,rising:rn,cross:an,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
+o,Te("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],a));function i(){let u=t.get("view");o.textContent=
+u.finding;for(let[d,{button:l,shown:f}]of r){let p=u.shown[d];l.setAttribute("aria-disabled",p?"true":"false"),l.classList.
+toggle("ts-off",!!p),l.textContent=p?"Made":"Make",f.textContent=p?`${p[0]?"✓":"✗"} ${p[1]}`:"",f.classList.toggle("\
+tsk-failed",!!p&&!p[0])}}return c.follow("change:view",i),i(),c.close}function vo(){let t=D("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=D("g"),s=D("path",{d:"M-2.5 14L0 -78\
+L2.5 14Z",class:"tsg-pointer"});t.append(D("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,s,D("circle",{cx:110,cy:104,
+r:6,class:"tsg-hub"}));let o=c=>(-135+270*c)*Math.PI/180,a="";function r([c,i,u]){e.replaceChildren();for(let d=0;d*i<=c+
+1e-9;d+=1){let l=o(d*i/c),f=d%u===0,p=h=>[110+h*Math.sin(l),104-h*Math.cos(l)];if(e.append(gt(...p(f?72:79),...p(88),f?"\
+tsg-mark tsg-long":"tsg-mark")),f&&d%(2*u)===0){let[h,g]=p(58);e.append(wt(h,g+4.5,String(Number((d*i).toFixed(2)))))}}e.
+append(wt(110,170,"kN"))}return{node:t,set(c,i,u){String(c)!==a&&(a=String(c),r(c));let d=Math.min(i/c[0],1.03);s.setAttribute(
+"transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",u)}}}function en(t){return Pt(t,(e,s,o)=>{
+let a=vo(),r=n("div",{class:"tsp-section"}),c="",i=n("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+ection and gauge"},r,n("div",{class:"tsg-gauge"},a.node)),u=Ct("Push",{min:0,max:100,step:1,value:o.travel,onInput:p=>s(
+{travel:p}),words:p=>p>=100?"at the shoulder":`${p} % of the way`}),d=[u.row],l=null;if(!e.readingsOnly){let p=St("Part",
+e.places,o.place,b=>s({place:b,travel:0}));l=St("Driver presses on",e.drivers,o.driver,b=>s({driver:b,travel:0}));let h=St(
+"Seat",e.seats,o.seat,b=>s({seat:b})),g=Ct("Pair",{min:0,max:100,step:1,value:o.grip,onInput:b=>s({grip:b}),words:b=>b===
+0?"loosest of the fit":b===100?"tightest of the fit":`${b} % from loosest to tightest`}),k=Ct("Warm the outer part",{min:e.
+room,max:e.hottest,step:1,value:o.warmth,onInput:b=>s({warmth:b}),words:b=>`${b} °C`});d.unshift(Bt(p.row,l.row,h.row),
+g.row,k.row)}let f=n("dl",{class:"ts-facts"});return e.readingsOnly||d.push(f),{asks:"What force does it take, and where\
+ does it stop?",first:u.box,begin:"push the part",side:!e.readingsOnly,picture:i,controls:d,set(p,h){p.section!==c&&(c=p.
+section,r.innerHTML=c),r.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*h.travel/100} 0\
+)`),a.set(p.gauge,p.force,p.words),Number(u.box.value)!==h.travel&&document.activeElement!==u.box&&u.set(h.travel),l&&(l.
+row.hidden=!p.drives),p.facts&&f.replaceChildren(...Rt(p.facts))}}})}function sn({model:t,el:e}){let s=t.get("steps"),o=new Map(s),a=n("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
+egion","aria-label":"The rules around the chosen step"}),r=n("p",{class:"ts-finding",role:"status"}),c=n("ul",{class:"ts\
+-sentences"}),i=n("select",{class:"ts-box ts-before","aria-label":"Chosen step",onchange:()=>l(i.value)},...Mt(s.map(([h,
+g],k)=>[h,`${k+1}  ${g}`]))),u=st({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});u.show(u.asks("What comes before th\
+is step, and what after it?",{first:i,begin:"choose a step, or press one in the picture",who:""}),u.alert,n("p",{class:"\
+ts-hint"},t.get("finding")),n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Step ",i)),r,a,n("details",{class:"ts\
+-keys"},n("summary",{},"In words, with reasons"),c));let d=!1,l=h=>u.send({type:"choose",step:h}),f=h=>{let g=At(h,"[dat\
+a-step]")?.dataset.step;g&&(d=!0,l(g))};a.addEventListener("click",f),a.addEventListener("keydown",h=>{h.key!=="Enter"&&
+h.key!==" "||At(h,"[data-step]")&&(h.preventDefault(),f(h))});function p(){let h=t.get("near");r.textContent=h.words,i.value=
+h.step,a.innerHTML=h.figure,a.querySelector("svg")?.setAttribute("role","group");let g=Q(a,"[data-step]");for(let k of g)
+k.setAttribute("role","button"),k.setAttribute("tabindex","0"),k.setAttribute("aria-label",o.get(String(k.dataset.step))??
+"");c.replaceChildren(...qt(h.sentences)),d&&(g[0]??i).focus({preventScroll:!0}),d=!1}return u.follow("change:near",p),p(),
+u.close}function ko(){let t=D("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=D("g",{}),s=D("g",{});return e.append(
+D("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),gt(150,164,150,98,"tsi-bold"),D("circle",{cx:150,cy:98,r:5,class:"tsg-\
+hub"})),s.append(gt(150,86,150,40,"tsi-plunger"),D("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,gt(50,164,
+250,164,"tsg-centre"),gt(150,250,150,80,"tsg-centre"),s,wt(8,252,"not to scale","start")),{node:t,set(o,a,r){e.setAttribute(
+"transform",`rotate(${o} 150 164)`),s.setAttribute("transform",`rotate(${a} 150 88)`),t.setAttribute("aria-label",r)}}}function nn(t){
+return Pt(t,(e,s,o)=>{let a=oe(),r=ko(),c=Ct("Turn the shaft by hand",{min:0,max:360,step:5,value:o.angle,words:d=>`turn\
+ed by ${d}°`,onInput:d=>s({angle:d})}),i=St("Plunger",e.pressed,o.pressed,d=>s({pressed:d})),u=St("Stand",e.tilts,o.tilt,
+d=>s({tilt:d}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:n("div",{class:"\
+tsg-beside"},r.node,n("div",{class:"tsg-gauge"},a.node,n("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Bt(i.row,
+u.row),c.row],set(d,l){a.set(d.mm,d.words),r.set(d.state.angle,Number(d.state.tilt),`Shaft end on, turned by ${d.state.angle}\
+°; the plunger stands ${d.state.tilt}° off square. Not to scale.`),c.set(l.angle)}}})}var rn=(t,e)=>(t+e)%7<2,an=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,ie=()=>!1,Ne=t=>(e,s)=>s%t===0,yo={"":ie,dots:(t,e)=>t%6<2&&e%
+6<2,rising:rn,cross:an,flat:(t,e)=>e%6<2,rings:(t,e)=>{let s=Math.hypot(t%12-6,e%12-6);return s>2.5&&s<4.5},plus:(t,e)=>t%
 10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":ie,"lines-2":Ne(14),"lines-3":Ne(8),"lines-4":Ne(5),"lines-5":Ne(
-3)};function xo(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var on=([t,e,n],r)=>(r<<24|n<<16|e<<
-8|t)>>>0;function cn(t,[e,n],r,o,a){let c=n*4,i=new Uint32Array(c*e*4),d=new Map(r.map(([p,,f,m])=>{let g=f?on(xo(f),200):
-0;return[p,{ground:g,hatch:yo[m]??ie}]})),l={ground:0,hatch:ie},u=on(o,190);for(let p=0;p<e;p+=1){let f=(e-1-p)*4;for(let m=0;m<
-n;m+=1){let g=t[p*n+m];if(!g)continue;let{ground:v,hatch:b}=d.get(g&15)??l,L=a&&(g&16)!==0,T=a&&(g&32)!==0;if(b===ie&&!L&&
-!T){if(!v)continue;let x=m*4;for(let N=f;N<f+4;N+=1)i.fill(v,N*c+x,N*c+x+4);continue}for(let x=f;x<f+4;x+=1)for(let N=m*
-4;N<(m+1)*4;N+=1){let y=b(N,x)||L&&rn(N,x)||T&&an(N,x);i[x*c+N]=y?u:v}}}return i}var So=600;function dn(t,e,n,r,o,a){let[c,i]=n;t.width=i*4,t.height=c*4;let d=new Uint8ClampedArray(cn(e,n,r,o,a).buffer),
-l=new ImageData(d,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function Lo(t,e){let n=s("canvas",{class:"ts\
--swatch","aria-hidden":"true"});return dn(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
-function un({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"status"}),a=s("span",
-{class:"ts-clock"}),c=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),d=s("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),l=nt({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),fe(e)}}),u=null,p=P=>{u=ct("turn"),l.send({...P,turn:u})},
-f=ye({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(P){f.
-drawing.strokes(P),p({type:"lay",entries:P})},onRemove:P=>p({type:"remove",at:P}),onClear:()=>p({type:"clear"})}),m=q("C\
-lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),g=s("input",{type:"range",id:ct("flat"),min:"20",max:"\
-160",step:"10",class:"ts-range"}),v=s("output",{for:g.id}),b=Ot({id:ct("slide"),onchange:()=>p({type:"slide",by:b.value})},
-t.get("view").slides),L=null;g.addEventListener("input",()=>{v.textContent=`${g.value} µm`;let P={type:"flat",um:Number(
-g.value)};u===null?p(P):L=P});let{box:T,unit:x}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
-d);let N=(...P)=>s("span",{class:"ts-pair"},...P);l.show(l.asks("Does this film close the gap?",{first:m,begin:"press Cl\
-ose the face"}),l.alert,o,Bt([f.drawing.frame,i],[s("div",{class:"ts-tools"},m,N(s("label",{for:b.id},"the other face is"),
-b)),s("div",{class:"ts-tools"},a,q("1 minute passes",()=>p({type:"time",by:1})),q("5 minutes pass",()=>p({type:"time",by:5}))),
-s("div",{class:"ts-tools"},N(s("label",{for:g.id},"faces out of flat by"),g,v)),f.tools,c,s("details",{class:"ts-keys"},
-s("summary",{},"Passes laid"),f.empty,f.list)]));function y(){let P=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return P?
-P.slice(0,3).map(Number):[0,0,0]}let I="",C="";function h(){let P=t.get("view"),S=r[P.closed?"closed":"film"],w=t.get("g\
-rid"),D=w instanceof DataView?new Uint8Array(w.buffer,w.byteOffset,w.byteLength):new Uint8Array(w);dn(d,D,P.shape,S,y(),
-!P.closed);let[_,U]=P.shape,[rt,bt]=[P.corner[0]-P.pitch/2,P.corner[1]-P.pitch/2],V=(X,ut)=>`${(100*X/ut).toFixed(3)}%`;
-d.style.left=V(rt-T.left,T.width),d.style.width=V(U*P.pitch,T.width),d.style.top=V(T.high-bt-_*P.pitch,T.height),d.style.
-height=V(_*P.pitch,T.height);let $t=new Set(D);if(!P.closed)for(let X of[...$t])$t.add(X&15);let F=S.filter(([X])=>$t.has(
-X)),z=`${F.map(([,X])=>X)} ${y()}`;z!==I&&(I=z,i.replaceChildren(...F.map(X=>Lo(X,y()))))}let $=R("g");f.drawing.over.append(
-$);let k=([P,S])=>[P-T.left,T.high-S];function O([P,S]){let w=S.map(D=>{let[_,U]=k(D);return`M${_.toFixed(1)} ${U.toFixed(
-1)}h0.01`});return R("path",{d:w.join(""),class:"tsp-lump","stroke-width":2*P})}function B(P){let[S,w]=k(P[P.length-1]),
-D=`M${S-1.3*x} ${w-x}h${2.6*x}l${-1.3*x} ${2.2*x}Z`;return[R("path",{d:f.drawing.path(P),class:"tsp-way","stroke-width":x}),
-R("path",{d:D,class:"tsp-out"})]}function W(){let P=t.get("view");if(u!==null&&P.turn!==u)return;u=null;let S=JSON.stringify(
-[P.entries,P.notes]);if(S!==C&&f.show(P.entries,P.notes),C=S,f.drawing.strokes([]),h(),$.replaceChildren(...P.lumps.map(
-O),...P.leaks.flatMap(B)),f.drawing.svg.classList.toggle("tsp-shut",P.closed),f.drawing.svg.classList.toggle("tsp-clean",
-P.closed||P.clean),o.textContent=P.finding,b.value=P.slide,a.textContent=`minute ${P.minute}`,m.textContent=P.closed?"Li\
-ft the face off again":"Close the face",L===null&&(g.value=String(P.flat),v.textContent=`${P.flat} µm`),c.replaceChildren(
-...Rt(P.facts)),L===null)return;let w=L;L=null,p(w)}l.follow("change:view",W),l.follow("msg:custom",P=>{P.type==="troubl\
-e"&&(u=null,f.drawing.strokes([]))});let Y=new MutationObserver(()=>setTimeout(h,So));return Y.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),W(),()=>{l.close(),Y.disconnect()}}function pn(t){return Dt(t,(e,n,r)=>{let o=oe(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"\
-0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},o.node,s("div",{},`Depth gauge on \
-a bridge of ${e.bridge} mm, one mark 0.01 mm`))),d=e.places.map(([u,p])=>[u,s("button",{type:"button",class:"ts-button",
-onclick:()=>n({place:u})},p)]),l=[s("p",{class:"ts-hint"},e.rule),Nt(s("span",{},"Set the gauge down at"),...d.map(([,u])=>u))];
-return e.readingsOnly||(l.push(Nt(St("Lip looks towards",e.sides,r.lip,u=>n({lip:u})).row,St("Lip is",e.greases,r.grease,
-u=>n({grease:u})).row,e.sleeves.length?St("It went",e.sleeves,r.sleeve,u=>n({sleeve:u})).row:"")),l.push(Ct("Drive it to\
- a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:u=>`${u.toFixed(2)} mm${u<0?", proud":""}`,onInput:u=>n({
-depth:u})}).row,Ct("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
-{lean:u})}).row)),{asks:"Does the seal sit square and deep enough?",first:d[0][1],begin:"set the gauge down",side:!e.readingsOnly,
-picture:i,controls:l,set(u,p){u.section!==c&&(c=u.section,a.innerHTML=c),a.querySelector(".tsl-moving")?.setAttribute("t\
-ransform",u.placed),o.set(u.dial,u.words);for(let[f,m]of d)m.setAttribute("aria-pressed",String(f===p.place))}}})}function fn({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=oe(),a=n.readingsOnly?null:Ns(n),c=s("p",{class:"\
-ts-finding",role:"status"}),i=s("div",{}),d=ne((I,C)=>L.send({type:"set",state:I,turn:C})),l=I=>{r={...r,...I},d.ask(r)},
-u=(I,C)=>{let h=[...r.shims];h[I]=C,l({shims:h.filter(Boolean),turns:0})},p=(I,C,h)=>q(I,C,{"aria-pressed":h}),f=q("Turn\
- the shaft ten times",()=>l({turns:r.turns+10})),m=p("Pull the shaft away",()=>l({side:"away"}),"true"),g=p("Push it to \
-the dial",()=>l({side:"towards"}),"false"),v=St("Plunger",n.plungers,r.plunger,I=>l({plunger:I})),b=[s("div",{class:"ts-\
-tools"},n.rolls?f:null,v.row,m,g)];if(!n.readingsOnly){let I=St("Shim",n.shelf,r.shims[0],h=>u(0,h)),C=n.second?St("and",
-[["","no second shim"],...n.shelf],r.shims[1]??"",h=>u(1,h)):null;b.unshift(s("div",{class:"ts-tools"},I.row,C?.row)),b.
-push(Ct("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:h=>l({warmth:h}),words:h=>h?`case ${Math.round(n.caseRise*
-h/100)} K warmer`:"cold, as at the bench"}).row)}let L=nt({model:t,el:e},{kind:"rig"}),T=s("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});T.innerHTML=n.section;let x=[n.readingsOnly?L.asks("How far does the shaft\
- move?",{first:n.rolls?f:g,begin:n.rolls?"turn the shaft":"push the shaft",who:"Take your readings here; write them in t\
+3)};function xo(t){let e=s=>Number.parseInt(t.slice(s,s+2),16);return[e(1),e(3),e(5)]}var on=([t,e,s],o)=>(o<<24|s<<16|e<<
+8|t)>>>0;function cn(t,[e,s],o,a,r){let c=s*4,i=new Uint32Array(c*e*4),u=new Map(o.map(([f,,p,h])=>{let g=p?on(xo(p),200):
+0;return[f,{ground:g,hatch:yo[h]??ie}]})),d={ground:0,hatch:ie},l=on(a,190);for(let f=0;f<e;f+=1){let p=(e-1-f)*4;for(let h=0;h<
+s;h+=1){let g=t[f*s+h];if(!g)continue;let{ground:k,hatch:b}=u.get(g&15)??d,L=r&&(g&16)!==0,T=r&&(g&32)!==0;if(b===ie&&!L&&
+!T){if(!k)continue;let S=h*4;for(let I=p;I<p+4;I+=1)i.fill(k,I*c+S,I*c+S+4);continue}for(let S=p;S<p+4;S+=1)for(let I=h*
+4;I<(h+1)*4;I+=1){let x=b(I,S)||L&&rn(I,S)||T&&an(I,S);i[S*c+I]=x?l:k}}}return i}var So=600;function dn(t,e,s,o,a,r){let[c,i]=s;t.width=i*4,t.height=c*4;let u=new Uint8ClampedArray(cn(e,s,o,a,r).buffer),
+d=new ImageData(u,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Lo(t,e){let s=n("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return dn(s,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),n("span",{class:"ts-key"},s,t[1])}
+function un({model:t,el:e}){let s=t.get("face"),o=t.get("looks"),a=n("p",{class:"ts-finding",role:"status"}),r=n("span",
+{class:"ts-clock"}),c=n("dl",{class:"ts-facts"}),i=n("p",{class:"ts-legend"}),u=n("canvas",{class:"ts-cells","aria-hidde\
+n":"true"}),d=st({model:t,el:e},{kind:"rig",lost(){p.setDisabled(!0),fe(e)}}),l=null,f=P=>{l=ct("turn"),d.send({...P,turn:l})},
+p=ye({face:s,label:`${s.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(P){p.
+drawing.strokes(P),f({type:"lay",entries:P})},onRemove:P=>f({type:"remove",at:P}),onClear:()=>f({type:"clear"})}),h=K("C\
+lose the face",()=>f({type:"shut",closed:!t.get("view").closed})),g=n("input",{type:"range",id:ct("flat"),min:"20",max:"\
+160",step:"10",class:"ts-range"}),k=n("output",{for:g.id}),b=It({id:ct("slide"),onchange:()=>f({type:"slide",by:b.value})},
+t.get("view").slides),L=null;g.addEventListener("input",()=>{k.textContent=`${g.value} µm`;let P={type:"flat",um:Number(
+g.value)};l===null?f(P):L=P});let{box:T,unit:S}=p.drawing;p.drawing.land.classList.add("tsp-clear"),p.drawing.frame.prepend(
+u);let I=(...P)=>n("span",{class:"ts-pair"},...P);d.show(d.asks("Does this film close the gap?",{first:h,begin:"press Cl\
+ose the face"}),d.alert,a,Dt([p.drawing.frame,i],[n("div",{class:"ts-tools"},h,I(n("label",{for:b.id},"the other face is"),
+b)),n("div",{class:"ts-tools"},r,K("1 minute passes",()=>f({type:"time",by:1})),K("5 minutes pass",()=>f({type:"time",by:5}))),
+n("div",{class:"ts-tools"},I(n("label",{for:g.id},"faces out of flat by"),g,k)),p.tools,c,n("details",{class:"ts-keys"},
+n("summary",{},"Passes laid"),p.empty,p.list)]));function x(){let P=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return P?
+P.slice(0,3).map(Number):[0,0,0]}let N="",C="";function w(){let P=t.get("view"),y=o[P.closed?"closed":"film"],v=t.get("g\
+rid"),B=v instanceof DataView?new Uint8Array(v.buffer,v.byteOffset,v.byteLength):new Uint8Array(v);dn(u,B,P.shape,y,x(),
+!P.closed);let[H,U]=P.shape,[ot,$t]=[P.corner[0]-P.pitch/2,P.corner[1]-P.pitch/2],V=(J,pt)=>`${(100*J/pt).toFixed(3)}%`;
+u.style.left=V(ot-T.left,T.width),u.style.width=V(U*P.pitch,T.width),u.style.top=V(T.high-$t-H*P.pitch,T.height),u.style.
+height=V(H*P.pitch,T.height);let Lt=new Set(B);if(!P.closed)for(let J of[...Lt])Lt.add(J&15);let W=y.filter(([J])=>Lt.has(
+J)),Y=`${W.map(([,J])=>J)} ${x()}`;Y!==N&&(N=Y,i.replaceChildren(...W.map(J=>Lo(J,x()))))}let $=D("g");p.drawing.over.append(
+$);let m=([P,y])=>[P-T.left,T.high-y];function M([P,y]){let v=y.map(B=>{let[H,U]=m(B);return`M${H.toFixed(1)} ${U.toFixed(
+1)}h0.01`});return D("path",{d:v.join(""),class:"tsp-lump","stroke-width":2*P})}function j(P){let[y,v]=m(P[P.length-1]),
+B=`M${y-1.3*S} ${v-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[D("path",{d:p.drawing.path(P),class:"tsp-way","stroke-width":S}),
+D("path",{d:B,class:"tsp-out"})]}function F(){let P=t.get("view");if(l!==null&&P.turn!==l)return;l=null;let y=JSON.stringify(
+[P.entries,P.notes]);if(y!==C&&p.show(P.entries,P.notes),C=y,p.drawing.strokes([]),w(),$.replaceChildren(...P.lumps.map(
+M),...P.leaks.flatMap(j)),p.drawing.svg.classList.toggle("tsp-shut",P.closed),p.drawing.svg.classList.toggle("tsp-clean",
+P.closed||P.clean),a.textContent=P.finding,b.value=P.slide,r.textContent=`minute ${P.minute}`,h.textContent=P.closed?"Li\
+ft the face off again":"Close the face",L===null&&(g.value=String(P.flat),k.textContent=`${P.flat} µm`),c.replaceChildren(
+...Rt(P.facts)),L===null)return;let v=L;L=null,f(v)}d.follow("change:view",F),d.follow("msg:custom",P=>{P.type==="troubl\
+e"&&(l=null,p.drawing.strokes([]))});let z=new MutationObserver(()=>setTimeout(w,So));return z.observe(document.body,{attributes:!0,
+attributeFilter:["data-jp-theme-light"]}),F(),()=>{d.close(),z.disconnect()}}function pn(t){return Pt(t,(e,s,o)=>{let a=oe(),r=n("div",{class:"tsp-section"}),c="",i=n("div",{class:"tsg-beside",tabindex:"\
+0",role:"group","aria-label":"Section and depth gauge"},r,n("div",{class:"tsg-gauge"},a.node,n("div",{},`Depth gauge on \
+a bridge of ${e.bridge} mm, one mark 0.01 mm`))),u=e.places.map(([l,f])=>[l,n("button",{type:"button",class:"ts-button",
+onclick:()=>s({place:l})},f)]),d=[n("p",{class:"ts-hint"},e.rule),Bt(n("span",{},"Set the gauge down at"),...u.map(([,l])=>l))];
+return e.readingsOnly||(d.push(Bt(St("Lip looks towards",e.sides,o.lip,l=>s({lip:l})).row,St("Lip is",e.greases,o.grease,
+l=>s({grease:l})).row,e.sleeves.length?St("It went",e.sleeves,o.sleeve,l=>s({sleeve:l})).row:"")),d.push(Ct("Drive it to\
+ a depth",{min:e.least,max:e.most,step:.05,value:o.depth,words:l=>`${l.toFixed(2)} mm${l<0?", proud":""}`,onInput:l=>s({
+depth:l})}).row,Ct("Lean",{min:0,max:e.mostLean,step:.02,value:o.lean,words:l=>l?`${l.toFixed(2)} mm across`:"square",onInput:l=>s(
+{lean:l})}).row)),{asks:"Does the seal sit square and deep enough?",first:u[0][1],begin:"set the gauge down",side:!e.readingsOnly,
+picture:i,controls:d,set(l,f){l.section!==c&&(c=l.section,r.innerHTML=c),r.querySelector(".tsl-moving")?.setAttribute("t\
+ransform",l.placed),a.set(l.dial,l.words);for(let[p,h]of u)h.setAttribute("aria-pressed",String(p===f.place))}}})}function fn({model:t,el:e}){let s=t.get("about"),o=t.get("shown").state,a=oe(),r=s.readingsOnly?null:Ns(s),c=n("p",{class:"\
+ts-finding",role:"status"}),i=n("div",{}),u=ne((N,C)=>L.send({type:"set",state:N,turn:C})),d=N=>{o={...o,...N},u.ask(o)},
+l=(N,C)=>{let w=[...o.shims];w[N]=C,d({shims:w.filter(Boolean),turns:0})},f=(N,C,w)=>K(N,C,{"aria-pressed":w}),p=K("Turn\
+ the shaft ten times",()=>d({turns:o.turns+10})),h=f("Pull the shaft away",()=>d({side:"away"}),"true"),g=f("Push it to \
+the dial",()=>d({side:"towards"}),"false"),k=St("Plunger",s.plungers,o.plunger,N=>d({plunger:N})),b=[n("div",{class:"ts-\
+tools"},s.rolls?p:null,k.row,h,g)];if(!s.readingsOnly){let N=St("Shim",s.shelf,o.shims[0],w=>l(0,w)),C=s.second?St("and",
+[["","no second shim"],...s.shelf],o.shims[1]??"",w=>l(1,w)):null;b.unshift(n("div",{class:"ts-tools"},N.row,C?.row)),b.
+push(Ct("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:w=>d({warmth:w}),words:w=>w?`case ${Math.round(s.caseRise*
+w/100)} K warmer`:"cold, as at the bench"}).row)}let L=st({model:t,el:e},{kind:"rig"}),T=n("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});T.innerHTML=s.section;let S=[s.readingsOnly?L.asks("How far does the shaft\
+ move?",{first:s.rolls?p:g,begin:s.rolls?"turn the shaft":"push the shaft",who:"Take your readings here; write them in t\
 he form."}):L.asks("Which shim gives the setting that you want?",{first:b[0].querySelector("select"),begin:"choose a shi\
-m"}),L.alert,n.readingsOnly&&T,s("div",{class:"tsg-beside"},!n.readingsOnly&&T,s("div",{class:"tsg-gauge"},o.node,s("div",
-{},"Dial at the shaft's right end, one mark 0.01 mm")),n.readingsOnly&&s("div",{class:"tsg-side"},...b,c)),...n.readingsOnly?
-[]:[...b,c],a&&s("div",{},s("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),s("div",{class:"tsg\
--wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},a.node)),i];L.show(...x.filter(Boolean));function N(){
-let I=t.get("shown");d.waiting||(r=I.state),o.set(I.dial,I.dialWords),m.setAttribute("aria-pressed",String(I.state.side===
-"away")),g.setAttribute("aria-pressed",String(I.state.side==="towards")),c.textContent=I.finding,a&&(a.set(I.cold,I.warm,
-I.words.join(" ")),i.replaceChildren(...I.words.map(C=>s("p",{},C)))),d.answered(I.turn)}let y=()=>d.free();return L.follow(
-"change:shown",N),L.follow("msg:custom",y),N(),L.close}function hn(t){return Dt(t,(e,n,r)=>{let o=s("div",{tabindex:"0",role:"group","aria-label":e.name}),a="",c=e.pickers.map(
-({key:u,label:p,options:f})=>St(p,f,r[u],m=>n({[u]:m}))),i=e.sliders.map(({key:u,label:p,min:f,max:m,step:g,unit:v,places:b})=>Ct(
-p,{min:f,max:m,step:g,value:r[u],words:L=>`${L.toFixed(b)} ${v}`,onInput:L=>n({[u]:L})})),d=c.map(({row:u})=>u),l=d.length>
-2?d.map(u=>Nt(u)):d.length?[Nt(...d)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the fir\
-st list":"move the first slider",picture:o,controls:[...l,...i.map(({row:u})=>u)],set(u){u.drawing!==a&&(a=u.drawing,o.innerHTML=
-a)}}})}function gn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
-a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,d=null,l=(C,h)=>{d={...d,[C]:h},i===null&&u()};function u(){
-i=ct("choice"),N.send({type:"choose",chosen:d,turn:i}),d=null}let p=s("div",{class:"tsj-settings"}),f=(C,h,$)=>{let k=ct(
-"set");return h.id=k,p.append(s("label",{for:k},C),s("span",{class:"tsj-slide"},h,$)),h},m=(C,h,$)=>f(h,s("select",{class:"\
-ts-box",onchange:k=>l(C,k.target.value)},...At($.map(k=>typeof k=="string"?[k,k]:k)))),g=(C,h,$)=>f(h,s("input",{type:"r\
-ange",oninput:k=>l(C,Number(k.target.value))}),$),v={group:m("group","Bolt of the unit",n.groups),thread:m("thread","Thr\
-ead",n.threads),strength:m("strength","Strength class",n.classes),state:m("state","State of the thread",n.states),tool:m(
-"tool","Tool",n.tools)},b=s("output",{class:"tsj-figure"}),L=g("torque_nm","Torque",b),T=s("output",{class:"tsj-figure"}),
-x=g("engagement_mm","Thread that meets",T),N=nt({model:t,el:e},{kind:"rig"});N.show(N.asks("What gives way first?",{first:L,
-begin:"set the torque"}),N.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let y=(C,h,$,k,O,B)=>{Ht(C,{min:h,max:$,step:k}),
-i===null&&(C.value=String(O)),C.setAttribute("aria-valuetext",B)};function I(){let C=t.get("view");if(i!==null&&C.turn!==
-i)return;i=null,d!==null&&u();let{chosen:h}=C;r.textContent=C.finding,o.innerHTML=C.band,a.innerHTML=C.section,c.replaceChildren(
-...Rt(C.facts));for(let[$,k]of Object.entries(v))k.value=h[$];y(L,1,C.topTorque,.5,h.torque_nm,C.torqueText),b.textContent=
-C.torqueText,y(x,C.lowEngagement,C.topEngagement,.5,h.engagement_mm,C.engagementText),T.textContent=C.engagementText}return N.
-follow("change:view",I),I(),N.close}function mn({model:t,el:e}){let n=se(t),r=Kt(t.get("picture"),{onChoose:a=>n.show("part",[a])}),o=nt({model:t,el:e},{kind:"\
-rig"});return o.show(o.asks("Where does each part lie?",{first:r.choose,begin:"choose a part",who:""}),o.alert,s("p",{class:"\
-ts-finding"},t.get("finding")),...n.any("part")?[Bt(r.nodes,[n.node])]:r.nodes),()=>{n.close(),o.close()}}var wn=([t,e],[n,r,o,a],c)=>t>=n-c&&t<=n+o+c&&e>=r-c&&e<=r+a+c;function bn(t,e,n){let r=n.find(c=>(e[c]??[]).some(i=>wn(
-t,i,10)));if(r!==void 0)return r;let[o,a]=["",Number.POSITIVE_INFINITY];for(let[c,i]of Object.entries(e))for(let d of i){
-let l=d[2]*d[3];l<a&&wn(t,d,0)&&([o,a]=[c,l])}return o}var vn=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length];function ce(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function Ve(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
-var Xe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function kn(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let c=ce(e,
-n),i=c.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let l=e.map(([f])=>f),u=t==="ArrowLeft"?-1:1,p=ce(e,l[(l.
-indexOf(n)+u+l.length)%l.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
+m"}),L.alert,s.readingsOnly&&T,n("div",{class:"tsg-beside"},!s.readingsOnly&&T,n("div",{class:"tsg-gauge"},a.node,n("div",
+{},"Dial at the shaft's right end, one mark 0.01 mm")),s.readingsOnly&&n("div",{class:"tsg-side"},...b,c)),...s.readingsOnly?
+[]:[...b,c],r&&n("div",{},n("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),n("div",{class:"tsg\
+-wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},r.node)),i];L.show(...S.filter(Boolean));function I(){
+let N=t.get("shown");u.waiting||(o=N.state),a.set(N.dial,N.dialWords),h.setAttribute("aria-pressed",String(N.state.side===
+"away")),g.setAttribute("aria-pressed",String(N.state.side==="towards")),c.textContent=N.finding,r&&(r.set(N.cold,N.warm,
+N.words.join(" ")),i.replaceChildren(...N.words.map(C=>n("p",{},C)))),u.answered(N.turn)}let x=()=>u.free();return L.follow(
+"change:shown",I),L.follow("msg:custom",x),I(),L.close}function hn(t){return Pt(t,(e,s,o)=>{let a=n("div",{tabindex:"0",role:"group","aria-label":e.name}),r="",c=e.pickers.map(
+({key:l,label:f,options:p})=>St(f,p,o[l],h=>s({[l]:h}))),i=e.sliders.map(({key:l,label:f,min:p,max:h,step:g,unit:k,places:b})=>Ct(
+f,{min:p,max:h,step:g,value:o[l],words:L=>`${L.toFixed(b)} ${k}`,onInput:L=>s({[l]:L})})),u=c.map(({row:l})=>l),d=u.length>
+2?u.map(l=>Bt(l)):u.length?[Bt(...u)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the fir\
+st list":"move the first slider",picture:a,controls:[...d,...i.map(({row:l})=>l)],set(l){l.drawing!==r&&(r=l.drawing,a.innerHTML=
+r)}}})}function gn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("div",{class:"tsj-band"}),
+r=n("div",{class:"tsj-section"}),c=n("dl",{class:"ts-facts"}),i=null,u=null,d=(C,w)=>{u={...u,[C]:w},i===null&&l()};function l(){
+i=ct("choice"),I.send({type:"choose",chosen:u,turn:i}),u=null}let f=n("div",{class:"tsj-settings"}),p=(C,w,$)=>{let m=ct(
+"set");return w.id=m,f.append(n("label",{for:m},C),n("span",{class:"tsj-slide"},w,$)),w},h=(C,w,$)=>p(w,n("select",{class:"\
+ts-box",onchange:m=>d(C,m.target.value)},...Mt($.map(m=>typeof m=="string"?[m,m]:m)))),g=(C,w,$)=>p(w,n("input",{type:"r\
+ange",oninput:m=>d(C,Number(m.target.value))}),$),k={group:h("group","Bolt of the unit",s.groups),thread:h("thread","Thr\
+ead",s.threads),strength:h("strength","Strength class",s.classes),state:h("state","State of the thread",s.states),tool:h(
+"tool","Tool",s.tools)},b=n("output",{class:"tsj-figure"}),L=g("torque_nm","Torque",b),T=n("output",{class:"tsj-figure"}),
+S=g("engagement_mm","Thread that meets",T),I=st({model:t,el:e},{kind:"rig"});I.show(I.asks("What gives way first?",{first:L,
+begin:"set the torque"}),I.alert,o,a,n("div",{class:"tsj-bench"},f,r),c);let x=(C,w,$,m,M,j)=>{Ht(C,{min:w,max:$,step:m}),
+i===null&&(C.value=String(M)),C.setAttribute("aria-valuetext",j)};function N(){let C=t.get("view");if(i!==null&&C.turn!==
+i)return;i=null,u!==null&&l();let{chosen:w}=C;o.textContent=C.finding,a.innerHTML=C.band,r.innerHTML=C.section,c.replaceChildren(
+...Rt(C.facts));for(let[$,m]of Object.entries(k))m.value=w[$];x(L,1,C.topTorque,.5,w.torque_nm,C.torqueText),b.textContent=
+C.torqueText,x(S,C.lowEngagement,C.topEngagement,.5,w.engagement_mm,C.engagementText),T.textContent=C.engagementText}return I.
+follow("change:view",N),N(),I.close}function mn({model:t,el:e}){let s=Ft(t),o=zt(t.get("picture"),{onChoose:r=>s.show("part",[r])}),a=st({model:t,el:e},{kind:"\
+rig"});return a.show(a.asks("Where does each part lie?",{first:o.choose,begin:"choose a part",who:""}),a.alert,n("p",{class:"\
+ts-finding"},t.get("finding")),...s.any("part")?[Dt(o.nodes,[s.node])]:o.nodes),()=>{s.close(),a.close()}}var wn=([t,e],[s,o,a,r],c)=>t>=s-c&&t<=s+a+c&&e>=o-c&&e<=o+r+c;function bn(t,e,s){let o=s.find(c=>(e[c]??[]).some(i=>wn(
+t,i,10)));if(o!==void 0)return o;let[a,r]=["",Number.POSITIVE_INFINITY];for(let[c,i]of Object.entries(e))for(let u of i){
+let d=u[2]*u[3];d<r&&wn(t,u,0)&&([a,r]=[c,d])}return a}var vn=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length];function ce(t,e){return(t.find(([s])=>s===e)??t[0])[2]}function Ve(t,e){return t.find(([,,s])=>e!==void 0&&s.includes(e))?.[0]}
+var Xe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function kn(t,{stages:e,stage:s,step:o,labels:a,isOpen:r}){let c=ce(e,
+s),i=c.indexOf(String(o));if(t==="ArrowLeft"||t==="ArrowRight"){let d=e.map(([p])=>p),l=t==="ArrowLeft"?-1:1,f=ce(e,d[(d.
+indexOf(s)+l+d.length)%d.length]);return f.find(r)??f[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
 rrowUp")return c[Math.max(i-1,0)];if(t==="Home")return c[0];if(t==="End")return c.at(-1);if(t.length!==1||t===" ")return;
-let d=t.toLowerCase();return Xe(c,i).find(l=>o[l].toLowerCase().startsWith(d))}function yn({stages:t,stage:e,step:n,isOpen:r}){
-let o=ce(t,e),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(o.at(-1)));return Xe(o,o.indexOf(String(n))).find(r)??Xe(a,c).find(
-r)}var Co=6;function Je(t,e,n,r){let o=Math.min(n/e[2],r/e[3],1.2),a=R("svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*
-o)),height:String(Math.round(e[3]*o)),class:"ts-inhand","aria-hidden":"true"});return typeof t=="string"?a.innerHTML=t:a.
-replaceChildren(...t),a}function xn(t,e){return Q(t,"[data-part]").filter(r=>e.includes(String(r.dataset.part))).filter(
-r=>!r.closest(".tsu-marks")).map(r=>{let o=R("g",{});o.append(...r.cloneNode(!0).childNodes);for(let a of Q(o,"text, tit\
-le, desc"))a.remove();for(let a of Q(o,"[data-solid]"))a.removeAttribute("data-solid");return o})}function $n(t,{drawing:e,
-held:n,begin:r=()=>{},drop:o}){let a=null,c=null,i=!1;t.classList.add("ts-carry");function d(v){let b=v?"addEventListene\
-r":"removeEventListener";document[b]("pointermove",m),document[b]("pointerup",g),document[b]("pointercancel",u),document[b](
-"keydown",p,!0),document[b]("selectstart",l)}function l(v){v.preventDefault()}function u(){c?.remove(),a=c=null,d(!1)}function p(v){
-v.key!=="Escape"||!c||(v.preventDefault(),u())}let f=()=>e.viewBox.baseVal.width/e.getBoundingClientRect().width;function m(v){
-if(!(!a||v.pointerId!==a.id)){if(!c){if(Math.hypot(v.clientX-a.x,v.clientY-a.y)<Co)return;let b=n();if(!b)return;let L=b.
-cloneNode(!0),{width:T,height:x}=b.viewBox.baseVal;L.setAttribute("width",String(T/f())),L.setAttribute("height",String(
-x/f())),c=s("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},L),document.body.append(c),r()}c.style.left=`${v.clientX}\
-px`,c.style.top=`${v.clientY}px`}}function g(v){if(!a||v.pointerId!==a.id)return;let b=!!c;if(u(),!b)return;i=!0;let L=e.
-parentElement.getBoundingClientRect(),{clientX:T,clientY:x}=v;if(T<L.left||T>L.right||x<L.top||x>L.bottom)return;let{left:N,
-top:y}=e.getBoundingClientRect();o([(T-N)*f(),(x-y)*f()])}return t.addEventListener("pointerdown",v=>{i=!1,v.button===0&&
-(a={x:v.clientX,y:v.clientY,id:v.pointerId},d(!0))}),t.addEventListener("click",v=>{i&&(i=!1,v.preventDefault(),v.stopPropagation())},
-!0),u}var Eo=[-4,-4,104,104];function Sn({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("div",{class:"t\
-s-happened ts-told",role:"status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choi\
-ce","aria-label":"Stage",onchange:()=>$t()},...At(n.stages.map(([A,K])=>[A,K]))),c=se(t),i=Kt(t.get("picture"),{name:"Th\
-e bench, in section",onChoose:A=>{A&&c.show("part",[A])}}),d=s("p",{class:"ts-hint ts-in-picture",role:"status"}),l=ot(n.
-marked?"Next open step":"Next ready step",()=>D("next"));l.classList.add("ts-next");let u=s("div",{class:"ts-buildlist",
-role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stage",onkeydown:A=>U(A)}),p=s("details",{class:"\
-ts-keys"},s("summary",{},"Keys"),"Up and down walk through the steps, left and right change the stage, Enter takes a ste\
+let u=t.toLowerCase();return Xe(c,i).find(d=>a[d].toLowerCase().startsWith(u))}function yn({stages:t,stage:e,step:s,isOpen:o}){
+let a=ce(t,e),r=t.flatMap(([,,i])=>i),c=r.indexOf(String(a.at(-1)));return Xe(a,a.indexOf(String(s))).find(o)??Xe(r,c).find(
+o)}var Co=6;function Je(t,e,s,o){let a=Math.min(s/e[2],o/e[3],1.2),r=D("svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*
+a)),height:String(Math.round(e[3]*a)),class:"ts-inhand","aria-hidden":"true"});return typeof t=="string"?r.innerHTML=t:r.
+replaceChildren(...t),r}function xn(t,e){return Q(t,"[data-part]").filter(o=>e.includes(String(o.dataset.part))).filter(
+o=>!o.closest(".tsu-marks")).map(o=>{let a=D("g",{});a.append(...o.cloneNode(!0).childNodes);for(let r of Q(a,"text, tit\
+le, desc"))r.remove();for(let r of Q(a,"[data-solid]"))r.removeAttribute("data-solid");return a})}function $n(t,{drawing:e,
+held:s,begin:o=()=>{},drop:a}){let r=null,c=null,i=!1;t.classList.add("ts-carry");function u(k){let b=k?"addEventListene\
+r":"removeEventListener";document[b]("pointermove",h),document[b]("pointerup",g),document[b]("pointercancel",l),document[b](
+"keydown",f,!0),document[b]("selectstart",d)}function d(k){k.preventDefault()}function l(){c?.remove(),r=c=null,u(!1)}function f(k){
+k.key!=="Escape"||!c||(k.preventDefault(),l())}let p=()=>e.viewBox.baseVal.width/e.getBoundingClientRect().width;function h(k){
+if(!(!r||k.pointerId!==r.id)){if(!c){if(Math.hypot(k.clientX-r.x,k.clientY-r.y)<Co)return;let b=s();if(!b)return;let L=b.
+cloneNode(!0),{width:T,height:S}=b.viewBox.baseVal;L.setAttribute("width",String(T/p())),L.setAttribute("height",String(
+S/p())),c=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},L),document.body.append(c),o()}c.style.left=`${k.clientX}\
+px`,c.style.top=`${k.clientY}px`}}function g(k){if(!r||k.pointerId!==r.id)return;let b=!!c;if(l(),!b)return;i=!0;let L=e.
+parentElement.getBoundingClientRect(),{clientX:T,clientY:S}=k;if(T<L.left||T>L.right||S<L.top||S>L.bottom)return;let{left:I,
+top:x}=e.getBoundingClientRect();a([(T-I)*p(),(S-x)*p()])}return t.addEventListener("pointerdown",k=>{i=!1,k.button===0&&
+(r={x:k.clientX,y:k.clientY,id:k.pointerId},u(!0))}),t.addEventListener("click",k=>{i&&(i=!1,k.preventDefault(),k.stopPropagation())},
+!0),l}var Eo=[-4,-4,104,104];function Sn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("div",{class:"t\
+s-happened ts-told",role:"status",tabindex:"-1","aria-label":"What happened"}),r=n("select",{class:"ts-box ts-stage-choi\
+ce","aria-label":"Stage",onchange:()=>Lt()},...Mt(s.stages.map(([A,G])=>[A,G]))),c=Ft(t),i=zt(t.get("picture"),{name:"Th\
+e bench, in section",onChoose:A=>{A&&c.show("part",[A])}}),u=n("p",{class:"ts-hint ts-in-picture",role:"status"}),d=at(s.
+marked?"Next open step":"Next ready step",()=>B("next"));d.classList.add("ts-next");let l=n("div",{class:"ts-buildlist",
+role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stage",onkeydown:A=>U(A)}),f=n("details",{class:"\
+ts-keys"},n("summary",{},"Keys"),"Up and down walk through the steps, left and right change the stage, Enter takes a ste\
 p in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part to its p\
-lace in the section."),f=s("div",{class:"ts-hand",role:"group","aria-label":"Step in hand",onkeydown:A=>{A.key!=="Enter"||
-!A.target.matches("input[type=radio], .ts-number-box")||(A.preventDefault(),t.get("hand").stands?bt():st())}}),m=s("dl",
-{class:"ts-facts"}),g=s("ul",{class:"ts-sentences"}),v=s("p",{class:"ts-prompt"},"Wrong so far"),b=s("select",{class:"ts\
--box ts-before","aria-label":"A step that stands"}),L=ot("Take out again",()=>{b.value&&k({type:"out",step:b.value},"han\
-d")}),T=ot("Put the tools down",()=>k({type:"over"},"told"));T.classList.add("ts-over");let x=s("div",{}),N=s("p",{class:"\
-ts-status"}),y=s("details",{ontoggle:()=>{y.open!==!!t.get("view").record&&k({type:"record",open:y.open})}},s("summary",
-{},"Build record"),x),I=s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"ts-tools"},a,l),u),s(
-"div",{class:"ts-build-hand"},f),s("div",{class:"ts-build-unit"},...i.nodes,d,c.node),s("div",{class:"ts-tools ts-build-\
-end"},s("span",{class:"ts-pair"},b,L),T)),C=nt({model:t,el:e},{kind:"rig"});C.show(C.asks("Which step comes next, and wh\
-at does it need?",{first:l,begin:"press the lit button",who:n.who}),C.alert,r,N,o,I,m,v,g,y,p);let h=0,$=null;function k(A,K=null){
-h+=1,$=K&&{turn:h,focus:K},e.setAttribute("aria-busy","true"),C.send({...A,turn:h})}let O="",B=null,W="next",Y=A=>!t.get(
-"view").done.includes(A),P=()=>Q(u,"[data-step]"),S=A=>P().find(K=>K.dataset.step===A)?.focus(),w=()=>({stages:n.stages,
-stage:a.value,step:B,isOpen:Y});function D(A,K){W=A,k(A==="list"?{type:"take",step:K}:{type:"next"},"hand")}function _(A){
-a.value=Ve(n.stages,A)??a.value,B=A,$t(),S(A)}function U(A){if(Tt(A))return;let K=kn(A.key,{...w(),labels:n.labels});K&&
-(A.preventDefault(),_(K))}function rt(){let A=yn(w());A?W==="next"?l.focus():_(A):T.focus()}function bt(){let A=t.get("v\
-iew").done.length>=Object.keys(n.labels).length;W==="next"&&!A?D("next"):rt()}function V(A){let{done:K,ready:Z}=t.get("v\
-iew");return K.includes(A)?{sign:"✓",word:"done"}:Z.includes(A)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"o\
-pen":"waits"}}function $t(){let A=ce(n.stages,a.value);(B===null||!A.includes(B))&&(B=A.find(Y)??A[0]);let K=t.get("hand").
-step,Z=JSON.stringify([a.value,A.map(V),K]);if(Z===O){for(let xt of P())xt.tabIndex=xt.dataset.step===B?0:-1;return}O=Z;
-let at=P().find(xt=>xt===document.activeElement)?.dataset.step;u.replaceChildren(...A.map(xt=>F(xt,K))),at&&S(at);let mt=P().
-find(xt=>xt.dataset.step===(K??B));mt&&(u.scrollTop=mt.offsetTop-u.offsetTop-mt.offsetHeight)}function F(A,K){let{sign:Z,
-word:at}=V(A);return s("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${at}`,"data-step":A,tabindex:A===
-B?"0":"-1","aria-current":A===K?"step":!1,"aria-label":`${n.labels[A]}: ${at}`,onclick:()=>{B=A,D("list",A)}},ft(A),s("s\
-pan",{},jt(Z),n.labels[A]))}function z(A,K,Z){let at=n.tray[A];return at?Je(xn(i.drawing,at.parts),at.box,K,Z):null}let X=[],
-ut=new Map;function ft(A){let K=ut.get(A);if(K)return K;let Z=z(A,44,30),at=s("span",{class:"ts-thumb"},Z??"");return Z&&
-n.tray[A].moves&&lt(at,()=>A,()=>Z),ut.set(A,at),at}function lt(A,K,Z){let at=$n(A,{drawing:i.drawing,held:Z,begin:()=>{
-let mt=K();t.get("hand").step!==mt&&(B=mt,k({type:"take",step:mt}))},drop:mt=>{let xt=K();for(let yt of G.values())yt.flush();
-let It=bn(mt,t.get("picture").boxes,n.tray[xt].parts);k({type:"put",step:xt,part:It},"after")}});X.push(at)}function gt(){
-let A=Q(f,'[data-field^="way-"] input[type=radio]');return{inputs:A,now:A.find(K=>K.checked)?.value}}function M(){let{inputs:A,
-now:K}=gt(),Z=vn(A.map(at=>at.value),K);A.find(at=>at.value===Z)?.click(),E()}let H=s("div",{class:"ts-held-frame"}),tt=ot(
-"Turn it",M,"Turn it: the other way round"),et=s("p",{class:"ts-hint"}),vt=s("div",{class:"ts-held-box"},H,et,tt),it="";
-lt(H,()=>t.get("hand").step,()=>H.querySelector("svg"));function E(){let{step:A,held:K,stands:Z}=t.get("hand"),{inputs:at,
-now:mt}=gt();tt.hidden=!at.length;let[xt,It]=n.tray[A??""]?.tool??[];if(vt.hidden=!A||Z||!(n.tray[A]?.moves||It),et.textContent=
-It&&xt||"",!A||vt.hidden)return;let yt=K.field&&mt||"",pe=`${A} ${yt}`;if(pe===it)return;it=pe;let Re=K.looks?.[yt]??(It?
-[It,Eo]:null);H.replaceChildren((Re?Je(Re[0],Re[1],120,84):z(A,120,84))??"")}let j="",G=new Map;function dt(A){let K=Zt(
-A),Z=s("p",{class:"ts-read",id:K.read,role:"status"}),at=0,mt=yt=>{k({type:"set",name:A.name,value:yt}),at=h},xt=Gt(A).make(
-A,K,mt,()=>{}),It=Qt(A,K,null);return It.append(xt.element,Z),It.dataset.field=A.name,{element:It,flush:()=>xt.flush?.(),
-show(yt={},pe){if(pe<at)return;xt.show(yt);let ts=yt.read?`read as ${yt.read}`:"";Z.textContent=yt.error?`▲ Look again: ${yt.
-error}`:ts}}}let Lt=A=>s("dl",{class:"ts-facts"},...Rt(A));function pt(){let A=t.get("hand"),K=JSON.stringify(A);if(K===
-j)return;if(j=K,I.classList.toggle("ts-build-face",(A.fields??[]).some(yt=>yt.kind==="film")),f.dataset.stands=String(!!A.
-stands),G=new Map((A.fields??[]).map(yt=>[yt.name,dt(yt)])),!A.step){f.replaceChildren(s("p",{class:"ts-hint"},"No step \
-in hand. Choose one from the list, or press the button above it."));return}let Z=ot(`Do it: ${A.label}`,st);Z.classList.
-add("ts-do");let at=A.stands?[ot("Go on",bt),ot("Take it out again",()=>k({type:"out",step:A.step},"hand"))]:[Z],mt=[...G.
-values()].map(yt=>yt.element),xt=yt=>String(yt.dataset.field).startsWith("way-");f.replaceChildren(s("p",{class:"ts-prom\
-pt ts-hand-name",tabindex:"-1"},A.label),s("div",{class:"ts-hand-row"},vt,s("div",{},...A.plain.map(yt=>s("p",{class:"ts\
--hint"},yt)),...A.cautions.map(yt=>s("p",{class:"ts-caution"},s("b",{},"Take care: "),yt)),...mt.filter(xt),...A.card.length&&
-!mt.some(xt)?[Lt(A.card)]:[])),...A.read.length?[s("p",{class:"ts-prompt"},"Read at the bench"),Lt(A.read)]:[],...A.card.
-length&&mt.some(xt)?[Lt(A.card)]:[],...mt.filter(yt=>!xt(yt)),s("div",{class:"ts-tools"},...at));let It=Ve(n.stages,A.step);
-It&&([a.value,B]=[It,A.step])}function st(){for(let A of G.values())A.flush();k({type:"do"},"after")}function J(){let A=t.
-get("view").asked_back,K=Q(f,"[data-field]").find(mt=>mt.dataset.field===A),Z=K&&Q(K,"input:not(:disabled), select, butt\
-on"),at=Q(f,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return Z?.[0]??
-at[0]}function kt(){let A=t.get("view"),K=A.told;r.textContent=A.finding,N.textContent=A.status,N.hidden=!A.status,o.textContent!==
-K.join("")&&o.replaceChildren(...K.map(at=>s("p",{},at))),pt(),$t();for(let[at,mt]of G)mt.show(A.states[at],A.turn);if(E(),
-Vt(A),m.replaceChildren(...Rt(A.facts)),g.replaceChildren(...Ut(A.faults.map(([,at])=>at))),v.hidden=g.hidden=!A.faults.
-length,zt(A.done),x.innerHTML=A.record,y.open=!!A.record,e.setAttribute("aria-busy",String(A.turn<h)),!$||A.turn<$.turn)
-return;let{focus:Z}=$;$=null,Z==="told"?o.focus():Z==="after"&&!t.get("hand").step?rt():(J()??l).focus()}let Pt="",_t="";
-function Vt(A){let K=JSON.stringify(A.build);K!==Pt&&(Pt=K,i.show(A.build),d.textContent=A.build.words);let{step:Z,operations:at}=t.
-get("hand"),mt=A.build.tool,xt=`${Z} ${mt??""}`;if(Z===void 0||xt===_t)return;_t=xt,c.show("operation",at);let[It]=n.tray[Z]?.
-parts??[];mt?i.moveTo({x:mt[0],y:mt[1]}):It&&i.look(It)}function zt(A){if(b.disabled=L.disabled=!A.length,b.dataset.done===
-A.join(" "))return;b.dataset.done=A.join(" ");let K=[...A].reverse();b.replaceChildren(...At(K.map(Z=>[Z,n.labels[Z]])))}
-return C.follow("change:view",kt),kt(),()=>{for(let A of X)A();c.close(),C.close()}}function Ao(t){let e=R("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=ht(
-r,o,r,o,"tsi-adapter"),c=R("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=ht(r,o+74,r,o+74,"tsi-arm"),d=wt(r,o+94,"");return e.
-append(ht(r,o,r+440,o,"tsi-lever"),a,c,R("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),wt(r+440,o-20,"hand, middle of the gr\
-ip","end"),wt(r+20,o-20,"square drive","start"),ht(r+440,o+10,r+440,o+84,"tsg-centre"),i,d,wt(8,242,"lengths to scale","\
-start")),{node:e,set(l){let u=l.state.angle/180*Math.PI,p=r-l.state.reach*n*Math.cos(u),f=o-l.state.reach*n*Math.sin(u);
-Ht(a,{x2:p,y2:f}),Ht(c,{cx:p,cy:f}),Ht(i,{x1:p,x2:r+440}),Ht(d,{x:(p+r+440)/2}),d.textContent="the lever from bolt to ha\
-nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${l.words}`)}}}function Ln(t){return Dt(t,(e,n,r)=>{let o=Ao(
-e),a=(i,d,l,u,p,f)=>Ct(i,{min:l,max:u,step:p,value:r[d],words:m=>`${m} ${f}`,onInput:m=>n({[d]:m})}),c={setting:a("Setti\
-ng","setting",e.low,e.high,e.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:a("\
+lace in the section."),p=n("div",{class:"ts-hand",role:"group","aria-label":"Step in hand",onkeydown:A=>{A.key!=="Enter"||
+!A.target.matches("input[type=radio], .ts-number-box")||(A.preventDefault(),t.get("hand").stands?$t():X())}}),h=n("dl",{
+class:"ts-facts"}),g=n("ul",{class:"ts-sentences"}),k=n("p",{class:"ts-prompt"},"Wrong so far"),b=n("select",{class:"ts-\
+box ts-before","aria-label":"A step that stands"}),L=at("Take out again",()=>{b.value&&m({type:"out",step:b.value},"hand")}),
+T=at("Put the tools down",()=>m({type:"over"},"told"));T.classList.add("ts-over");let S=n("div",{}),I=n("p",{class:"ts-s\
+tatus"}),x=n("details",{ontoggle:()=>{x.open!==!!t.get("view").record&&m({type:"record",open:x.open})}},n("summary",{},"\
+Build record"),S),N=n("div",{class:"ts-build"},n("div",{class:"ts-build-left"},n("div",{class:"ts-tools"},r,d),l),n("div",
+{class:"ts-build-hand"},p),n("div",{class:"ts-build-unit"},...i.nodes,u,c.node),n("div",{class:"ts-tools ts-build-end"},
+n("span",{class:"ts-pair"},b,L),T)),C=st({model:t,el:e},{kind:"rig"});C.show(C.asks("Which step comes next, and what doe\
+s it need?",{first:d,begin:"press the lit button",who:s.who}),C.alert,o,I,a,N,h,k,g,x,f);let w=0,$=null;function m(A,G=null){
+w+=1,$=G&&{turn:w,focus:G},e.setAttribute("aria-busy","true"),C.send({...A,turn:w})}let M="",j=null,F="next",z=A=>!t.get(
+"view").done.includes(A),P=()=>Q(l,"[data-step]"),y=A=>P().find(G=>G.dataset.step===A)?.focus(),v=()=>({stages:s.stages,
+stage:r.value,step:j,isOpen:z});function B(A,G){F=A,m(A==="list"?{type:"take",step:G}:{type:"next"},"hand")}function H(A){
+r.value=Ve(s.stages,A)??r.value,j=A,Lt(),y(A)}function U(A){if(Nt(A))return;let G=kn(A.key,{...v(),labels:s.labels});G&&
+(A.preventDefault(),H(G))}function ot(){let A=yn(v());A?F==="next"?d.focus():H(A):T.focus()}function $t(){let A=t.get("v\
+iew").done.length>=Object.keys(s.labels).length;F==="next"&&!A?B("next"):ot()}function V(A){let{done:G,ready:it}=t.get("\
+view");return G.includes(A)?{sign:"✓",word:"done"}:it.includes(A)?{sign:"▸",word:"ready"}:{sign:"○",word:s.marked?
+"open":"waits"}}function Lt(){let A=ce(s.stages,r.value);(j===null||!A.includes(j))&&(j=A.find(z)??A[0]);let G=t.get("ha\
+nd").step,it=JSON.stringify([r.value,A.map(V),G]);if(it===M){for(let yt of P())yt.tabIndex=yt.dataset.step===j?0:-1;return}
+M=it;let Z=P().find(yt=>yt===document.activeElement)?.dataset.step;l.replaceChildren(...A.map(yt=>W(yt,G))),Z&&y(Z);let bt=P().
+find(yt=>yt.dataset.step===(G??j));bt&&(l.scrollTop=bt.offsetTop-l.offsetTop-bt.offsetHeight)}function W(A,G){let{sign:it,
+word:Z}=V(A);return n("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${Z}`,"data-step":A,tabindex:A===
+j?"0":"-1","aria-current":A===G?"step":!1,"aria-label":`${s.labels[A]}: ${Z}`,onclick:()=>{j=A,B("list",A)}},mt(A),n("sp\
+an",{},jt(it),s.labels[A]))}function Y(A,G,it){let Z=s.tray[A];return Z?Je(xn(i.drawing,Z.parts),Z.box,G,it):null}let J=[],
+pt=new Map;function mt(A){let G=pt.get(A);if(G)return G;let it=Y(A,44,30),Z=n("span",{class:"ts-thumb"},it??"");return it&&
+s.tray[A].moves&&dt(Z,()=>A,()=>it),pt.set(A,Z),Z}function dt(A,G,it){let Z=$n(A,{drawing:i.drawing,held:it,begin:()=>{let bt=G();
+t.get("hand").step!==bt&&(j=bt,m({type:"take",step:bt}))},drop:bt=>{let yt=G();for(let xt of R.values())xt.flush();let Tt=bn(
+bt,t.get("picture").boxes,s.tray[yt].parts);m({type:"put",step:yt,part:Tt},"after")}});J.push(Z)}function ft(){let A=Q(p,
+'[data-field^="way-"] input[type=radio]');return{inputs:A,now:A.find(G=>G.checked)?.value}}function E(){let{inputs:A,now:G}=ft(),
+it=vn(A.map(Z=>Z.value),G);A.find(Z=>Z.value===it)?.click(),rt()}let _=n("div",{class:"ts-held-frame"}),q=at("Turn it",E,
+"Turn it: the other way round"),tt=n("p",{class:"ts-hint"}),vt=n("div",{class:"ts-held-box"},_,tt,q),lt="";dt(_,()=>t.get(
+"hand").step,()=>_.querySelector("svg"));function rt(){let{step:A,held:G,stands:it}=t.get("hand"),{inputs:Z,now:bt}=ft();
+q.hidden=!Z.length;let[yt,Tt]=s.tray[A??""]?.tool??[];if(vt.hidden=!A||it||!(s.tray[A]?.moves||Tt),tt.textContent=Tt&&yt||
+"",!A||vt.hidden)return;let xt=G.field&&bt||"",pe=`${A} ${xt}`;if(pe===lt)return;lt=pe;let Re=G.looks?.[xt]??(Tt?[Tt,Eo]:
+null);_.replaceChildren((Re?Je(Re[0],Re[1],120,84):Y(A,120,84))??"")}let O="",R=new Map;function nt(A){let G=Qt(A),it=n(
+"p",{class:"ts-read",id:G.read,role:"status"}),Z=0,bt=xt=>{m({type:"set",name:A.name,value:xt}),Z=w},yt=Yt(A).make(A,G,bt,
+()=>{}),Tt=te(A,G,null);return Tt.append(yt.element,it),Tt.dataset.field=A.name,{element:Tt,flush:()=>yt.flush?.(),show(xt={},pe){
+if(pe<Z)return;yt.show(xt);let ts=xt.read?`read as ${xt.read}`:"";it.textContent=xt.error?`▲ Look again: ${xt.error}`:
+ts}}}let ht=A=>n("dl",{class:"ts-facts"},...Rt(A));function Et(){let A=t.get("hand"),G=JSON.stringify(A);if(G===O)return;
+if(O=G,N.classList.toggle("ts-build-face",(A.fields??[]).some(xt=>xt.kind==="film")),p.dataset.stands=String(!!A.stands),
+R=new Map((A.fields??[]).map(xt=>[xt.name,nt(xt)])),!A.step){p.replaceChildren(n("p",{class:"ts-hint"},"No step in hand.\
+ Choose one from the list, or press the button above it."));return}let it=at(`Do it: ${A.label}`,X);it.classList.add("ts\
+-do");let Z=A.stands?[at("Go on",$t),at("Take it out again",()=>m({type:"out",step:A.step},"hand"))]:[it],bt=[...R.values()].
+map(xt=>xt.element),yt=xt=>String(xt.dataset.field).startsWith("way-");p.replaceChildren(n("p",{class:"ts-prompt ts-hand\
+-name",tabindex:"-1"},A.label),n("div",{class:"ts-hand-row"},vt,n("div",{},...A.plain.map(xt=>n("p",{class:"ts-hint"},xt)),
+...A.cautions.map(xt=>n("p",{class:"ts-caution"},n("b",{},"Take care: "),xt)),...bt.filter(yt),...A.card.length&&!bt.some(
+yt)?[ht(A.card)]:[])),...A.read.length?[n("p",{class:"ts-prompt"},"Read at the bench"),ht(A.read)]:[],...A.card.length&&
+bt.some(yt)?[ht(A.card)]:[],...bt.filter(xt=>!yt(xt)),n("div",{class:"ts-tools"},...Z));let Tt=Ve(s.stages,A.step);Tt&&([
+r.value,j]=[Tt,A.step])}function X(){for(let A of R.values())A.flush();m({type:"do"},"after")}function ut(){let A=t.get(
+"view").asked_back,G=Q(p,"[data-field]").find(bt=>bt.dataset.field===A),it=G&&Q(G,"input:not(:disabled), select, button"),
+Z=Q(p,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return it?.[0]??Z[0]}
+function et(){let A=t.get("view"),G=A.told;o.textContent=A.finding,I.textContent=A.status,I.hidden=!A.status,a.textContent!==
+G.join("")&&a.replaceChildren(...G.map(Z=>n("p",{},Z))),Et(),Lt();for(let[Z,bt]of R)bt.show(A.states[Z],A.turn);if(rt(),
+Jt(A),h.replaceChildren(...Rt(A.facts)),g.replaceChildren(...qt(A.faults.map(([,Z])=>Z))),k.hidden=g.hidden=!A.faults.length,
+Gt(A.done),S.innerHTML=A.record,x.open=!!A.record,e.setAttribute("aria-busy",String(A.turn<w)),!$||A.turn<$.turn)return;
+let{focus:it}=$;$=null,it==="told"?a.focus():it==="after"&&!t.get("hand").step?ot():(ut()??d).focus()}let kt="",_t="";function Jt(A){
+let G=JSON.stringify(A.build);G!==kt&&(kt=G,i.show(A.build),u.textContent=A.build.words);let{step:it,operations:Z}=t.get(
+"hand"),bt=A.build.tool,yt=`${it} ${bt??""}`;if(it===void 0||yt===_t)return;_t=yt,c.show("operation",Z);let[Tt]=s.tray[it]?.
+parts??[];bt?i.moveTo({x:bt[0],y:bt[1]}):Tt&&i.look(Tt)}function Gt(A){if(b.disabled=L.disabled=!A.length,b.dataset.done===
+A.join(" "))return;b.dataset.done=A.join(" ");let G=[...A].reverse();b.replaceChildren(...Mt(G.map(it=>[it,s.labels[it]])))}
+return C.follow("change:view",et),et(),()=>{for(let A of J)A();c.close(),C.close()}}function Ao(t){let e=D("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),s=440/t.length,[o,a]=[210,128],r=gt(
+o,a,o,a,"tsi-adapter"),c=D("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=gt(o,a+74,o,a+74,"tsi-arm"),u=wt(o,a+94,"");return e.
+append(gt(o,a,o+440,a,"tsi-lever"),r,c,D("circle",{cx:o,cy:a,r:7,class:"tsg-hub"}),wt(o+440,a-20,"hand, middle of the gr\
+ip","end"),wt(o+20,a-20,"square drive","start"),gt(o+440,a+10,o+440,a+84,"tsg-centre"),i,u,wt(8,242,"lengths to scale","\
+start")),{node:e,set(d){let l=d.state.angle/180*Math.PI,f=o-d.state.reach*s*Math.cos(l),p=a-d.state.reach*s*Math.sin(l);
+Ht(r,{x2:f,y2:p}),Ht(c,{cx:f,cy:p}),Ht(i,{x1:f,x2:o+440}),Ht(u,{x:(f+o+440)/2}),u.textContent="the lever from bolt to ha\
+nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Ln(t){return Pt(t,(e,s,o)=>{let a=Ao(
+e),r=(i,u,d,l,f,p)=>Ct(i,{min:d,max:l,step:f,value:o[u],words:h=>`${h} ${p}`,onInput:h=>s({[u]:h})}),c={setting:r("Setti\
+ng","setting",e.low,e.high,e.step,"N·m"),reach:r("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:r("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{asks:"What does the bolt get?",first:c.reach.box,begin:"\
-lengthen the adapter",picture:o.node,controls:Object.values(c).map(i=>i.row),set(i,d){o.set(i);for(let[l,u]of Object.entries(
-c))u.set(d[l])}}})}var Be=t=>typeof t=="string"?t:t.text;function Cn(t,e,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
-o=a=>Be(a.cells[e]??"").trim();return[...t].sort((a,c)=>{let[i,d]=[o(a),o(c)];if(!i||!d)return+!i-+!d;let[l,u]=[Number.parseFloat(
-i),Number.parseFloat(d)],p=Number.isNaN(l)||Number.isNaN(u)||l===u?r.compare(i,d):l-u;return n?-p:p})}function le(t,e){let n=document.getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||
-"/"}catch{}return`${r}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function Mo(t){let e="";for(let n=0;n<t.length;n+=32768)e+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(e)}
-async function En(t,e,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let c=r>=
-n.size;t.send({type:"file",field:e,name:n.name,data:Mo(o),first:a,last:c})}while(r<n.size)}var Oo=400;function An({model:t,el:e}){let n=nt({model:t,el:e},{kind:"desk"}),r=s("p",{class:"ts-said",role:"status"}),o=s(
-"div",{class:"ts-desk-body"}),a=s("div",{class:"ts-desk-here","aria-hidden":"true"}),c=s("div",{class:"ts-busy"}),i=s("n\
-av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),d=t.get("cohort"),l=s("input",{id:ct("by"),class:"ts-box",
-autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:l.value})});l.value=t.get("by"),n.show(s("div",{class:"\
-ts-desk-top"},s("b",{},Wt([d.name,d.college]).join(", ")),s("span",{class:"ts-pair"},s("label",{for:l.id},"At the desk (\
-your name, for the trail)"),l)),d.invented?s("p",{class:"ts-hint"},d.invented):null,i,c,n.alert,r,o);let u=new Map,p=new Map,
-f=new Map,m=new Map,g=!1,v="",b="",L="",T=!1,x=null,N=()=>o.setAttribute("aria-busy",String(y())),y=()=>g||!!L||Object.keys(
-t.get("busy")).length>0,I=(M,H={})=>{y()||n.isLost()||(M!=="look"&&(L=M,r.textContent="",n.alert.textContent="",k(),N()),
-t.send({type:M,...H}))},C=()=>Q(e,"[data-key]"),h=M=>C().some(H=>H.dataset.key===M);function $(){let M=C().find(H=>H.dataset.
-key===v);return M&&o.contains(M)?M.closest("form, section"):null}function k(){let M=$();M?M.append(c,a):(i.after(c),a.remove());
-let[H,tt]=[r.textContent,n.alert.textContent];a.replaceChildren(...Wt([H&&s("p",{class:"ts-told"},H),tt&&s("p",{class:"t\
-s-trouble"},tt)]));for(let et of[r,n.alert])et.classList.toggle("ts-hidden",!!M);return M}function O(){let M=k(),H=[n.alert,
-r].find(et=>et.textContent);(M?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function B(){for(let[
-M,H]of m){let[tt]=H.files??[];try{tt&&await En(t,M,tt)}catch{return H.value="",tt.name}}return""}function W(M){r.textContent=
-"",n.alert.textContent=M,O()}async function Y(M,H,tt=""){if(n.isLost())return;if(y()){T||(x=()=>h(H)&&Y(M,H,tt));return}
-v=H,b="",T=!0,g=!0;let et=await B();if(g=!1,et||y()||n.isLost()){T=!1,et?W(`${et} has changed or gone since it was chose\
-n: choose it again.`):n.isLost()||(x=()=>h(H)&&Y(M,H,tt));return}let vt=[...p].map(([it,E])=>[it,[...E]]);I("do",{page:t.
-get("page"),act:M,of:tt,typed:Object.fromEntries(u),ticked:Object.fromEntries(vt)})}function P(M){let{name:H,of:tt}=M,et=ct(
-"field"),vt=M.hint?s("span",{class:"ts-hint",id:`${et}-hint`},M.hint):null,it={id:et,"data-key":`field:${H}`,"aria-descr\
-ibedby":vt?.id},E=s("label",{for:et},M.label);if(!u.has(H)&&tt!=="file"&&u.set(H,tt==="tick"?M.value==="yes":M.value),tt===
-"file"){let dt=m.get(H)??s("input",{type:"file",class:"ts-file"});for(let[Lt,pt]of Object.entries(it))pt&&dt.setAttribute(
-Lt,pt);return m.set(H,dt),s("div",{class:"ts-desk-field"},E,dt,vt)}if(tt==="tick"){let G=s("input",{type:"checkbox",...it});
-G.checked=u.get(H)===!0,G.addEventListener("change",()=>u.set(H,G.checked));let dt=s("label",{class:"ts-option",for:et},
-G,M.label);return s("div",{class:"ts-desk-field"},dt,vt)}let j=tt==="choice"?Ot(it,M.options):tt==="long"?s("textarea",{
-class:"ts-box",rows:"3",maxlength:"2000",...it}):s("input",{class:"ts-box",autocomplete:"off",maxlength:"400",...it});return j.
-value=String(u.get(H)??""),tt==="choice"&&!M.options.some(([G])=>G===u.get(H))&&(j.value=M.options[0]?.[0]??"",u.set(H,j.
-value)),j.addEventListener("input",()=>u.set(H,j.value)),s("div",{class:"ts-desk-field"},E,j,vt)}function S(M){let H=ct(
-"form"),tt=s("div",{class:"ts-doing"}),et=()=>{tt.replaceChildren(...M.acts.map(E=>q(E.label,()=>E.sure?vt(E):Y(E.id,`ac\
-t:${E.id}`),{class:E.first?"ts-button ts-first":"ts-button","data-key":`act:${E.id}`})))},vt=E=>{b=E.id;let j=ct("sure"),
-G=s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":j,"data-key":`sure:${E.id}`},s("p",{id:j},E.sure),
-s("div",{class:"ts-doing"},q(`Yes: ${E.label}`,()=>Y(E.id,`act:${E.id}`),{"data-key":`act:${E.id}`}),q("No, leave it",()=>{
-b="",et(),Q(tt,`[data-key="act:${E.id}"]`)[0]?.focus()},{"data-key":`no:${E.id}`})));tt.replaceChildren(G),G.focus()},it=M.
-acts.find(E=>E.sure&&E.id===b);return it?vt(it):et(),s("form",{class:"ts-desk-form","aria-labelledby":M.title?H:null,onsubmit:E=>E.
-preventDefault()},M.title?s("h3",{id:H},M.title):null,M.hint?s("p",{class:"ts-hint"},M.hint):null,M.fields.length?s("div",
-{class:"ts-desk-fields"},...M.fields.map(P)):null,M.acts.length?tt:null)}function w(M,H){if(typeof M=="string")return M;
-let tt=M.act?q(M.text,()=>Y(M.act,H,M.of),{class:"ts-cell","aria-label":M.label||null,"data-key":H}):M.text;return s("sp\
-an",{},M.shape?jt(M.shape):null,tt)}function D(M){let H=ct("table"),tt=s("h3",{id:H},M.title);if(!M.rows.length)return s(
-"section",{},tt,s("p",{},M.empty));let et=p.get(M.id)??new Set,vt=new Set(M.rows.map(({key:st})=>st));for(let st of et)vt.
-has(st)||et.delete(st);p.set(M.id,et);let it=s("tr",{}),E=s("tbody",{}),j=M.pick?s("input",{type:"checkbox","aria-label":"\
-all","data-key":`all:${M.id}`}):null,G=()=>{j&&(j.checked=et.size===M.rows.length,j.indeterminate=et.size>0&&!j.checked)},
-dt=()=>{let st=f.get(M.id),J=st?Cn(M.rows,st.column,st.down):M.rows;E.replaceChildren(...J.map(pt)),it.replaceChildren(...j?
-[s("th",{class:"ts-tick"},j)]:[],...M.columns.map(Lt)),G()},Lt=(st,J)=>{let kt=f.get(M.id),Pt=kt?.column===J,_t=Pt?kt.down?
-"descending":"ascending":null,Vt=()=>{f.set(M.id,{column:J,down:Pt&&!kt.down}),dt(),Q(it,`[data-key="${zt}"]`)[0]?.focus()};
-if(!st)return s("td");let zt=`sort:${M.id}:${J}`;return s("th",{scope:"col","aria-sort":_t,class:M.numbers.includes(J)?"\
-ts-figure":null},q(st,Vt,{class:"ts-sort","data-key":zt}),Pt?jt(kt.down?"▼":"▲"):null)},pt=st=>{let J=M.pick?s("inpu\
-t",{type:"checkbox","aria-label":st.cells.slice(0,3).map(Be).join(" "),"data-key":`row:${M.id}:${st.key}`}):null;return J&&
-(J.checked=et.has(st.key),J.addEventListener("change",()=>{J.checked?et.add(st.key):et.delete(st.key),G()})),s("tr",{},J?
-s("td",{class:"ts-tick"},J):null,...st.cells.map((kt,Pt)=>{let _t=!Pt&&!!Be(kt);return s(_t?"th":"td",{scope:_t?"row":null,
-class:M.numbers.includes(Pt)?"ts-figure":null},w(kt,`cell:${M.id}:${st.key}:${Pt}`))}))};return j?.addEventListener("cha\
-nge",()=>{if(et.clear(),j.checked)for(let{key:st}of M.rows)et.add(st);for(let st of Q(E,"td.ts-tick input"))st.checked=j.
-checked}),dt(),s("section",{},s("div",{class:"ts-desk-caption"},tt,q("Save as CSV",()=>t.send({type:"export",table:M.id}),
-{"aria-label":`Save as CSV: ${M.title}`,"data-key":`export:${M.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,
-"aria-labelledby":H},s("table",{class:"ts-table","aria-labelledby":H},s("thead",{},it),E)))}function _(M){if(M.kind==="t\
-able")return D(M);if(M.kind==="form")return S(M);if(M.kind==="link"){let H=M.how==="edit"?"lab/tree":M.how,et={class:"ts\
--link",href:H?le(H,M.path):M.path,target:"_blank"};return s("p",{},s("a",{...et,"data-key":`link:${M.path}`},M.text))}return M.
-how==="head"?s("h3",{},M.text):s("p",{class:M.how==="hint"?"ts-hint":null},M.text)}function U(M){if(!n.isLost()){if(y()){
-x=()=>U(M);return}v="",I("page",{name:M})}}function rt(){let M=t.get("page");i.replaceChildren(...t.get("pages").map(([H,
-tt])=>q(tt,()=>U(H),{class:"ts-button","aria-current":H===M?"page":null,"data-key":`page:${H}`})))}let bt=t.get("cleared"),
-V=t.get("page");function $t(){let M=C().find(it=>it===document.activeElement)?.dataset.key,H=o.contains(document.activeElement),
-tt=Q(o,".ts-desk-scroll").map(it=>it.scrollTop);L="",(t.get("page")!==V||t.get("cleared")!==bt)&&(b="",u=new Map,p=new Map,
-m=new Map,{page:V,cleared:bt}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get("said"),n.alert.textContent=
-t.get("trouble"),rt();let et=new Map(t.get("pages")),vt=s("h2",{tabindex:-1},et.get(V));if(o.replaceChildren(vt,...t.get(
-"parts").map(_)),Q(o,".ts-desk-scroll").forEach((it,E)=>{it.scrollTop=tt[E]??0}),k(),M||H){let it=C().find(E=>E.dataset.
-key===M);(it??vt).focus({preventScroll:!!it})}T&&!Object.keys(t.get("busy")).length&&(T=!1,O()),N(),F()}function F(){if(y()||
-!x)return;let M=x;x=null,M()}let z;function X(){let M=t.get("busy");if(N(),clearTimeout(z),!Object.keys(M).length){c.replaceChildren();
-return}let{doing:H,done:tt,of:et}=M,vt=et?`${H}: ${tt} of ${et}`:`${H} …`,it=()=>{c.replaceChildren(s("progress",et?{max:et,
-value:tt,"aria-label":H}:{"aria-label":H}),s("span",{role:"status"},vt))};c.childElementCount?it():z=window.setTimeout(it,
-Oo)}n.follow("change:turn",()=>setTimeout($t,0)),n.follow("change:busy",X),n.follow("change:by",()=>{l.value=t.get("by")}),
-n.follow("msg:custom",M=>{if(M.type==="trouble"&&(L="",T=!1,N(),O()),M.type!=="save")return;let H=URL.createObjectURL(new Blob(
-[`\uFEFF${M.text}`],{type:"text/csv"}));s("a",{href:H,download:M.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),
-$t(),X();let ut=!0,ft=new IntersectionObserver(([M])=>{ut=M.isIntersecting});ft.observe(e);let lt=0,gt=setInterval(()=>{
-let M=t.get("every");lt+=1,M&&lt>=M&&ut&&!document.hidden&&(lt=0,I("look"))},1e3);return()=>{clearInterval(gt),clearTimeout(
-z),ft.disconnect(),n.close()}}function Ze(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
-n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
-n.toDateString()?o:`${a} ${o}`}var To="twoshaft-unsent:";function Mn(t,e){let n=To+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
-return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
-a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(r(),a)?r()[a]:void 0,put:(a,c,i,d=new Date)=>o({...r(),[a]:{value:c,
-base:i,at:d.toISOString()}}),drop(a){let{[a]:c,...i}=r();c&&o(i)}}}function On(t,e){return JSON.stringify(t.value)===JSON.
-stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var Xt=null,Io="input, button, select, textarea, summary, a, [tabindex]",Tn=t=>[...t.querySelectorAll(Io)];function In(t,e){
-let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?Xt={form:e,at:Tn(t).indexOf(a),from:null}:Xt?.form===e&&t.
-isConnected&&(Xt=null))},r=({target:a})=>{Xt?.form===e&&a instanceof HTMLInputElement&&(Xt.from=a.selectionStart)};return document.
-addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",r),requestAnimationFrame(
-()=>{if(Xt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:c}=Xt,i=Tn(t)[a];i?.focus({preventScroll:!0}),
-c!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(c,c)}),()=>{document.removeEventListener("focusin",n),document.
-removeEventListener("pointerdown",n)}}var No=["print","colour"];function de(t){for(let e of No){let n=t?.[e];n!==void 0&&(n?document.documentElement.setAttribute(
-`data-ts-${e}`,n):document.documentElement.removeAttribute(`data-ts-${e}`))}}function Nn(){de({print:"",colour:""})}function Bn(t,e,n){let r=()=>t.get("bench")??{},o=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
-hear(){},lost(){}};let c=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),d=q("Use these figures",()=>f("yes")),l=q(
-"Go back to the drawn figures",()=>f("no")),u=!1,p=a.map(g=>{let v=ct("bench"),b=g.options.length?s("select",{class:"ts-\
-box",id:v,"aria-describedby":`${v}-read`},s("option",{value:""},"choose"),...At(g.options)):s("input",{type:"text",class:"\
-ts-box ts-number-box",id:v,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${v}-hint ${v}-read`}),
-L=s("span",{class:"ts-hint",id:`${v}-hint`},g.hint),T=s("p",{class:"ts-read",id:`${v}-read`}),x=g.text,N=()=>{b.value.trim()!==
-x.trim()&&(x=b.value,e({type:"bench",name:g.name,value:b.value}))};return b.addEventListener(g.options.length?"change":"\
-blur",N),b.addEventListener("keydown",y=>{y.key==="Enter"&&(y.preventDefault(),N())}),{name:g.name,flush:N,input:b,element:s(
-"div",{class:"ts-bench-row"},s("label",{for:v},g.prompt),s("div",{class:"ts-line-of"},b,L),T),show(y){if(!y)return;(document.
-activeElement!==b||b.value===x)&&(b.value=y.text,x=y.text),b.setAttribute("aria-invalid",String(!!y.error)),T.classList.
-toggle("ts-error",!!y.error);let I=y.error?[jt("▲")," "]:[],C=y.read&&!y.options.length&&`read as ${y.read}`,h=y.error||
-[C,y.origin].filter(Boolean).join(", ");T.replaceChildren(...I,h)}}}),f=g=>{for(let v of p)v.flush();u=!0,e({type:"bench",
-name:"in-use",value:g})};o.append(s("summary",{},c),s("p",{},"Give what you read on the real unit, and the limits from t\
+lengthen the adapter",picture:a.node,controls:Object.values(c).map(i=>i.row),set(i,u){a.set(i);for(let[d,l]of Object.entries(
+c))l.set(u[d])}}})}var Be=t=>typeof t=="string"?t:t.text;function Cn(t,e,s){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+a=r=>Be(r.cells[e]??"").trim();return[...t].sort((r,c)=>{let[i,u]=[a(r),a(c)];if(!i||!u)return+!i-+!u;let[d,l]=[Number.parseFloat(
+i),Number.parseFloat(u)],f=Number.isNaN(d)||Number.isNaN(l)||d===l?o.compare(i,u):d-l;return s?-f:f})}function le(t,e){let s=document.getElementById("jupyter-config-data"),o="/";try{o=JSON.parse(s?.textContent??"").baseUrl||
+"/"}catch{}return`${o}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function Mo(t){let e="";for(let s=0;s<t.length;s+=32768)e+=String.fromCharCode(...t.subarray(s,s+32768));return btoa(e)}
+async function En(t,e,s){let o=0;do{let a=new Uint8Array(await s.slice(o,o+524288).arrayBuffer()),r=o===0;o+=524288;let c=o>=
+s.size;t.send({type:"file",field:e,name:s.name,data:Mo(a),first:r,last:c})}while(o<s.size)}var Oo=400;function An({model:t,el:e}){let s=st({model:t,el:e},{kind:"desk"}),o=n("p",{class:"ts-said",role:"status"}),a=n(
+"div",{class:"ts-desk-body"}),r=n("div",{class:"ts-desk-here","aria-hidden":"true"}),c=n("div",{class:"ts-busy"}),i=n("n\
+av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),u=t.get("cohort"),d=n("input",{id:ct("by"),class:"ts-box",
+autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:d.value})});d.value=t.get("by"),s.show(n("div",{class:"\
+ts-desk-top"},n("b",{},Wt([u.name,u.college]).join(", ")),n("span",{class:"ts-pair"},n("label",{for:d.id},"At the desk (\
+your name, for the trail)"),d)),u.invented?n("p",{class:"ts-hint"},u.invented):null,i,c,s.alert,o,a);let l=new Map,f=new Map,
+p=new Map,h=new Map,g=!1,k="",b="",L="",T=!1,S=null,I=()=>a.setAttribute("aria-busy",String(x())),x=()=>g||!!L||Object.keys(
+t.get("busy")).length>0,N=(E,_={})=>{x()||s.isLost()||(E!=="look"&&(L=E,o.textContent="",s.alert.textContent="",m(),I()),
+t.send({type:E,..._}))},C=()=>Q(e,"[data-key]"),w=E=>C().some(_=>_.dataset.key===E);function $(){let E=C().find(_=>_.dataset.
+key===k);return E&&a.contains(E)?E.closest("form, section"):null}function m(){let E=$();E?E.append(c,r):(i.after(c),r.remove());
+let[_,q]=[o.textContent,s.alert.textContent];r.replaceChildren(...Wt([_&&n("p",{class:"ts-told"},_),q&&n("p",{class:"ts-\
+trouble"},q)]));for(let tt of[o,s.alert])tt.classList.toggle("ts-hidden",!!E);return E}function M(){let E=m(),_=[s.alert,
+o].find(tt=>tt.textContent);(E?r.childElementCount?r:null:_)?.scrollIntoView({block:"nearest"})}async function j(){for(let[
+E,_]of h){let[q]=_.files??[];try{q&&await En(t,E,q)}catch{return _.value="",q.name}}return""}function F(E){o.textContent=
+"",s.alert.textContent=E,M()}async function z(E,_,q=""){if(s.isLost())return;if(x()){T||(S=()=>w(_)&&z(E,_,q));return}k=
+_,b="",T=!0,g=!0;let tt=await j();if(g=!1,tt||x()||s.isLost()){T=!1,tt?F(`${tt} has changed or gone since it was chosen:\
+ choose it again.`):s.isLost()||(S=()=>w(_)&&z(E,_,q));return}let vt=[...f].map(([lt,rt])=>[lt,[...rt]]);N("do",{page:t.
+get("page"),act:E,of:q,typed:Object.fromEntries(l),ticked:Object.fromEntries(vt)})}function P(E){let{name:_,of:q}=E,tt=ct(
+"field"),vt=E.hint?n("span",{class:"ts-hint",id:`${tt}-hint`},E.hint):null,lt={id:tt,"data-key":`field:${_}`,"aria-descr\
+ibedby":vt?.id},rt=n("label",{for:tt},E.label);if(!l.has(_)&&q!=="file"&&l.set(_,q==="tick"?E.value==="yes":E.value),q===
+"file"){let nt=h.get(_)??n("input",{type:"file",class:"ts-file"});for(let[ht,Et]of Object.entries(lt))Et&&nt.setAttribute(
+ht,Et);return h.set(_,nt),n("div",{class:"ts-desk-field"},rt,nt,vt)}if(q==="tick"){let R=n("input",{type:"checkbox",...lt});
+R.checked=l.get(_)===!0,R.addEventListener("change",()=>l.set(_,R.checked));let nt=n("label",{class:"ts-option",for:tt},
+R,E.label);return n("div",{class:"ts-desk-field"},nt,vt)}let O=q==="choice"?It(lt,E.options):q==="long"?n("textarea",{class:"\
+ts-box",rows:"3",maxlength:"2000",...lt}):n("input",{class:"ts-box",autocomplete:"off",maxlength:"400",...lt});return O.
+value=String(l.get(_)??""),q==="choice"&&!E.options.some(([R])=>R===l.get(_))&&(O.value=E.options[0]?.[0]??"",l.set(_,O.
+value)),O.addEventListener("input",()=>l.set(_,O.value)),n("div",{class:"ts-desk-field"},rt,O,vt)}function y(E){let _=ct(
+"form"),q=n("div",{class:"ts-doing"}),tt=()=>{q.replaceChildren(...E.acts.map(rt=>K(rt.label,()=>rt.sure?vt(rt):z(rt.id,
+`act:${rt.id}`),{class:rt.first?"ts-button ts-first":"ts-button","data-key":`act:${rt.id}`})))},vt=rt=>{b=rt.id;let O=ct(
+"sure"),R=n("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":O,"data-key":`sure:${rt.id}`},n("p",{id:O},
+rt.sure),n("div",{class:"ts-doing"},K(`Yes: ${rt.label}`,()=>z(rt.id,`act:${rt.id}`),{"data-key":`act:${rt.id}`}),K("No,\
+ leave it",()=>{b="",tt(),Q(q,`[data-key="act:${rt.id}"]`)[0]?.focus()},{"data-key":`no:${rt.id}`})));q.replaceChildren(
+R),R.focus()},lt=E.acts.find(rt=>rt.sure&&rt.id===b);return lt?vt(lt):tt(),n("form",{class:"ts-desk-form","aria-labelled\
+by":E.title?_:null,onsubmit:rt=>rt.preventDefault()},E.title?n("h3",{id:_},E.title):null,E.hint?n("p",{class:"ts-hint"},
+E.hint):null,E.fields.length?n("div",{class:"ts-desk-fields"},...E.fields.map(P)):null,E.acts.length?q:null)}function v(E,_){
+if(typeof E=="string")return E;let q=E.act?K(E.text,()=>z(E.act,_,E.of),{class:"ts-cell","aria-label":E.label||null,"dat\
+a-key":_}):E.text;return n("span",{},E.shape?jt(E.shape):null,q)}function B(E){let _=ct("table"),q=n("h3",{id:_},E.title);
+if(!E.rows.length)return n("section",{},q,n("p",{},E.empty));let tt=f.get(E.id)??new Set,vt=new Set(E.rows.map(({key:X})=>X));
+for(let X of tt)vt.has(X)||tt.delete(X);f.set(E.id,tt);let lt=n("tr",{}),rt=n("tbody",{}),O=E.pick?n("input",{type:"chec\
+kbox","aria-label":"all","data-key":`all:${E.id}`}):null,R=()=>{O&&(O.checked=tt.size===E.rows.length,O.indeterminate=tt.
+size>0&&!O.checked)},nt=()=>{let X=p.get(E.id),ut=X?Cn(E.rows,X.column,X.down):E.rows;rt.replaceChildren(...ut.map(Et)),
+lt.replaceChildren(...O?[n("th",{class:"ts-tick"},O)]:[],...E.columns.map(ht)),R()},ht=(X,ut)=>{let et=p.get(E.id),kt=et?.
+column===ut,_t=kt?et.down?"descending":"ascending":null,Jt=()=>{p.set(E.id,{column:ut,down:kt&&!et.down}),nt(),Q(lt,`[da\
+ta-key="${Gt}"]`)[0]?.focus()};if(!X)return n("td");let Gt=`sort:${E.id}:${ut}`;return n("th",{scope:"col","aria-sort":_t,
+class:E.numbers.includes(ut)?"ts-figure":null},K(X,Jt,{class:"ts-sort","data-key":Gt}),kt?jt(et.down?"▼":"▲"):null)},
+Et=X=>{let ut=E.pick?n("input",{type:"checkbox","aria-label":X.cells.slice(0,3).map(Be).join(" "),"data-key":`row:${E.id}\
+:${X.key}`}):null;return ut&&(ut.checked=tt.has(X.key),ut.addEventListener("change",()=>{ut.checked?tt.add(X.key):tt.delete(
+X.key),R()})),n("tr",{},ut?n("td",{class:"ts-tick"},ut):null,...X.cells.map((et,kt)=>{let _t=!kt&&!!Be(et);return n(_t?"\
+th":"td",{scope:_t?"row":null,class:E.numbers.includes(kt)?"ts-figure":null},v(et,`cell:${E.id}:${X.key}:${kt}`))}))};return O?.
+addEventListener("change",()=>{if(tt.clear(),O.checked)for(let{key:X}of E.rows)tt.add(X);for(let X of Q(rt,"td.ts-tick i\
+nput"))X.checked=O.checked}),nt(),n("section",{},n("div",{class:"ts-desk-caption"},q,K("Save as CSV",()=>t.send({type:"e\
+xport",table:E.id}),{"aria-label":`Save as CSV: ${E.title}`,"data-key":`export:${E.id}`})),n("div",{class:"ts-desk-scrol\
+l",role:"region",tabindex:0,"aria-labelledby":_},n("table",{class:"ts-table","aria-labelledby":_},n("thead",{},lt),rt)))}
+function H(E){if(E.kind==="table")return B(E);if(E.kind==="form")return y(E);if(E.kind==="link"){let _=E.how==="edit"?"l\
+ab/tree":E.how,tt={class:"ts-link",href:_?le(_,E.path):E.path,target:"_blank"};return n("p",{},n("a",{...tt,"data-key":`\
+link:${E.path}`},E.text))}return E.how==="head"?n("h3",{},E.text):n("p",{class:E.how==="hint"?"ts-hint":null},E.text)}function U(E){
+if(!s.isLost()){if(x()){S=()=>U(E);return}k="",N("page",{name:E})}}function ot(){let E=t.get("page");i.replaceChildren(...t.
+get("pages").map(([_,q])=>K(q,()=>U(_),{class:"ts-button","aria-current":_===E?"page":null,"data-key":`page:${_}`})))}let $t=t.
+get("cleared"),V=t.get("page");function Lt(){let E=C().find(lt=>lt===document.activeElement)?.dataset.key,_=a.contains(document.
+activeElement),q=Q(a,".ts-desk-scroll").map(lt=>lt.scrollTop);L="",(t.get("page")!==V||t.get("cleared")!==$t)&&(b="",l=new Map,
+f=new Map,h=new Map,{page:V,cleared:$t}={page:t.get("page"),cleared:t.get("cleared")}),o.textContent=t.get("said"),s.alert.
+textContent=t.get("trouble"),ot();let tt=new Map(t.get("pages")),vt=n("h2",{tabindex:-1},tt.get(V));if(a.replaceChildren(
+vt,...t.get("parts").map(H)),Q(a,".ts-desk-scroll").forEach((lt,rt)=>{lt.scrollTop=q[rt]??0}),m(),E||_){let lt=C().find(
+rt=>rt.dataset.key===E);(lt??vt).focus({preventScroll:!!lt})}T&&!Object.keys(t.get("busy")).length&&(T=!1,M()),I(),W()}function W(){
+if(x()||!S)return;let E=S;S=null,E()}let Y;function J(){let E=t.get("busy");if(I(),clearTimeout(Y),!Object.keys(E).length){
+c.replaceChildren();return}let{doing:_,done:q,of:tt}=E,vt=tt?`${_}: ${q} of ${tt}`:`${_} …`,lt=()=>{c.replaceChildren(
+n("progress",tt?{max:tt,value:q,"aria-label":_}:{"aria-label":_}),n("span",{role:"status"},vt))};c.childElementCount?lt():
+Y=window.setTimeout(lt,Oo)}s.follow("change:turn",()=>setTimeout(Lt,0)),s.follow("change:busy",J),s.follow("change:by",()=>{
+d.value=t.get("by")}),s.follow("msg:custom",E=>{if(E.type==="trouble"&&(L="",T=!1,I(),M()),E.type!=="save")return;let _=URL.
+createObjectURL(new Blob([`\uFEFF${E.text}`],{type:"text/csv"}));n("a",{href:_,download:E.name}).click(),setTimeout(()=>URL.
+revokeObjectURL(_),1e3)}),Lt(),J();let pt=!0,mt=new IntersectionObserver(([E])=>{pt=E.isIntersecting});mt.observe(e);let dt=0,
+ft=setInterval(()=>{let E=t.get("every");dt+=1,E&&dt>=E&&pt&&!document.hidden&&(dt=0,N("look"))},1e3);return()=>{clearInterval(
+ft),clearTimeout(Y),mt.disconnect(),s.close()}}function Ze(t,e=new Date){let s=new Date(t);if(Number.isNaN(s.getTime()))return"";let o=c=>String(c).padStart(2,"0"),a=`${o(
+s.getHours())}:${o(s.getMinutes())}`,r=`${s.getFullYear()}-${o(s.getMonth()+1)}-${o(s.getDate())}`;return e.toDateString()===
+s.toDateString()?a:`${r} ${a}`}var To="twoshaft-unsent:";function Mn(t,e){let s=To+e,o=()=>{if(!t||!e)return{};try{let r=JSON.parse(t.getItem(s)??"{}");
+return r&&typeof r=="object"?r:{}}catch{return{}}},a=r=>{if(!(!t||!e))try{Object.keys(r).length?t.setItem(s,JSON.stringify(
+r)):t.removeItem(s)}catch{}};return{get:r=>Object.hasOwn(o(),r)?o()[r]:void 0,put:(r,c,i,u=new Date)=>a({...o(),[r]:{value:c,
+base:i,at:u.toISOString()}}),drop(r){let{[r]:c,...i}=o();c&&a(i)}}}function On(t,e){return JSON.stringify(t.value)===JSON.
+stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var Vt=null,Io="input, button, select, textarea, summary, a, [tabindex]",Tn=t=>[...t.querySelectorAll(Io)];function In(t,e){
+let s=({target:r})=>{r instanceof HTMLElement&&(t.contains(r)?Vt={form:e,at:Tn(t).indexOf(r),from:null}:Vt?.form===e&&t.
+isConnected&&(Vt=null))},o=({target:r})=>{Vt?.form===e&&r instanceof HTMLInputElement&&(Vt.from=r.selectionStart)};return document.
+addEventListener("focusin",s),document.addEventListener("pointerdown",s),t.addEventListener("input",o),requestAnimationFrame(
+()=>{if(Vt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:r,from:c}=Vt,i=Tn(t)[r];i?.focus({preventScroll:!0}),
+c!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(c,c)}),()=>{document.removeEventListener("focusin",s),document.
+removeEventListener("pointerdown",s)}}var No=["print","colour"];function de(t){for(let e of No){let s=t?.[e];s!==void 0&&(s?document.documentElement.setAttribute(
+`data-ts-${e}`,s):document.documentElement.removeAttribute(`data-ts-${e}`))}}function Nn(){de({print:"",colour:""})}function Bn(t,e,s){let o=()=>t.get("bench")??{},a=n("details",{class:"ts-bench"}),r=o().rows;if(!r)return{element:null,show(){},
+hear(){},lost(){}};let c=n("span",{}),i=n("p",{class:"ts-status",role:"status"}),u=K("Use these figures",()=>p("yes")),d=K(
+"Go back to the drawn figures",()=>p("no")),l=!1,f=r.map(g=>{let k=ct("bench"),b=g.options.length?n("select",{class:"ts-\
+box",id:k,"aria-describedby":`${k}-read`},n("option",{value:""},"choose"),...Mt(g.options)):n("input",{type:"text",class:"\
+ts-box ts-number-box",id:k,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${k}-hint ${k}-read`}),
+L=n("span",{class:"ts-hint",id:`${k}-hint`},g.hint),T=n("p",{class:"ts-read",id:`${k}-read`}),S=g.text,I=()=>{b.value.trim()!==
+S.trim()&&(S=b.value,e({type:"bench",name:g.name,value:b.value}))};return b.addEventListener(g.options.length?"change":"\
+blur",I),b.addEventListener("keydown",x=>{x.key==="Enter"&&(x.preventDefault(),I())}),{name:g.name,flush:I,input:b,element:n(
+"div",{class:"ts-bench-row"},n("label",{for:k},g.prompt),n("div",{class:"ts-line-of"},b,L),T),show(x){if(!x)return;(document.
+activeElement!==b||b.value===S)&&(b.value=x.text,S=x.text),b.setAttribute("aria-invalid",String(!!x.error)),T.classList.
+toggle("ts-error",!!x.error);let N=x.error?[jt("▲")," "]:[],C=x.read&&!x.options.length&&`read as ${x.read}`,w=x.error||
+[C,x.origin].filter(Boolean).join(", ");T.replaceChildren(...N,w)}}}),p=g=>{for(let k of f)k.flush();l=!0,e({type:"bench",
+name:"in-use",value:g})};a.append(n("summary",{},c),n("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They are used in place of the drawn figures in this task, all of them or none. Your answers are marke\
-d on them by the same rules."),s("div",{class:"ts-bench-rows"},...p.map(g=>g.element)),i,s("div",{class:"ts-tools"},d,l));
-function m(){let g=r(),v=new Map(g.rows?.map(x=>[x.name,x]));for(let x of p)x.show(v.get(x.name));c.textContent=g.used?"\
-✓ This task uses figures from the bench":"Use readings from the bench",l.hidden=!g.wanted,d.hidden=g.used&&!g.stale;let b=g.
+d on them by the same rules."),n("div",{class:"ts-bench-rows"},...f.map(g=>g.element)),i,n("div",{class:"ts-tools"},u,d));
+function h(){let g=o(),k=new Map(g.rows?.map(S=>[S.name,S]));for(let S of f)S.show(k.get(S.name));c.textContent=g.used?"\
+✓ This task uses figures from the bench":"Use readings from the bench",d.hidden=!g.wanted,u.hidden=g.used&&!g.stale;let b=g.
 wanted&&!g.used?"▲ ":g.used?"● ":"○ ",L=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:
 "not used; the drawn figures stand",T=g.stale?` The tables and choices of this task are still the ones from before. ${g.
 used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${b}${L}${T}`,
-g.wanted&&!g.used&&(o.open=!0)}return{element:o,show:m,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!u||(u=!1,r().
-stale&&n())},lost(){for(let g of[d,l,...p.map(v=>v.input)])g.disabled=!0}}}var Bo=5e3,Do=2e3,Po={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Qe="kept in this browser until it can be\
- saved";function Ro(t,e,n,r){let o=Gt(t),a=Zt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
-role:"status"}),d=0,l=null,u={},p=()=>{clearTimeout(l??void 0),l=null},f=x=>{n.put(t.name,x,u.revision??0),m(x)},m=x=>{d+=
-1,b("wait",r()?Qe:"saving"),p(),l=window.setTimeout(()=>b("wait",Qe),Bo),e({type:"save",name:t.name,value:x,turn:d})},g=o.
-make(t,a,f,(x,N)=>{x?(n.put(t.name,N,u.revision??0),b("wait","not saved yet: press Enter or leave the box")):l===null&&(n.
-drop(t.name),L(u))}),v=Qt(t,a,a.status);o.status==="above"?v.append(i,g.element,c):v.append(g.element,c,i);function b(x,N){
-i.className=`ts-status ts-status-${x}`,i.dataset.text!==N&&(i.dataset.text=N,i.replaceChildren(jt(Po[x]),` ${N}`))}function L(x,N=!1){
-if(u=x??{},g.show(u),c.replaceChildren(u.read?`read as ${u.read}`:""),!N)if(u.error){let{error:y,saved:I="",note:C}=u;b(
-"unread",`Look again: ${y} Kept as typed, ${Ze(I)}${C?`; ${C}`:""}.`)}else u.saved&&!u.blank?b("saved",`saved ${Ze(u.saved)}${u.
-note?`; ${u.note}`:""}`):b("none",o.blank??"not answered yet")}let T=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:v,show(x){l===null&&L(x,T())},saved(x){x.turn===d&&(g.pending?.()||n.drop(t.name),p(),L(x.state))},refused(x){
-x.turn===d&&(p(),g.refused(),b("bad",`not saved: ${x.reason}`))},off(){clearTimeout(l??void 0),(l!==null||g.pending?.())&&
-b("wait",Qe)},catchUp(){let x=n.get(t.name);x&&(On(x,u)?(g.show({...u,value:x.value,error:""}),m(x.value)):n.drop(t.name))},
-flush:()=>g.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:T(),waiting:l!==
-null})}}function Dn({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=Mn(window.localStorage,r),a=!1,c=()=>a||p.isLost(),
-i=n.map(y=>Ro(y,m,o,c)),d=new Map(i.map(y=>[y.name,y])),l=s("p",{class:"ts-who"}),u=s("p",{class:"ts-total"});de(t.get("\
-look"));let p=nt({model:t,el:e},{kind:"form",lost(){for(let y of i)y.off();f.lost(),g()},line(y){a=y;for(let I of i)y?I.
-off():I.catchUp();g()}}),f=Bn(t,p.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(s(
-"div",{class:"ts-top"},l,u),p.alert,f.element,...i.map(y=>y.element)),e.dataset.task=t.get("task_id");function m(y){p.send(
-y),g()}function g(){let y=i.map(W=>W.summary()),I=y.filter(W=>W.answered).length,C=y.filter(W=>W.trouble).length,h=y.some(
-W=>W.waiting),$=y.filter(W=>W.unread).length,k=C?`${C} not saved`:h?c()?"the rest kept in this browser":"saving":I&&!$?"\
-all saved":"",O=[`${I} of ${i.length} answered`,$?`${$} cannot be read`:"",k];u.textContent=O.filter(Boolean).join(", ");
-let B={task:t.get("task_id"),answered:I,asked:i.length,unread:$};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
-detail:B}))}function v(){l.textContent=t.get("header");let y=t.get("states");for(let I of i)I.show(y[I.name]);g()}let b=0,
-L=0,T=()=>{if(clearTimeout(L),document.visibilityState==="hidden")for(let I of i)I.flush();if(document.visibilityState!==
-"visible")return;let y=b+Do-Date.now();if(y>0){L=window.setTimeout(T,y);return}b=Date.now(),p.send({type:"look"})},x=r?new BroadcastChannel(
-`twoshaft-saved:${r}`):null;x?.addEventListener("message",({data:y})=>{y===t.get("task_id")&&p.send({type:"look"})}),document.
-addEventListener("visibilitychange",T),window.addEventListener("focus",T),e.addEventListener("focusin",y=>{y.relatedTarget instanceof
-Node&&e.contains(y.relatedTarget)||T()}),p.follow("change:states change:header",v),p.follow("msg:custom",y=>{y.type==="s\
-aved"&&(d.get(y.name)?.saved(y),x?.postMessage(t.get("task_id"))),y.type==="refused"&&d.get(y.name)?.refused(y),g()}),p.
-follow("msg:custom",f.hear),p.follow("change:bench",f.show),v();for(let y of i)y.catchUp();g(),f.show(),p.alert.textContent=
-t.get("notice");let N=In(e,`${r}/${t.get("task_id")}`);return()=>{clearTimeout(L),N(),x?.close(),p.close(),document.removeEventListener(
-"visibilitychange",T),window.removeEventListener("focus",T)}}function De(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
-t.setItem(r,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(r),e.setItem(o,String(a))},get(){try{
-let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(e.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
-return null}}}}var jo={right:"●",other:"◆",unread:"▲"};function Ho(t){let e=Zt(t),n=s("p",{class:"ts-told",id:e.status,role:"stat\
-us"}),r=null,o=Gt(t).make(t,e,i=>{r=i,o.show({value:r}),c(void 0)},(i,d)=>{i&&(r=d)}),a=Qt(t,e,e.status);a.append(o.element,
-n);function c(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let d=i?[jt(jo[i.how]),s("b",{},i.said),` ${i.why}`]:
-[];n.replaceChildren(...d)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,d){i!==void 0&&(r=i,o.show(
-{value:r,saved:"given"})),c(d)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function Pn({model:t,el:e}){
-let n=nt({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let r=s("p",{class:"ts-title",role:"heading","aria\
--level":"3"}),o=s("p",{class:"ts-lead"}),a=s("dl",{class:"ts-facts"}),c=s("div",{class:"ts-asked"}),i=q(t.get("give"),()=>{
-let v=Object.fromEntries(u.map(b=>[b.name,b.value()]));n.send({type:"give",values:v})});i.classList.add("ts-first");let d=q(
-"",()=>n.send({type:"fresh"})),l=t.get("all")?q(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
-n.show(n.alert,r,o,a,c,s("p",{class:"ts-acts"},i,d,l));let u=[],p=()=>{let v=t.get("values"),b=t.get("told");for(let N of u)
-N.show(v[N.name],b[N.name]),N.still(b[N.name]!==void 0&&b[N.name].how!=="unread");let L=u.some(({name:N})=>!b[N]||b[N].how===
-"unread"),T=document.activeElement===i;if(i.hidden=!L,d.textContent=t.get("fresh"),d.hidden=L||!t.get("fresh"),n.alert.textContent=
-t.get("notice"),!T||L)return;let x=Q(e,".ts-told")[0];x.tabIndex=-1,x.focus({preventScroll:!0})},f=()=>{(Q(c,"input, sel\
-ect, [tabindex]")[0]??(d.hidden?i:d)).focus({preventScroll:!0})},m=()=>{u=t.get("fields").map(Ho),c.replaceChildren(...u.
-map(({element:v})=>v)),r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,
-a.replaceChildren(...Rt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=e.contains(
-document.activeElement);m(),v&&f()}),n.follow("change:told change:values change:notice change:fresh",p),m();let g=t.get(
-"place");if(g){let v=De(sessionStorage,localStorage,g).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.
+g.wanted&&!g.used&&(a.open=!0)}return{element:a,show:h,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!l||(l=!1,o().
+stale&&s())},lost(){for(let g of[u,d,...f.map(k=>k.input)])g.disabled=!0}}}var Bo=5e3,Do=2e3,Po={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Qe="kept in this browser until it can be\
+ saved";function Ro(t,e,s,o){let a=Yt(t),r=Qt(t),c=n("p",{class:"ts-read",id:r.read}),i=n("p",{class:"ts-status",id:r.status,
+role:"status"}),u=0,d=null,l={},f=()=>{clearTimeout(d??void 0),d=null},p=S=>{s.put(t.name,S,l.revision??0),h(S)},h=S=>{u+=
+1,b("wait",o()?Qe:"saving"),f(),d=window.setTimeout(()=>b("wait",Qe),Bo),e({type:"save",name:t.name,value:S,turn:u})},g=a.
+make(t,r,p,(S,I)=>{S?(s.put(t.name,I,l.revision??0),b("wait","not saved yet: press Enter or leave the box")):d===null&&(s.
+drop(t.name),L(l))}),k=te(t,r,r.status);a.status==="above"?k.append(i,g.element,c):k.append(g.element,c,i);function b(S,I){
+i.className=`ts-status ts-status-${S}`,i.dataset.text!==I&&(i.dataset.text=I,i.replaceChildren(jt(Po[S]),` ${I}`))}function L(S,I=!1){
+if(l=S??{},g.show(l),c.replaceChildren(l.read?`read as ${l.read}`:""),!I)if(l.error){let{error:x,saved:N="",note:C}=l;b(
+"unread",`Look again: ${x} Kept as typed, ${Ze(N)}${C?`; ${C}`:""}.`)}else l.saved&&!l.blank?b("saved",`saved ${Ze(l.saved)}${l.
+note?`; ${l.note}`:""}`):b("none",a.blank??"not answered yet")}let T=()=>i.classList.contains("ts-status-bad");return{name:t.
+name,element:k,show(S){d===null&&L(S,T())},saved(S){S.turn===u&&(g.pending?.()||s.drop(t.name),f(),L(S.state))},refused(S){
+S.turn===u&&(f(),g.refused(),b("bad",`not saved: ${S.reason}`))},off(){clearTimeout(d??void 0),(d!==null||g.pending?.())&&
+b("wait",Qe)},catchUp(){let S=s.get(t.name);S&&(On(S,l)?(g.show({...l,value:S.value,error:""}),h(S.value)):s.drop(t.name))},
+flush:()=>g.flush?.(),summary:()=>({answered:!!l.saved&&!l.blank&&!l.error&&!l.short,unread:!!l.error,trouble:T(),waiting:d!==
+null})}}function Dn({model:t,el:e}){let s=t.get("fields"),o=t.get("sheet"),a=Mn(window.localStorage,o),r=!1,c=()=>r||f.isLost(),
+i=s.map(x=>Ro(x,h,a,c)),u=new Map(i.map(x=>[x.name,x])),d=n("p",{class:"ts-who"}),l=n("p",{class:"ts-total"});de(t.get("\
+look"));let f=st({model:t,el:e},{kind:"form",lost(){for(let x of i)x.off();p.lost(),g()},line(x){r=x;for(let N of i)x?N.
+off():N.catchUp();g()}}),p=Bn(t,f.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});f.show(n(
+"div",{class:"ts-top"},d,l),f.alert,p.element,...i.map(x=>x.element)),e.dataset.task=t.get("task_id");function h(x){f.send(
+x),g()}function g(){let x=i.map(F=>F.summary()),N=x.filter(F=>F.answered).length,C=x.filter(F=>F.trouble).length,w=x.some(
+F=>F.waiting),$=x.filter(F=>F.unread).length,m=C?`${C} not saved`:w?c()?"the rest kept in this browser":"saving":N&&!$?"\
+all saved":"",M=[`${N} of ${i.length} answered`,$?`${$} cannot be read`:"",m];l.textContent=M.filter(Boolean).join(", ");
+let j={task:t.get("task_id"),answered:N,asked:i.length,unread:$};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
+detail:j}))}function k(){d.textContent=t.get("header");let x=t.get("states");for(let N of i)N.show(x[N.name]);g()}let b=0,
+L=0,T=()=>{if(clearTimeout(L),document.visibilityState==="hidden")for(let N of i)N.flush();if(document.visibilityState!==
+"visible")return;let x=b+Do-Date.now();if(x>0){L=window.setTimeout(T,x);return}b=Date.now(),f.send({type:"look"})},S=o?new BroadcastChannel(
+`twoshaft-saved:${o}`):null;S?.addEventListener("message",({data:x})=>{x===t.get("task_id")&&f.send({type:"look"})}),document.
+addEventListener("visibilitychange",T),window.addEventListener("focus",T),e.addEventListener("focusin",x=>{x.relatedTarget instanceof
+Node&&e.contains(x.relatedTarget)||T()}),f.follow("change:states change:header",k),f.follow("msg:custom",x=>{x.type==="s\
+aved"&&(u.get(x.name)?.saved(x),S?.postMessage(t.get("task_id"))),x.type==="refused"&&u.get(x.name)?.refused(x),g()}),f.
+follow("msg:custom",p.hear),f.follow("change:bench",p.show),k();for(let x of i)x.catchUp();g(),p.show(),f.alert.textContent=
+t.get("notice");let I=In(e,`${o}/${t.get("task_id")}`);return()=>{clearTimeout(L),I(),S?.close(),f.close(),document.removeEventListener(
+"visibilitychange",T),window.removeEventListener("focus",T)}}function De(t,e,s){let o=`twoshaft-signed-in:${s}`,a=`twoshaft-signed-out:${s}`;return{keep({id:r,ticket:c},i=Date.now()){
+t.setItem(o,JSON.stringify({id:r,ticket:c,at:i}))},drop(r=Date.now()){t.removeItem(o),e.setItem(a,String(r))},get(){try{
+let r=JSON.parse(t.getItem(o)??"null");return!r||!(r.at>Number(e.getItem(a)??0))?null:{id:String(r.id),ticket:String(r.ticket)}}catch{
+return null}}}}var jo={right:"●",other:"◆",unread:"▲"};function Ho(t){let e=Qt(t),s=n("p",{class:"ts-told",id:e.status,role:"stat\
+us"}),o=null,a=Yt(t).make(t,e,i=>{o=i,a.show({value:o}),c(void 0)},(i,u)=>{i&&(o=u)}),r=te(t,e,e.status);r.append(a.element,
+s);function c(i){s.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[jt(jo[i.how]),n("b",{},i.said),` ${i.why}`]:
+[];s.replaceChildren(...u)}return{name:t.name,element:r,value(){return a.flush?.(),o},show(i,u){i!==void 0&&(o=i,a.show(
+{value:o,saved:"given"})),c(u)},still(i){a.setDisabled(i),r.classList.toggle("ts-given",i)}}}function Pn({model:t,el:e}){
+let s=st({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let o=n("p",{class:"ts-title",role:"heading","aria\
+-level":"3"}),a=n("p",{class:"ts-lead"}),r=n("dl",{class:"ts-facts"}),c=n("div",{class:"ts-asked"}),i=K(t.get("give"),()=>{
+let k=Object.fromEntries(l.map(b=>[b.name,b.value()]));s.send({type:"give",values:k})});i.classList.add("ts-first");let u=K(
+"",()=>s.send({type:"fresh"})),d=t.get("all")?K(t.get("all"),()=>s.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
+s.show(s.alert,o,a,r,c,n("p",{class:"ts-acts"},i,u,d));let l=[],f=()=>{let k=t.get("values"),b=t.get("told");for(let I of l)
+I.show(k[I.name],b[I.name]),I.still(b[I.name]!==void 0&&b[I.name].how!=="unread");let L=l.some(({name:I})=>!b[I]||b[I].how===
+"unread"),T=document.activeElement===i;if(i.hidden=!L,u.textContent=t.get("fresh"),u.hidden=L||!t.get("fresh"),s.alert.textContent=
+t.get("notice"),!T||L)return;let S=Q(e,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},p=()=>{(Q(c,"input, sel\
+ect, [tabindex]")[0]??(u.hidden?i:u)).focus({preventScroll:!0})},h=()=>{l=t.get("fields").map(Ho),c.replaceChildren(...l.
+map(({element:k})=>k)),o.textContent=t.get("title"),o.hidden=!o.textContent,a.textContent=t.get("lead"),a.hidden=!a.textContent,
+r.replaceChildren(...Rt(t.get("facts"))),r.hidden=!r.childElementCount,f()};s.follow("change:turn",()=>{let k=e.contains(
+document.activeElement);h(),k&&p()}),s.follow("change:told change:values change:notice change:fresh",f),h();let g=t.get(
+"place");if(g){let k=De(sessionStorage,localStorage,g).get();t.send({type:"who",id:k?.id??"",ticket:k?.ticket??""})}return()=>s.
 close()}var Rn="twoshaft-mine";var jn="This is done as soon as the connection is back.",Wo={"to get":"○",open:"◐","handed in":"●","changed since":"\
 ◑",feedback:"✓"},_o={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
-feedback:"Marked"},Pe=(t,e,n)=>s("a",{href:le("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"t\
-s-link"},e);function Hn(t){return s("ul",{class:"ts-gaps"},...t.map(({task:e,missing:n,asked:r,unread:o})=>s("li",{},`${e}\
-: `,n===r?"nothing answered":n?`${n} of ${r} missing`:"",...o.map(([a,c])=>s("span",{},s("b",{},"cannot be read: "),`“${a}\
-” ${c}`)))))}function Fo(t){let e=({name:r})=>Number(r.split("-").at(-1)),n=[...t].sort((r,o)=>e(r)-e(o)).flatMap(({notebooks:r})=>r.
-map(o=>[o.split("/").pop()??"",o]));localStorage.setItem(Rn,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(
-new Event("storage"))}var ue=null;function Wn({model:t,el:e}){let n="",r=De(sessionStorage,localStorage,t.get("place")),
-o=!1,a=(w=!0)=>{o=w,o&&ue&&(d.textContent=jn)},c=nt({model:t,el:e},{kind:"start",lost:a,line:a}),i=s("div",{}),d=s("p",{
-class:"ts-said",role:"status"});c.show(c.alert,d,i);let l=(w,D={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&D.
-quietly||(D.quietly||(ue={type:w,...D},i.setAttribute("aria-busy","true"),d.textContent=o?jn:"One moment.",c.alert.textContent=
-""),c.isLost()||t.send({type:w,...D}))},u=()=>{let w=ue;ue=null,w&&(w.type==="sign-in"||t.get("me").id)&&l(w.type,w)},p=(w,D,_,U)=>s(
-"button",{type:"button",class:U?"ts-button ts-first":"ts-button","data-key":D,onclick:_},w);function f(){let w=ct("who"),
-D=ct("word"),_=s("select",{id:w,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose your name"),...t.
-get("people").map(([rt,bt])=>s("option",{value:rt,selected:rt===n},bt)));_.addEventListener("change",()=>{n=_.value});let U=s(
-"input",{id:D,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data\
--key":"word"});return s("form",{class:"ts-sign-in",onsubmit:rt=>{rt.preventDefault(),l("sign-in",{name:_.value,word:U.value})}},
-s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:w},"Your name"),_),s("div",{class:"ts-pair"},s("la\
-bel",{for:D},"Sign-in word from your slip"),U),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
-"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function m(w,D){let _=F=>`${F}:${w.name}`,U=s("div",{class:"ts-doing"});
-for(let F of w.feedback.slice(0,1))U.append(s("a",{href:le("files",F),target:"_blank",class:"ts-link","data-key":_("feed\
-back")},"Read feedback"));for(let F of w.notebooks){let z=w.notebooks.length===1?"Open":`Open ${F.split("/").pop()}`;U.append(
-Pe(F,z,_(`open ${F}`)))}w.can_get&&U.append(p(w.notebooks.length?"Get again":"Get",_("get"),()=>l("get",{name:w.name}),!w.
-notebooks.length)),w.can_hand_in&&U.append(p(w.receipt?"Hand in again":"Hand in",_("hand in"),()=>l("hand-in",{name:w.name})));
-for(let F of U.children)F.setAttribute("aria-label",`${F.textContent}: ${w.title}`);let rt=t.get("asking")===w.name,bt=w.
-receipt||w.unread>0,V=s("tr",{},s("th",{scope:"row"},w.title),s("td",{},w.due?s("span",{class:"ts-due","aria-hidden":"tr\
-ue"},"Due "):null,w.due||"no date",w.overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",w.receipt?{tabindex:-1,
-"data-key":_("receipt")}:{},s("span",{class:"ts-shape","aria-hidden":"true"},Wo[w.state]||""),s("b",{},_o[w.state]||w.state),
-s("span",{class:"ts-small-line"},w.detail),D?s("span",{class:"ts-small-line"},`Mark: ${D}`):null),s("td",{},U));if(rt)return[
-V,s("tr",{},s("td",{colspan:4},v(w)))];if(!bt||!w.gaps.length)return[V];let $t=s("td",{colspan:4},s("b",{},g(w)),Hn(w.gaps));
-return[V,s("tr",{},$t)]}let g=({left:w,unread:D})=>Wt([w?`${w} ${w===1?"answer is":"answers are"} missing`:null,D?`${D} \
-cannot be read`:null]).join(", ");function v(w){let D=ct("question"),_=s("div",{class:"ts-doing"});for(let rt of w.notebooks)
-_.append(Pe(rt,"Go on with it",`go on:${w.name}`));let U=g(w);return _.append(p(U?"It is my own work: hand in as it is":
-"It is my own work: hand in",`hand in anyway:${w.name}`,()=>l("hand-in",{name:w.name,own:!0}),!U)),s("div",{class:"ts-qu\
-estion",role:"group",tabindex:-1,"aria-labelledby":D,"data-key":"question"},s("p",{id:D},s("b",{},`${w.title}: not hande\
-d in yet.${U?` ${U}.`:""}`),U?" An answer that is missing or cannot be read earns nothing.":null),U?Hn(w.gaps):null,s("p",
-{},"By handing in you state: ",s("b",{},t.get("statement"))),_)}let b=new Set,L={met:"✓",enough:"◐","not yet":"○"};
-function T(w,D){let _=w.entries.map(V=>D.find($t=>$t.name===V)).filter(V=>V!==void 0),U=w.lesson?Pe(w.lesson,`Lesson ${w.
-title}`,`lesson:${w.lesson}`):s("span",{class:"ts-small-line"},"no lesson here"),rt=s("details",{open:b.has(w.module)},s(
-"summary",{"data-key":`outcomes:${w.module}`},`Outcomes: ${w.count||"none"}`),s("ul",{},...w.outcomes.map(([V,$t,F,z])=>s(
-"li",{},s("span",{class:"ts-shape","aria-hidden":"true"},L[V]||""),s("b",{},`${V}${F&&V==="enough"?`, ${F}`:""}: `),$t,F&&
-V==="not yet"?`. Still missing: ${F}`:"",z?` (${z})`:""))));rt.addEventListener("toggle",()=>{rt.open?b.add(w.module):b.
-delete(w.module)});let bt=_.flatMap(V=>m(V,w.marks[V.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"\
-rowgroup",colspan:4},w.title,s("span",{class:"ts-assigned"},_.length?"assigned":"not assigned"))),...bt,s("tr",{},s("td",
-{colspan:4},U,s("p",{class:"ts-next"},s("b",{},"Next: "),w.next),rt)))}function x(){let w=t.get("me"),D=t.get("entries"),
-_=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(U=>s("th",{scope:"\
-col"},U)))),...t.get("modules").map(U=>T(U,D)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${w.
-name} (${w.id})`),w.ticket?p("Not you? Sign out","sign-out",()=>{r.drop(),l("sign-out"),document.dispatchEvent(new CustomEvent(
-"twoshaft-signed-out"))}):null),D.length?null:s("p",{},"Nothing is assigned yet."),_,p("Look again","look",()=>l("look")))}
-function N(){let w=!!t.get("me").id,D=t.get("modules").map(rt=>rt.lesson),U=t.get("lessons").filter(([rt])=>!w||!D.includes(
-rt));return U.length?s("section",{},s("h2",{},w?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...U.map(([rt,
-bt])=>s("li",{},Pe(rt,bt,`lesson:${rt}`))))):null}let y=!1,I=t.get("me").id?null:r.get(),C=I!==null;function h(){let w=t.
-get("me");w.id?de(t.get("look")):Nn(),w.id?r.keep(w):(y||I&&!C)&&r.drop(),y=!!w.id,Fo(w.id?t.get("entries"):[])}let $=0,
-k="",O=()=>Q(i,"[data-key]"),B=()=>i.querySelector("input[data-key=word]");function W(){let D=O().find(gt=>gt===document.
-activeElement)?.dataset.key;i.removeAttribute("aria-busy");let _=!!t.get("me").id;d.textContent=t.get("said"),c.alert.textContent=
-t.get("trouble");let U=B()?.value,rt=C?s("p",{},"One moment."):f();i.replaceChildren(...Wt([_?x():rt,N()]));let bt=B();bt&&
-U&&(bt.value=U);let V=k;if(k=t.get("asking"),k&&k!==V&&O().find(gt=>gt.dataset.key==="question")?.focus(),!D||k&&k!==V)return;
-let $t=O().find(gt=>gt.dataset.key===D),F=D.split(":")[1],z=O().filter(gt=>F&&gt.dataset.key?.endsWith(`:${F}`)),X=z.find(
-gt=>gt.dataset.key?.startsWith("receipt")),ut=z.find(gt=>gt!==X),ft=D.startsWith("hand in anyway")?X??ut:ut,lt=$t??ft??Q(
-i,"a, button, select")[0];lt?.focus({preventScroll:!0}),d.scrollIntoView({block:"nearest"}),lt?.scrollIntoView({block:"n\
-earest"})}let Y=()=>{clearTimeout($),$=setTimeout(()=>{let w=C;C=!1,w||(ue=null),h(),W(),w&&u()},0)};t.on("change",Y),h(),
-W(),I?t.send({type:"resume",name:I.id,ticket:I.ticket}):u();let P=()=>{!document.hidden&&t.get("me").id&&l("look",{quietly:!0})},
-S=new IntersectionObserver(([w])=>{w.isIntersecting&&P()});return S.observe(e),document.addEventListener("visibilitychan\
-ge",P),()=>{clearTimeout($),t.off("change",Y),S.disconnect(),document.removeEventListener("visibilitychange",P),c.close()}}var Uo={bench:Es,build:Ts,cord:Bs,depth:Ds,desk:An,exploded:qs,face:Ks,fault_board:Gs,form:Dn,gate:Xs,gears:Vs,hazards:Js,
+feedback:"Marked"},Pe=(t,e,s)=>n("a",{href:le("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":s,class:"t\
+s-link"},e);function Hn(t){return n("ul",{class:"ts-gaps"},...t.map(({task:e,missing:s,asked:o,unread:a})=>n("li",{},`${e}\
+: `,s===o?"nothing answered":s?`${s} of ${o} missing`:"",...a.map(([r,c])=>n("span",{},n("b",{},"cannot be read: "),`“${r}\
+” ${c}`)))))}function Fo(t){let e=({name:o})=>Number(o.split("-").at(-1)),s=[...t].sort((o,a)=>e(o)-e(a)).flatMap(({notebooks:o})=>o.
+map(a=>[a.split("/").pop()??"",a]));localStorage.setItem(Rn,JSON.stringify(Object.fromEntries(s))),window.dispatchEvent(
+new Event("storage"))}var ue=null;function Wn({model:t,el:e}){let s="",o=De(sessionStorage,localStorage,t.get("place")),
+a=!1,r=(v=!0)=>{a=v,a&&ue&&(u.textContent=jn)},c=st({model:t,el:e},{kind:"start",lost:r,line:r}),i=n("div",{}),u=n("p",{
+class:"ts-said",role:"status"});c.show(c.alert,u,i);let d=(v,B={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&B.
+quietly||(B.quietly||(ue={type:v,...B},i.setAttribute("aria-busy","true"),u.textContent=a?jn:"One moment.",c.alert.textContent=
+""),c.isLost()||t.send({type:v,...B}))},l=()=>{let v=ue;ue=null,v&&(v.type==="sign-in"||t.get("me").id)&&d(v.type,v)},f=(v,B,H,U)=>n(
+"button",{type:"button",class:U?"ts-button ts-first":"ts-button","data-key":B,onclick:H},v);function p(){let v=ct("who"),
+B=ct("word"),H=n("select",{id:v,class:"ts-box","data-key":"who",required:!0},n("option",{value:""},"Choose your name"),...t.
+get("people").map(([ot,$t])=>n("option",{value:ot,selected:ot===s},$t)));H.addEventListener("change",()=>{s=H.value});let U=n(
+"input",{id:B,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data\
+-key":"word"});return n("form",{class:"ts-sign-in",onsubmit:ot=>{ot.preventDefault(),d("sign-in",{name:H.value,word:U.value})}},
+n("h2",{},"Who is working?"),n("div",{class:"ts-pair"},n("label",{for:v},"Your name"),H),n("div",{class:"ts-pair"},n("la\
+bel",{for:B},"Sign-in word from your slip"),U),n("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
+"Sign in"),n("p",{class:"ts-hint"},t.get("kept")))}function h(v,B){let H=W=>`${W}:${v.name}`,U=n("div",{class:"ts-doing"});
+for(let W of v.feedback.slice(0,1))U.append(n("a",{href:le("files",W),target:"_blank",class:"ts-link","data-key":H("feed\
+back")},"Read feedback"));for(let W of v.notebooks){let Y=v.notebooks.length===1?"Open":`Open ${W.split("/").pop()}`;U.append(
+Pe(W,Y,H(`open ${W}`)))}v.can_get&&U.append(f(v.notebooks.length?"Get again":"Get",H("get"),()=>d("get",{name:v.name}),!v.
+notebooks.length)),v.can_hand_in&&U.append(f(v.receipt?"Hand in again":"Hand in",H("hand in"),()=>d("hand-in",{name:v.name})));
+for(let W of U.children)W.setAttribute("aria-label",`${W.textContent}: ${v.title}`);let ot=t.get("asking")===v.name,$t=v.
+receipt||v.unread>0,V=n("tr",{},n("th",{scope:"row"},v.title),n("td",{},v.due?n("span",{class:"ts-due","aria-hidden":"tr\
+ue"},"Due "):null,v.due||"no date",v.overdue?n("span",{class:"ts-small-line"},"date passed"):null),n("td",v.receipt?{tabindex:-1,
+"data-key":H("receipt")}:{},n("span",{class:"ts-shape","aria-hidden":"true"},Wo[v.state]||""),n("b",{},_o[v.state]||v.state),
+n("span",{class:"ts-small-line"},v.detail),B?n("span",{class:"ts-small-line"},`Mark: ${B}`):null),n("td",{},U));if(ot)return[
+V,n("tr",{},n("td",{colspan:4},k(v)))];if(!$t||!v.gaps.length)return[V];let Lt=n("td",{colspan:4},n("b",{},g(v)),Hn(v.gaps));
+return[V,n("tr",{},Lt)]}let g=({left:v,unread:B})=>Wt([v?`${v} ${v===1?"answer is":"answers are"} missing`:null,B?`${B} \
+cannot be read`:null]).join(", ");function k(v){let B=ct("question"),H=n("div",{class:"ts-doing"});for(let ot of v.notebooks)
+H.append(Pe(ot,"Go on with it",`go on:${v.name}`));let U=g(v);return H.append(f(U?"It is my own work: hand in as it is":
+"It is my own work: hand in",`hand in anyway:${v.name}`,()=>d("hand-in",{name:v.name,own:!0}),!U)),n("div",{class:"ts-qu\
+estion",role:"group",tabindex:-1,"aria-labelledby":B,"data-key":"question"},n("p",{id:B},n("b",{},`${v.title}: not hande\
+d in yet.${U?` ${U}.`:""}`),U?" An answer that is missing or cannot be read earns nothing.":null),U?Hn(v.gaps):null,n("p",
+{},"By handing in you state: ",n("b",{},t.get("statement"))),H)}let b=new Set,L={met:"✓",enough:"◐","not yet":"○"};
+function T(v,B){let H=v.entries.map(V=>B.find(Lt=>Lt.name===V)).filter(V=>V!==void 0),U=v.lesson?Pe(v.lesson,`Lesson ${v.
+title}`,`lesson:${v.lesson}`):n("span",{class:"ts-small-line"},"no lesson here"),ot=n("details",{open:b.has(v.module)},n(
+"summary",{"data-key":`outcomes:${v.module}`},`Outcomes: ${v.count||"none"}`),n("ul",{},...v.outcomes.map(([V,Lt,W,Y])=>n(
+"li",{},n("span",{class:"ts-shape","aria-hidden":"true"},L[V]||""),n("b",{},`${V}${W&&V==="enough"?`, ${W}`:""}: `),Lt,W&&
+V==="not yet"?`. Still missing: ${W}`:"",Y?` (${Y})`:""))));ot.addEventListener("toggle",()=>{ot.open?b.add(v.module):b.
+delete(v.module)});let $t=H.flatMap(V=>h(V,v.marks[V.name]));return n("tbody",{},n("tr",{class:"ts-module"},n("th",{scope:"\
+rowgroup",colspan:4},v.title,n("span",{class:"ts-assigned"},H.length?"assigned":"not assigned"))),...$t,n("tr",{},n("td",
+{colspan:4},U,n("p",{class:"ts-next"},n("b",{},"Next: "),v.next),ot)))}function S(){let v=t.get("me"),B=t.get("entries"),
+H=n("table",{class:"ts-table"},n("thead",{},n("tr",{},...["Assignment","Due","State","What you can do"].map(U=>n("th",{scope:"\
+col"},U)))),...t.get("modules").map(U=>T(U,B)));return n("section",{},n("div",{class:"ts-me"},n("h2",{},`Working as ${v.
+name} (${v.id})`),v.ticket?f("Not you? Sign out","sign-out",()=>{o.drop(),d("sign-out"),document.dispatchEvent(new CustomEvent(
+"twoshaft-signed-out"))}):null),B.length?null:n("p",{},"Nothing is assigned yet."),H,f("Look again","look",()=>d("look")))}
+function I(){let v=!!t.get("me").id,B=t.get("modules").map(ot=>ot.lesson),U=t.get("lessons").filter(([ot])=>!v||!B.includes(
+ot));return U.length?n("section",{},n("h2",{},v?"To look things up":"Lessons"),n("ul",{class:"ts-lessons"},...U.map(([ot,
+$t])=>n("li",{},Pe(ot,$t,`lesson:${ot}`))))):null}let x=!1,N=t.get("me").id?null:o.get(),C=N!==null;function w(){let v=t.
+get("me");v.id?de(t.get("look")):Nn(),v.id?o.keep(v):(x||N&&!C)&&o.drop(),x=!!v.id,Fo(v.id?t.get("entries"):[])}let $=0,
+m="",M=()=>Q(i,"[data-key]"),j=()=>i.querySelector("input[data-key=word]");function F(){let B=M().find(ft=>ft===document.
+activeElement)?.dataset.key;i.removeAttribute("aria-busy");let H=!!t.get("me").id;u.textContent=t.get("said"),c.alert.textContent=
+t.get("trouble");let U=j()?.value,ot=C?n("p",{},"One moment."):p();i.replaceChildren(...Wt([H?S():ot,I()]));let $t=j();$t&&
+U&&($t.value=U);let V=m;if(m=t.get("asking"),m&&m!==V&&M().find(ft=>ft.dataset.key==="question")?.focus(),!B||m&&m!==V)return;
+let Lt=M().find(ft=>ft.dataset.key===B),W=B.split(":")[1],Y=M().filter(ft=>W&&ft.dataset.key?.endsWith(`:${W}`)),J=Y.find(
+ft=>ft.dataset.key?.startsWith("receipt")),pt=Y.find(ft=>ft!==J),mt=B.startsWith("hand in anyway")?J??pt:pt,dt=Lt??mt??Q(
+i,"a, button, select")[0];dt?.focus({preventScroll:!0}),u.scrollIntoView({block:"nearest"}),dt?.scrollIntoView({block:"n\
+earest"})}let z=()=>{clearTimeout($),$=setTimeout(()=>{let v=C;C=!1,v||(ue=null),w(),F(),v&&l()},0)};t.on("change",z),w(),
+F(),N?t.send({type:"resume",name:N.id,ticket:N.ticket}):l();let P=()=>{!document.hidden&&t.get("me").id&&d("look",{quietly:!0})},
+y=new IntersectionObserver(([v])=>{v.isIntersecting&&P()});return y.observe(e),document.addEventListener("visibilitychan\
+ge",P),()=>{clearTimeout($),t.off("change",z),y.disconnect(),document.removeEventListener("visibilitychange",P),c.close()}}var Uo={bench:Es,build:Ts,cord:Bs,depth:Ds,desk:An,exploded:qs,face:Ks,fault_board:Gs,form:Dn,gate:Xs,gears:Vs,hazards:Js,
 lifting:Zs,micrometer:Qs,own_checks:tn,press:en,question:Pn,rules:sn,runout:nn,sealant:un,seat:pn,shims:fn,sketch:hn,start:Wn,
 thread:gn,unit_section:mn,whole_build:Sn,wrench:Ln};export{Uo as screens};

@@ -11,6 +11,9 @@ from twoshaft.models.shape.pieces import Piece, Point, Role, both_sides, ring_pi
 from twoshaft.units.sections.bearings import TaperBearing
 
 CUP_WIDTH, CONE_WIDTH = 0.8, 0.95
+_SHOULDER = (
+    0.2  # height of a ball race's shoulder above the middle of the balls, in their diameters
+)
 _CIRCLE = 28  # corners of a drawn circle
 _RIB_MM = 1.8
 
@@ -109,6 +112,63 @@ def ball_pieces(
     centre = at_mm + width_mm / 2
     balls = [Piece(Role.WHOLE, circle((centre, side * middle + axis), groove)) for side in (-1, 1)]
     return rings + balls
+
+
+def open_ball_pieces(
+    bore_mm: float,
+    outside_mm: float,
+    stand_mm: float,
+    ball_mm: float,
+    at_mm: float,
+    axis: float,
+    large_end: str,
+    ring: str,
+) -> list[Piece]:
+    """Section of one ring of a ball bearing that comes apart: each ring has one shoulder.
+
+    Parameters
+    ----------
+    bore_mm, outside_mm, stand_mm, ball_mm : float
+        Its diameters and its width over both rings [mm].
+    at_mm : float
+        z of its front end [mm].
+    axis : float
+        Height of its axis [mm].
+    large_end : str
+        ``front`` or ``rear``: the side on which the outer ring is open.
+    ring : str
+        ``inner`` (with the balls) or ``outer``.
+
+    Examples
+    --------
+    >>> outer = open_ball_pieces(27, 57, 16, 8.7, 0.0, 0.0, "rear", "outer")
+    >>> [round(z, 1) for z in sorted({z for piece in outer for z, _ in piece.outline})][::6]
+    [0.0, 12.8]
+    """
+    middle, half, centre = (bore_mm + outside_mm) / 4, ball_mm / 2, stand_mm / 2
+    side = 1 if ring == "outer" else -1
+    deepest = math.acos(2 * _SHOULDER)
+    track = [
+        (centre + side * half * math.sin(turn), middle + side * half * math.cos(turn))
+        for turn in (deepest * k / 4 for k in range(5))
+    ]  # from the open side of the race up to its shoulder
+    if ring == "outer":
+        race = [((1 - CUP_WIDTH) * stand_mm, track[0][1]), *track, (stand_mm, track[-1][1])]
+        plain = outside_mm / 2
+    else:
+        race = [(CUP_WIDTH * stand_mm, track[0][1]), *track, (0.0, track[-1][1])][::-1]
+        plain = bore_mm / 2
+    back = [(race[0][0], plain), (race[-1][0], plain)]
+    if large_end == "front":
+        race, back = ([(at_mm + s, r) for s, r in line] for line in (race, back))
+    else:
+        race, back = ([(at_mm + stand_mm - s, r) for s, r in line][::-1] for line in (race, back))
+    if ring == "outer":
+        return turned_pieces(back, race, axis)
+    balls = [
+        Piece(Role.WHOLE, circle((at_mm + centre, one * middle + axis), half)) for one in (-1, 1)
+    ]
+    return [*turned_pieces(race, back, axis), *balls]
 
 
 def roller_pieces(

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from twoshaft.models.shape.scene import around
 from twoshaft.models.shape.section import Drawn
-from twoshaft.units.sections.bearings import TaperBearing
+from twoshaft.units.sections.bearings import BallBearing, TaperBearing
 from twoshaft.units.sections.shapes import BearingSolid, RingSolid, Rod
 from twoshaft.units.unit import Unit
 
@@ -77,8 +77,12 @@ def way_felt(unit: Unit, own: Sequence[Drawn], heavy: str, home: str, left: str)
     what, towards = "its heavier end", heavy
     if isinstance(main, RingSolid) and main.form == "seal" and main.lip:
         what, towards = "its lip", _other(main.lip) if turned else main.lip
-    elif isinstance(main, BearingSolid) and _is_taper(unit, main):
-        what = "the wide end of its track" if main.ring == "outer" else "its large end"
+    elif isinstance(main, BearingSolid) and (
+        (taper := _is_taper(unit, main)) or main.ring != "both"
+    ):
+        what = "the wide end of its track" if taper else "the open side of its track"
+        if main.ring != "outer":
+            what = "its large end" if taper else "the thick edge of its ring"
         towards = _other(main.large_end) if turned else main.large_end
     return f"{what} to the {'left' if towards == left else 'right'}"
 
@@ -147,6 +151,8 @@ def _form(unit: Unit, one: Drawn) -> str:
     if isinstance(solid, Rod):
         return _RODS[solid.form]
     if isinstance(solid, BearingSolid):
+        if solid.ring == "outer" and _has_balls(unit, solid):
+            return "a ring with a round track that is open on one side"
         if solid.type is None:
             return f"a bearing with {solid.elements}"
         if _is_taper(unit, solid):
@@ -165,6 +171,12 @@ def _form(unit: Unit, one: Drawn) -> str:
 
 def _is_taper(unit: Unit, solid: BearingSolid) -> bool:
     return solid.type is not None and isinstance(unit.bearings.type_by_id(solid.type), TaperBearing)
+
+
+def _has_balls(unit: Unit, solid: BearingSolid) -> bool:
+    if solid.type is None:
+        return solid.elements == "balls"
+    return isinstance(unit.bearings.type_by_id(solid.type), BallBearing)
 
 
 def _size(one: Drawn) -> float:

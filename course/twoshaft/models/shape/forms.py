@@ -8,7 +8,13 @@ from itertools import pairwise
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.shape.axes import working_radii
-from twoshaft.models.shape.bearings import ball_pieces, circle, roller_pieces, taper_pieces
+from twoshaft.models.shape.bearings import (
+    ball_pieces,
+    circle,
+    open_ball_pieces,
+    roller_pieces,
+    taper_pieces,
+)
 from twoshaft.models.shape.pieces import (
     THIN_MM,
     Outline,
@@ -132,7 +138,7 @@ def _bearing(unit: Unit, solid: BearingSolid, heights: Mapping[str, float]) -> l
         sizes = solid.bore_mm, solid.outside_mm, solid.width_mm
         if solid.elements == "balls":
             ball = 0.6 * (solid.outside_mm - solid.bore_mm) / 2
-            return ball_pieces(*sizes, ball, at, axis)
+            return _balls(solid, sizes, ball, axis)
         return roller_pieces(*sizes, at, axis, needles=solid.elements == "needles")
     types = unit.bearings_if_any.types if unit.bearings_if_any else ()
     known = next((one for one in types if one.id == solid.type), None)
@@ -147,7 +153,16 @@ def _bearing(unit: Unit, solid: BearingSolid, heights: Mapping[str, float]) -> l
     sizes = known.bore_mm, known.outside_mm, known.stand_mm
     if not isinstance(known, BallBearing):
         return roller_pieces(*sizes, at, axis, needles=known.kind == "needle")
-    return ball_pieces(*sizes, known.ball_diameter_mm, at, axis)
+    return _balls(solid, sizes, known.ball_diameter_mm, axis)
+
+
+def _balls(
+    solid: BearingSolid, sizes: tuple[float, float, float], ball_mm: float, axis: float
+) -> list[Piece]:
+    """A ball bearing; one whose rings are told apart is of the kind that comes apart."""
+    if solid.ring == "both":
+        return ball_pieces(*sizes, ball_mm, solid.at_mm, axis)
+    return open_ball_pieces(*sizes, ball_mm, solid.at_mm, axis, solid.large_end, solid.ring)
 
 
 def ring_radii(unit: Unit, ring: RingSolid) -> tuple[float, float]:

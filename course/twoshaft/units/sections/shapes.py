@@ -119,7 +119,8 @@ class BearingSolid(Solid):
     at_mm: Place
     """z of its front end [mm]."""
     large_end: Literal["front", "rear"] = "front"
-    """Where the large ends of taper rollers lie: front or rear."""
+    """Where the large ends of taper rollers lie, or the open side of the outer ring of a ball
+    bearing whose rings are told apart: front or rear."""
     ring: Literal["both", "inner", "outer"] = "both"
     """What belongs to this part: both, inner (with its rollers) or outer."""
     elements: Literal["balls", "rollers", "needles"] | None = None

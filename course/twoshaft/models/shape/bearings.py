@@ -156,7 +156,7 @@ def open_ball_pieces(
         race = [((1 - CUP_WIDTH) * stand_mm, track[0][1]), *track, (stand_mm, track[-1][1])]
         plain = outside_mm / 2
     else:
-        race = [(CUP_WIDTH * stand_mm, track[0][1]), *track, (0.0, track[-1][1])][::-1]
+        race = [(stand_mm, track[0][1]), *track, (0.0, track[-1][1])][::-1]
         plain = bore_mm / 2
     back = [(race[0][0], plain), (race[-1][0], plain)]
     if large_end == "front":

@@ -11,7 +11,7 @@ from twoshaft.models.shape.misbuilt import OFF_MM
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import WrongLook
 
-DRAWN = {"tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28}
+DRAWN = {"tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28, "tarnbeck-k6": 30}
 """How many of the listed misbuilds of each unit with shapes a section shows, at least."""
 
 TURNED_ABOUT_ITSELF = {
@@ -27,7 +27,7 @@ MARK_ALONE = {
 }  # fmt: skip
 BESIDE_THE_SECTION = {
     "fit-oil-trough/closed-end", "fit-trough-filter/open-end-first", "ball-left-out",
-    "finger-peg-worn",
+    "finger-peg-worn", "collar-stuck-up",
 }  # fmt: skip
 TOO_SMALL = {
     "output-shim-too-thin", "diff-shim-too-thick", "third-wheel-swapped", "fifth-ring-worn",
@@ -36,6 +36,10 @@ TOO_SMALL = {
 TIGHTNESS_AND_FILM = {
     "case-bolts-oiled", "cover-bolts-too-tight", "film-skinned", "film-gap", "face-oily",
 }  # fmt: skip
+SHOWN_HERE_ALONE = {
+    "tarnbeck-k6": {"fit-oil-trough/closed-end", "fit-lockout/hooks-swapped", "spring-reversed"},
+}
+"""What the section of one unit shows and that of the others does not."""
 NOT_DRAWN = TURNED_ABOUT_ITSELF | MARK_ALONE | BESIDE_THE_SECTION | TOO_SMALL | TIGHTNESS_AND_FILM
 
 
@@ -55,11 +59,12 @@ def test_what_a_unit_lists_as_wrong_is_drawn_or_stands_here_with_its_reason(name
 
 
 def test_no_reason_stands_here_for_what_is_drawn():
-    drawn = {one.id for name in DRAWN for one in shape.listed_misbuilds(load_unit(name)) if one.how}
-    assert not drawn & NOT_DRAWN
+    for name in DRAWN:
+        drawn = {one.id for one in shape.listed_misbuilds(load_unit(name)) if one.how}
+        assert drawn & NOT_DRAWN == SHOWN_HERE_ALONE.get(name, set())
 
 
-@pytest.mark.parametrize("name", ("tarnbeck-k6", "tarnbeck-c4"))
+@pytest.mark.parametrize("name", ("tarnbeck-c4",))
 def test_a_schematic_shows_nothing_built_wrongly(name):
     unit = load_unit(name)
     assert not any(one.how for one in shape.listed_misbuilds(unit))

@@ -17,7 +17,7 @@ from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import MOST_SOLIDS, Shapes
 
-UNITS = whole_units()
+UNITS = (*whole_units(), "tarnbeck-k6")
 LARGEST = 300_000  # bytes of a picture, by the issue that asks for it
 
 
@@ -289,6 +289,22 @@ def test_what_goes_on_a_part_on_the_bench_meets_only_what_is_there(late):
     assert in_the_way(late, "fit-diff-shim", ["fit-diff-front-ring", "fit-left-seal"]) == ()
     on_top = in_the_way(late, "fit-speed-gear", ["press-diff-bearings"])
     assert {one.other.solid.id for one in on_top} == {"diff-rear-cone"}
+
+
+@pytest.mark.parametrize(
+    ("ring", "step"),
+    [("diff-front-ring", "set-differential"), ("output-rear-ring", "seat-output-ring")],
+)
+def test_a_ball_bearing_comes_apart_towards_its_open_side_alone(ring, step):
+    unit = load_unit("tarnbeck-k6")
+    (solid,) = [one for one in unit.shapes.solids if one.id == ring]
+    other_way = {"front": "rear", "rear": "front"}[solid.large_end]
+    over = changed(unit, solids={ring: {"large end": other_way}})
+    order = workable(unit)
+    before = order[: order.index(step)]
+    assert in_the_way(unit, step, before) == ()
+    met = in_the_way(over, step, before)
+    assert ring in {id for one in met for id in (one.one.solid.id, one.other.solid.id)}
 
 
 def test_names_of_views_end_within_the_picture_and_lines_of_words_keep_apart(unit):

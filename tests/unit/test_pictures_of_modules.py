@@ -142,8 +142,17 @@ def test_every_learner_is_asked_and_no_two_see_the_same(module):
 
 
 @pytest.mark.slow
-def test_wheels_are_pointed_at_on_a_schematic_too():
+@pytest.mark.parametrize("module", [one for one in CASES if one != "reading-faults"])
+def test_a_unit_with_shapes_of_its_own_asks_in_pictures_every_learner(module):
     unit = load_unit("tarnbeck-k6")
+    for n in range(5):
+        seen = CASES[module](given(module, str(n), unit))
+        assert all(seen) if isinstance(seen, tuple) else seen
+
+
+@pytest.mark.slow
+def test_wheels_are_pointed_at_on_a_schematic_too():
+    unit = load_unit("tarnbeck-k6").with_sections(shapes=None)
     asked = given("gear-train-and-checks", "one", unit).which.where
     assert len(asked.lines) == 3 and near_picture(unit, asked.near).svg.count("data-mark=") >= 6
     assert given("shift-and-lockout", "one", unit).symptoms.where is None

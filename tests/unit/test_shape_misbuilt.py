@@ -11,7 +11,7 @@ from twoshaft.models.shape.misbuilt import OFF_MM
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import WrongLook
 
-DRAWN = {"tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28, "tarnbeck-k6": 30}
+DRAWN = {"tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28, "tarnbeck-k6": 31}
 """How many of the listed misbuilds of each unit with shapes a section shows, at least."""
 
 TURNED_ABOUT_ITSELF = {
@@ -155,4 +155,4 @@ def test_the_shim_of_a_pair_and_the_ring_on_it_are_found_where_they_are_drawn():
         shim, ring = (shape.lie_of(unit, "shafts", part).z_mm for part in pair)
         assert min(abs(shim[0] - ring[1]), abs(shim[1] - ring[0])) < 0.2
     k6 = load_unit("tarnbeck-k6")
-    assert not any(shape.shim_and_ring(k6, one.id) for one in k6.bearings.supports)
+    assert shape.shim_and_ring(k6, "output-shaft") == ("output-shim", "output-rear-ring")

@@ -41,8 +41,10 @@ def _where(lot: Lot) -> Suspected | None:
     """Assembly faults of one part each, all in one section; None where too few are drawn."""
     faults = [one for one in drawn_faults(lot.unit) if len(one.parts) == 1]
     for view in dict.fromkeys(one.view for one in lot.in_turn("where", faults)):
-        some = lot.in_turn(f"where {view}", [one for one in faults if one.view == view])[:PLACES]
-        wanted = list(dict.fromkeys(one.parts[0] for one in some))
+        shown = lot.in_turn(f"where {view}", [one for one in faults if one.view == view])
+        first = {one.parts[0]: one for one in reversed(shown)}  # a part has one letter
+        some = [one for one in shown if first[one.parts[0]] is one][:PLACES]
+        wanted = [one.parts[0] for one in some]
         if len(wanted) == PLACES:
             near = near_scene(lot.unit, lot.stream.child("where"), view, wanted)
             if near is not None:

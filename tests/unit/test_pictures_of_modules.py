@@ -6,6 +6,8 @@ import pytest
 
 from twoshaft.jobsheet.kinds import UnitAsker
 from twoshaft.models import shape
+from twoshaft.models.shape.felt import form_felt, way_felt
+from twoshaft.models.shape.scene import solids_of
 from twoshaft.plots.unit_scene import look_pictures, near_picture, put_in
 from twoshaft.readings import Stream, given_in, issue_record
 from twoshaft.readings.scenes import hand_scene, held_in, lies_in, looks_in_turn
@@ -148,6 +150,21 @@ def test_a_unit_with_shapes_of_its_own_asks_in_pictures_every_learner(module):
     for n in range(5):
         seen = CASES[module](given(module, str(n), unit))
         assert all(seen) if isinstance(seen, tuple) else seen
+
+
+def test_halves_of_a_ball_bearing_are_told_by_track_and_edge():
+    unit = load_unit("tarnbeck-k6")
+    for part, form, way in (
+        ("output-rear-ring", "a ring with a round track that is open on one side", "left"),
+        ("output-front-ring", "a ring with a round track that is open on one side", "right"),
+        ("diff-rear-cone", "a ring with balls round it", "left"),
+    ):
+        own, home = solids_of(unit, "shafts", part), shape.lie_of(unit, "shafts", part).heavy
+        edge = "thick edge of its ring" if part.endswith("cone") else "open side of its track"
+        assert form_felt(unit, own) == form
+        assert way_felt(unit, own, home, home, "front") == f"the {edge} to the {way}"
+        turned = {"front": "rear", "rear": "front"}[home]
+        assert way_felt(unit, own, turned, home, "rear") == f"the {edge} to the {way}"
 
 
 @pytest.mark.slow

@@ -151,8 +151,9 @@ def _form(unit: Unit, one: Drawn) -> str:
     if isinstance(solid, Rod):
         return _RODS[solid.form]
     if isinstance(solid, BearingSolid):
-        if solid.ring == "outer" and _has_balls(unit, solid):
-            return "a ring with a round track that is open on one side"
+        if solid.ring != "both" and _has_balls(unit, solid):
+            open_ring = "a ring with a round track that is open on one side"
+            return open_ring if solid.ring == "outer" else "a ring with balls round it"
         if solid.type is None:
             return f"a bearing with {solid.elements}"
         if _is_taper(unit, solid):

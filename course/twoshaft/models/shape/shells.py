@@ -1,4 +1,7 @@
-"""Section of a case or cover: walls round its rooms, bosses added, bores taken out."""
+"""Section of a case or cover: walls round its rooms, bosses added, bores taken out.
+
+Of a case that is split along its shafts, each half keeps what lies on its side of the joint face.
+"""
 
 from __future__ import annotations
 
@@ -49,6 +52,8 @@ def shell_pieces(shell: Shell, heights: Mapping[str, float]) -> list[Piece]:
     for boss in shell.bosses:
         if boss.bore_mm is not None:
             metal = metal.difference(_block(boss.z_mm, heights[boss.axis], boss.bore_mm))
+    if shell.half is not None:
+        metal = metal.intersection(_side(heights[shell.half.axis], shell.half.side))
     return [Piece(Role.CUT, *outlines) for outlines in _outlines(metal)]
 
 
@@ -56,6 +61,14 @@ def _slice(z0: float, z1: float) -> Any:
     from shapely import box
 
     return box(z0, -_FAR_MM, z1, _FAR_MM)
+
+
+def _side(height: float, side: str) -> Any:
+    """All of a section above or below a height."""
+    from shapely import box
+
+    ends = (-_FAR_MM, height) if side == "above" else (height, _FAR_MM)
+    return box(-_FAR_MM, ends[0], _FAR_MM, ends[1])
 
 
 def _block(z: tuple[float, float], axis: float, diameter: float) -> Any:

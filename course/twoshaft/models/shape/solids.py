@@ -22,6 +22,7 @@ from twoshaft.units.kept import kept
 from twoshaft.units.sections.shapes import (
     BearingSolid,
     GearSolid,
+    Half,
     Rod,
     Shapes,
     Shell,
@@ -37,6 +38,7 @@ _CIRCLE = 64  # corners of a round outline
 _TOOTH = 0.25, 0.36, 0.64, 0.75  # root, tip, tip, root: shares of a pitch
 _TURNS = 7
 _APART = 1.12  # rolling elements stand so far apart, in their diameters
+_FAR_MM = 5000.0
 _ROUND = 2
 
 
@@ -262,6 +264,8 @@ def _shell(unit: Unit, shell: Shell) -> Iterable[Body]:
         for boss in here:
             if boss.bore_mm is not None:
                 metal = metal.difference(disc(boss.axis, boss.bore_mm / 2))
+        if shell.half is not None:
+            metal = metal.intersection(_half_space(places[shell.half.axis], shell.half))
         for area in getattr(metal, "geoms", [metal]):
             if area.geom_type == "Polygon" and area.area > 0.01:
                 yield {
@@ -270,6 +274,16 @@ def _shell(unit: Unit, shell: Shell) -> Iterable[Body]:
                     "holes": [list(hole.coords)[:-1] for hole in area.interiors],
                     "z": (z0, z1),
                 }
+
+
+def _half_space(at: tuple[float, float], half: Half) -> Any:
+    """All that lies on one side of a joint face, seen along the shafts."""
+    from shapely import box
+    from shapely.affinity import rotate
+
+    x, y = at
+    ends = (y, y + _FAR_MM) if half.side == "above" else (y - _FAR_MM, y)
+    return rotate(box(x - _FAR_MM, ends[0], x + _FAR_MM, ends[1]), half.angle_deg, origin=at)
 
 
 def _rounded(value: Any) -> Any:

@@ -211,6 +211,17 @@ class Rim(Section):
     """How far it stands out from the wall [mm]."""
 
 
+class Half(Section):
+    """Which half of a case a shell is, where the joint face lies along the shafts."""
+
+    axis: Id
+    """The axis that the joint face goes through."""
+    side: Literal["above", "below"]
+    """Above or below that axis, in the section and in the unit."""
+    angle_deg: float = Field(default=0.0, ge=-80, le=80)
+    """How far the joint face is turned out of level, seen from the rear, leftwards [degrees]."""
+
+
 class Shell(Solid):
     """A case or cover: walls round its rooms, drawn cut open."""
 
@@ -226,6 +237,8 @@ class Shell(Solid):
     """Bosses and bores, in the order in which they are made."""
     flanges: tuple[Rim, ...] = ()
     """Rims at its open ends."""
+    half: Half | None = None
+    """Which half it is; left out where the case is not split along the shafts."""
 
 
 class Rod(Solid):
@@ -378,6 +391,7 @@ class Shapes(Section):
             if isinstance(solid, Shell):
                 named |= {room.axis for room in solid.rooms}
                 named |= {boss.axis for boss in solid.bosses}
+                named |= {solid.half.axis} if solid.half else set()
             missing = named - set(shown)
             if missing:
                 raise ValueError(f"solid {solid.id} lies on {min(missing)}, an axis in no view")

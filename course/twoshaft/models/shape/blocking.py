@@ -3,8 +3,8 @@
 After Wilson and Latombe (1994), blocking by direction: a part's section, swept along its way,
 meets what is already in place. The section is that of closed rings, so nothing escapes sideways;
 teeth of meshing gears pass each other; bolts and pins have made their holes. Ways across the
-shafts and by hand leave the plane of the section: of them only a ring is judged that goes over
-something from the side.
+shafts and by hand leave the plane of the section: of them a ring is judged that goes over
+something from the side, and what is lowered into an open half of a case (``lowering.py``).
 """
 
 from __future__ import annotations
@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from itertools import combinations, pairwise
 from typing import Any
 
-from twoshaft.models.shape.pieces import Role
+from twoshaft.models.shape.lowering import lowered_onto
+from twoshaft.models.shape.pieces import PRESSED_MM, Role
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
 from twoshaft.models.shape.state import fitted_after, on_the_bench, step_shown
@@ -22,8 +23,6 @@ from twoshaft.units.kept import kept
 from twoshaft.units.sections.shapes import GearSolid
 from twoshaft.units.unit import Unit
 
-PRESSED_MM = 0.3
-"""Solids may run into each other by twice this: press fits, lips, drawn roundings."""
 _AREAS = (Role.CUT, Role.WHOLE, Role.THIN, Role.SOFT)
 _LOOSE = ("rod", "spring", "box")  # they make their holes, or are no true form
 
@@ -162,7 +161,17 @@ def in_the_way(
             found += _meets(one, against, way, passes)
         elif way == "outside":
             found += _threads(one, against)
+            if shown.on is None:
+                found += (
+                    Meets(one.drawn, other, _near(one.drawn))
+                    for other in lowered_onto(unit, one.drawn.solid.id, still)
+                )
     return tuple(found)
+
+
+def _near(one: Drawn) -> tuple[float, float]:
+    z0, y0, z1, y1 = one.bounds
+    return round((z0 + z1) / 2, 1), round((y0 + y1) / 2, 1)
 
 
 def _threads(one: Body, against: list[Body]) -> Iterator[Meets]:

@@ -13,6 +13,9 @@ Outline = tuple[Point, ...]
 THIN_MM = 1.7
 """Cut parts thinner than this are drawn solid (ISO 128-3 asks it of thin parts)."""
 
+PRESSED_MM = 0.3
+"""Solids may run into each other by twice this: press fits, lips, drawn roundings."""
+
 
 class Role(StrEnum):
     """What a piece stands for.

@@ -158,7 +158,8 @@ def step_shown(unit: Unit, operation: str) -> StepShown:
     said = shapes_of(unit).step_by_id(operation)
     fits, leaves = work.kind in _FITS, work.kind is OperationKind.REMOVE
     parts = work.parts or (said.at if said else ()) or _of_fasteners(unit, operation)
-    way = (said.way if said and said.way else "rear") if fits or leaves else None
+    moves = bool(work.parts) and (fits or leaves)  # oil and sealant come without a part
+    way = (said.way if said and said.way else "rear") if moves else None
     names = {one.id: one.name for one in unit.tools}
     names |= {one.id: one.name for one in unit.consumables}
     with_what = tuple(names[one] for one in (*work.tools, *work.consumables))

@@ -67,7 +67,7 @@ def witness(unit: Unit, rule: Rule) -> Witness | None:
     if rule.kind not in (RuleKind.CANNOT, RuleKind.BURIES) or rule.earlier is None:
         return None
     if rule.kind is RuleKind.CANNOT:
-        return _no_seat(unit, rule) or _cleared(unit, rule)
+        return _no_seat(unit, rule) or _cleared(unit, rule) or _in_the_way(unit, rule)
     return _in_the_way(unit, rule) or _covered(unit, rule)
 
 
@@ -131,9 +131,9 @@ def _no_seat(unit: Unit, rule: Rule) -> Witness | None:
         return Witness("no seat", shared[0])
     if later.way is None:
         return None
-    touching = _contacts(unit)
-    going = set(later.parts) | _riders(unit, _state(unit, rule), later.parts)
-    for part in earlier.parts:
+    touching, before = _contacts(unit), _state(unit, rule)
+    going = set(later.parts) | _riders(unit, before, later.parts)
+    for part in (*earlier.parts, *sorted(_riders(unit, before, earlier.parts) - going)):
         if touching.get(part, set()) & going:
             return Witness("no seat", part)
     return None

@@ -11,7 +11,10 @@ from twoshaft.models.shape.misbuilt import OFF_MM
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import WrongLook
 
-DRAWN = {"tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28, "tarnbeck-k6": 31}
+DRAWN = {
+    "tarnbeck-b5": 29, "tarnbeck-b5-early": 29, "tarnbeck-b5-sender": 28, "tarnbeck-k6": 31,
+    "tarnbeck-c4": 14,
+}  # fmt: skip
 """How many of the listed misbuilds of each unit with shapes a section shows, at least."""
 
 TURNED_ABOUT_ITSELF = {
@@ -27,11 +30,11 @@ MARK_ALONE = {
 }  # fmt: skip
 BESIDE_THE_SECTION = {
     "fit-oil-trough/closed-end", "fit-trough-filter/open-end-first", "ball-left-out",
-    "finger-peg-worn", "collar-stuck-up",
+    "finger-peg-worn", "finger-tip-worn", "collar-stuck-up",
 }  # fmt: skip
 TOO_SMALL = {
     "output-shim-too-thin", "diff-shim-too-thick", "third-wheel-swapped", "fifth-ring-worn",
-    "speed-pinion-swapped",
+    "speed-pinion-swapped", "circlip-too-thin", "third-gear-swapped", "high-ring-worn",
 }  # fmt: skip
 TIGHTNESS_AND_FILM = {
     "case-bolts-oiled", "cover-bolts-too-tight", "film-skinned", "film-gap", "face-oily",
@@ -40,7 +43,12 @@ SHOWN_HERE_ALONE = {
     "tarnbeck-k6": {"fit-oil-trough/closed-end", "fit-lockout/hooks-swapped", "spring-reversed"},
 }
 """What the section of one unit shows and that of the others does not."""
-NOT_DRAWN = TURNED_ABOUT_ITSELF | MARK_ALONE | BESIDE_THE_SECTION | TOO_SMALL | TIGHTNESS_AND_FILM
+STIFFNESS = {"plunger-spring-soft"}
+NOT_DRAWN = (
+    TURNED_ABOUT_ITSELF | MARK_ALONE | BESIDE_THE_SECTION | TOO_SMALL | TIGHTNESS_AND_FILM | STIFFNESS
+)
+OF_EACH_KIND = {"tarnbeck-c4": 3}
+"""Drawn looks of the rarest kind, where fewer than six: this one has no rings that are pressed in."""
 
 
 @pytest.mark.parametrize("name", DRAWN)
@@ -66,7 +74,7 @@ def test_no_reason_stands_here_for_what_is_drawn():
 
 @pytest.mark.parametrize("name", ("tarnbeck-c4",))
 def test_a_schematic_shows_nothing_built_wrongly(name):
-    unit = load_unit(name)
+    unit = load_unit(name).with_sections(shapes=None)
     assert not any(one.how for one in shape.listed_misbuilds(unit))
     assert shape.thin_rings(unit) == shape.outer_rings(unit) == ()
 
@@ -79,7 +87,7 @@ def test_what_was_drawn_wrongly_is_found_in_the_drawing_and_nothing_else(name):
             found = shape.what_is_wrong(unit, wrong.view, shape.misbuilt(unit, wrong))
             assert found == dict.fromkeys(wrong.parts, wrong.how), wrong.id
             kinds[wrong.how] += 1
-    assert set(kinds) == {"turned", "missing", "off"} and min(kinds.values()) >= 6
+    assert set(kinds) == {"turned", "missing", "off"} and min(kinds.values()) >= OF_EACH_KIND.get(name, 6)
 
 
 def test_a_pair_of_bearings_is_turned_each_about_its_own_middle():

@@ -17,7 +17,7 @@ from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import MOST_SOLIDS, Shapes
 
-UNITS = (*whole_units(), "tarnbeck-k6")
+UNITS = (*whole_units(), "tarnbeck-k6", "tarnbeck-c4")
 LARGEST = 300_000  # bytes of a picture, by the issue that asks for it
 
 

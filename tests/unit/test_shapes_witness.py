@@ -9,7 +9,7 @@ from twoshaft.units import load_unit
 from twoshaft.units.sections.order import Rule
 
 LEAST_SHARE = 0.6  # of the shipped rules of kind cannot and buries, by the issue that asks for it
-UNITS = (*whole_units(), "tarnbeck-k6")
+UNITS = (*whole_units(), "tarnbeck-k6", "tarnbeck-c4")
 
 
 @pytest.fixture(scope="module", params=UNITS)

@@ -77,7 +77,7 @@ def round_bodies(unit: Unit) -> dict[str, RoundBody]:
 
 
 def joint(unit: Unit) -> Half | None:
-    """The joint face of a case that is split along its shafts; None where none is.
+    """The half of a case split along its shafts that is built up; None where none is split.
 
     Parameters
     ----------
@@ -88,7 +88,9 @@ def joint(unit: Unit) -> Half | None:
     >>> joint(unit) is None
     True
     """
-    return next((half for half in _halves(unit).values()), None)
+    halves = _halves(unit)
+    there = [part.id for part in unit.parts if part.in_place and part.id in halves]
+    return next((halves[part] for part in (*there, *halves)), None)
 
 
 def out_of_joint(half: Half) -> Vector:

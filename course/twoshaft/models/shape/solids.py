@@ -14,6 +14,7 @@ from typing import Any
 from twoshaft.models.shape.axes import axis_places
 from twoshaft.models.shape.exploded import Exploded
 from twoshaft.models.shape.forms import gear_radii
+from twoshaft.models.shape.lowering import joint, out_of_joint
 from twoshaft.models.shape.pieces import Outline, Piece, Role
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
@@ -332,6 +333,8 @@ def space_of(unit: Unit, shown: Exploded) -> dict[str, Any]:
                      "hollow": solid.kind == "shell", "frame": _rounded(own),
                      "bodies": list(bodies[solid.id])}
                 )  # fmt: skip
+    half = joint(unit)
+    up = (0.0, 1.0) if half is None else out_of_joint(half)
     movers = []
     for k, moved in enumerate(shown.movers):
         goes = (0.0, 0.0, 0.0)
@@ -339,6 +342,8 @@ def space_of(unit: Unit, shown: Exploded) -> dict[str, Any]:
             axis = axis_of.get((k, view_id))
             if axis is not None:  # what it does in one view it does in all
                 _, along, across = frame[axis]
+                if half is not None and moved.way == "outside":
+                    across = (-up[0], -up[1], 0.0)  # square to the joint face, whatever it lies on
                 x0, y0, z0 = (z * a + y * b for a, b in zip(along, across, strict=True))
                 goes = x0, y0, z0
                 break

@@ -45,7 +45,12 @@ SHOWN_HERE_ALONE = {
 """What the section of one unit shows and that of the others does not."""
 STIFFNESS = {"plunger-spring-soft"}
 NOT_DRAWN = (
-    TURNED_ABOUT_ITSELF | MARK_ALONE | BESIDE_THE_SECTION | TOO_SMALL | TIGHTNESS_AND_FILM | STIFFNESS
+    TURNED_ABOUT_ITSELF
+    | MARK_ALONE
+    | BESIDE_THE_SECTION
+    | TOO_SMALL
+    | TIGHTNESS_AND_FILM
+    | STIFFNESS
 )
 OF_EACH_KIND = {"tarnbeck-c4": 3}
 """Drawn looks of the rarest kind, where fewer than six: this one has no rings that are pressed in."""
@@ -87,7 +92,9 @@ def test_what_was_drawn_wrongly_is_found_in_the_drawing_and_nothing_else(name):
             found = shape.what_is_wrong(unit, wrong.view, shape.misbuilt(unit, wrong))
             assert found == dict.fromkeys(wrong.parts, wrong.how), wrong.id
             kinds[wrong.how] += 1
-    assert set(kinds) == {"turned", "missing", "off"} and min(kinds.values()) >= OF_EACH_KIND.get(name, 6)
+    assert set(kinds) == {"turned", "missing", "off"} and min(kinds.values()) >= OF_EACH_KIND.get(
+        name, 6
+    )
 
 
 def test_a_pair_of_bearings_is_turned_each_about_its_own_middle():

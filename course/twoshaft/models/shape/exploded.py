@@ -290,7 +290,6 @@ class _Layout:
             node.own = {view: (away, 0.0) for view in dict.fromkeys(along)}
         node.at = _sum(start, node.own)
 
-
     def _open_side(self, node: _Node) -> float:
         """Which way out of a case that is split along its shafts: -1 up, 1 down, 0 either."""
         half = joint(self.unit)

@@ -195,4 +195,3 @@ def _reach(one: Drawn, axis: float) -> tuple[tuple[float, float, float], ...]:
             _, y0, _, y1 = cut.bounds
             found.append((z0, z1, round(max(axis - y0, y1 - axis), 6)))
     return tuple(found)
-

@@ -84,11 +84,10 @@ def test_their_section_is_drawn_and_felt(tmp_path):
     text = (UNITS / "nothing-set.yaml").read_text(encoding="utf-8")
     path = tmp_path / "one.yaml"
     path.write_text(
-        text + "\nshapes:\n  axes:\n    - {id: input-shaft, name: Input shaft}\n  views:\n"
-        "    - {id: shafts, name: Shafts, axes: [input-shaft]}\n  solids:\n"
-        "    - {id: roller, name: Roller, kind: bearing, axis: input-shaft, type: output-roller,"
+        text + "  solids:\n    add:\n"
+        "    - {id: roller, name: Roller, kind: bearing, axis: input, type: output-roller,"
         " at mm: 10}\n"
-        "    - {id: needles, name: Needles, kind: bearing, axis: input-shaft,"
+        "    - {id: needles, name: Needles, kind: bearing, axis: input,"
         " type: idler-needles, at mm: 60}\n"
     )
     unit = load_unit(path)

@@ -19,6 +19,7 @@ from twoshaft.models.shape import (
     stages_to_explode,
     step_shown,
     unnamed_blocks,
+    witnessed,
 )
 from twoshaft.models.shape.lowering import joint, lowered_onto, out_of_joint
 from twoshaft.models.shape.pieces import PRESSED_MM
@@ -67,6 +68,7 @@ def test_two_halves_make_the_whole_case_and_share_nothing():
     assert areas["above"] + areas["below"] == pytest.approx(areas[None])
 
 
+@pytest.mark.slow
 def test_a_half_is_metal_in_space_where_its_section_is_cut_and_only_on_its_side(unit):
     places = axis_places(unit, unit.shapes)
     shafts = next(view for view in section_of(unit).views if view.id == "shafts")
@@ -121,6 +123,7 @@ def test_nothing_goes_into_a_closed_case(unit):
     assert in_the_way(unit, "fit-detents", [*TRAIN, "set-top-half"]) == ()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("earlier", "later"), [("lower-output", "lower-input"), ("lower-input", "fit-idler")]
 )
@@ -130,6 +133,28 @@ def test_a_rule_of_the_split_case_that_is_taken_away_is_missed(unit, earlier, la
     assert dict(unnamed_blocks(without_rule(unit, earlier, later)))[earlier] == over[earlier]
 
 
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    ("earlier", "later", "kind", "by"),
+    [
+        ("lower-input", "fit-idler", "way blocked", "reverse-idler"),
+        ("clip-hub-low", "fit-hub-high", "way blocked", "hub-high"),
+        ("lower-output", "set-forks", "no seat", "hub-high"),  # it comes with the shaft
+        ("drop-interlocks", "slide-rails", "covered", "rails"),
+        ("bolt-forks", "set-top-half", "covered", "top-half"),
+        ("check-lockout", "fit-top-cover", "covered", "top-cover"),
+        ("stone-faces", "drive-dowels", None, None),  # a stroke of the stone
+        ("spread-sealant", "set-top-half", None, None),  # a film is no part
+        ("read-input-play", "lower-input", None, None),  # an open half covers nothing
+    ],
+)
+def test_what_bears_a_rule_of_the_split_case_out(unit, earlier, later, kind, by):
+    rule = next(one for one in unit.rules if (one.earlier, one.later) == (earlier, later))
+    found = witnessed(unit)[rule.id]
+    assert (found and found.kind, found and found.by) == (kind, by)
+
+
+@pytest.mark.slow
 def test_lugs_of_the_case_over_a_shaft_are_found(unit):
     lug = {"part": "lower-half", "kind": "turned", "axis": "idler", "name": "A lug of the case",
            "outside mm": [[17, 13], [22, 13]], "inside mm": [[17, 10], [22, 10]]}  # fmt: skip

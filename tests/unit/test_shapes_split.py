@@ -107,6 +107,13 @@ def test_the_way_out_of_a_joint_is_square_to_it(unit):
     assert turned == pytest.approx((-0.5, math.sqrt(3) / 2))
 
 
+def test_walls_beside_the_shell_are_in_space_where_they_say_how_thick_they_are(unit):
+    (wall,) = bodies_of(unit)["lower-walls"]
+    assert wall["kind"] == "slab" and wall["thick"] == 23  # the posts of the rails stand on it
+    (bare,) = [one for one in load_unit("tarnbeck-b5").shapes.solids if one.id == "case-wall-front"]
+    assert bare.thick_mm is None and not bodies_of(load_unit("tarnbeck-b5"))[bare.id]
+
+
 # what is lowered
 
 

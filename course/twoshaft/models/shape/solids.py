@@ -123,8 +123,11 @@ def bodies_of(unit: Unit) -> dict[str, tuple[Body, ...]]:
     found: dict[str, tuple[Body, ...]] = {}
     for view in section_of(unit).views:
         for one in view.drawn:
-            # walls of a case that a section shows beside the shell are in the shell
-            extra = one.solid.part in hollow and isinstance(one.solid, Slab)
+            # walls of a case that a section shows beside the shell are in the shell, unless they
+            # say how thick they are
+            extra = (
+                one.solid.part in hollow and isinstance(one.solid, Slab) and not one.solid.thick_mm
+            )
             made = () if extra else _bodies(unit, one, heights[one.solid.axis])
             found[one.solid.id] = tuple(_rounded(body) for body in made)
     return found

@@ -4,6 +4,7 @@ import math
 from itertools import pairwise
 
 import pytest
+import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import Point, Polygon
@@ -12,6 +13,7 @@ from twoshaft.models.audit import audit_shapes
 from twoshaft.models.shape import (
     axis_places,
     bodies_of,
+    draft,
     exploded,
     in_the_way,
     section_of,
@@ -95,9 +97,22 @@ def test_a_half_is_metal_in_space_where_its_section_is_cut_and_only_on_its_side(
     assert seen > 20
 
 
-def test_a_half_that_names_no_axis_of_a_view_is_refused(unit):
-    with pytest.raises(ValueError, match="an axis in no view"):
-        changed(unit, top_half={"half": {"axis": "nowhere", "side": "above"}})
+@pytest.mark.parametrize(
+    ("half", "said"),
+    [
+        ({"axis": "nowhere", "side": "above"}, "an axis in no view"),
+        ({"axis": "output", "side": "above"}, "do not share one joint face"),
+        ({"axis": "input", "side": "above", "angle deg": 5}, "do not share one joint face"),
+        ({"axis": "input", "side": "below"}, "one the side above, the other the side below"),
+    ],
+)
+def test_a_half_that_fits_no_other_is_refused(unit, half, said):
+    with pytest.raises(ValueError, match=said):
+        changed(unit, top_half={"half": half})
+
+
+def test_the_draft_of_a_split_case_read_again_is_the_same(unit):
+    assert Shapes.model_validate(yaml.safe_load(draft(unit))["shapes"]) == unit.shapes
 
 
 def test_the_way_out_of_a_joint_is_square_to_it(unit):

@@ -397,6 +397,22 @@ class Shapes(Section):
                 raise ValueError(f"solid {solid.id} lies on {min(missing)}, an axis in no view")
         return self
 
+    @model_validator(mode="after")
+    def _one_joint(self) -> Shapes:
+        halves = {one.id: one.half for one in self.solids
+                  if isinstance(one, Shell) and one.half is not None}  # fmt: skip
+        if len({(half.axis, half.angle_deg) for half in halves.values()}) > 1:
+            raise ValueError(
+                f"{' and '.join(halves)} do not share one joint face; give both the same axis and "
+                "angle deg"
+            )
+        if len({half.side for half in halves.values()}) < len(halves):
+            raise ValueError(
+                f"{' and '.join(halves)} are not two halves; give one the side above, the other "
+                "the side below"
+            )
+        return self
+
     def axis_by_id(self, axis: str) -> AxisLine:
         """The axis with this id."""
         return next(entry for entry in self.axes if entry.id == axis)

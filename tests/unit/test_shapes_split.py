@@ -1,6 +1,7 @@
 """A case that is split along its shafts: its halves, what is lowered into one, and how it comes apart."""
 
 import math
+import re
 from itertools import pairwise
 
 import pytest
@@ -13,9 +14,11 @@ from twoshaft.models.audit import audit_shapes
 from twoshaft.models.shape import (
     axis_places,
     bodies_of,
+    build_shown,
     draft,
     exploded,
     in_the_way,
+    open_side,
     section_of,
     space_of,
     stages_to_explode,
@@ -27,6 +30,7 @@ from twoshaft.models.shape.lowering import joint, lowered_onto, out_of_joint
 from twoshaft.models.shape.pieces import PRESSED_MM
 from twoshaft.models.shape.shells import shell_pieces
 from twoshaft.models.shape.solids import frames
+from twoshaft.plots.unit_section import step_marks
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import Half, Shapes, Shell
 
@@ -239,6 +243,20 @@ def test_everything_leaves_by_the_open_side_and_a_plug_in_the_floor_below(unit):
             if mover.way == "outside":
                 below = mover.part == "oil-plugs"
                 assert all((y > 0) == below for _, _, y in mover.own_mm), mover
+
+
+def test_the_arrow_of_a_step_comes_from_the_open_side(unit):
+    lit = {"set-top-half": -1, "lower-input": -1, "fit-top-cover": -1}
+    for step, side in lit.items():
+        for found in re.findall(
+            r'tsu-way" d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)"',
+            step_marks(unit, build_shown(unit, [], step)),
+        ):
+            start, end = map(float, found)
+            assert (start - end) * side > 0, step
+    drain = [one for view in section_of(unit).views for one in view.drawn
+             if one.solid.id == "drain-plug"]  # fmt: skip
+    assert open_side(unit, drain) == 1 and open_side(load_unit("tarnbeck-b5"), drain) == 0
 
 
 def test_in_space_what_is_lowered_moves_square_to_the_joint(unit):

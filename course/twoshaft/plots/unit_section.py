@@ -20,6 +20,7 @@ from twoshaft.models.shape import (
     Role,
     Section,
     ViewSection,
+    open_side,
     section_of,
     without_way,
 )
@@ -228,7 +229,7 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         ways = dict.fromkeys((one.solid.way or step.way) if step.way else None for one in lit)
         for way in ways:
             some = [one for one in lit if not step.way or (one.solid.way or step.way) == way]
-            marks.append(_arrow(placed, _around(some), way, step.leaves))
+            marks.append(_arrow(placed, _around(some), way, step.leaves, open_side(unit, some)))
         if "outside" in ways:  # its arrow may lie over the view's name, which stays to be read
             marks.append(view_name(placed, *placed.view.bounds[:2], picture.width))
         if not labelled:
@@ -428,8 +429,13 @@ def box_name(one: Drawn, px: Callable[[float, float], tuple[float, float]], scal
     )
 
 
-def _arrow(placed: Placed, bounds: tuple[float, ...], way: str | None, leaves: bool) -> str:
-    """An arrow along the way in, outside the lit parts; a ring round what is worked at."""
+def _arrow(
+    placed: Placed, bounds: tuple[float, ...], way: str | None, leaves: bool, side: int
+) -> str:
+    """An arrow along the way in, outside the lit parts; nothing for what is worked at.
+
+    side: where a way across comes from: -1 above, 1 below, 0 from the nearer edge of the view.
+    """
     z0, y0, z1, y1 = bounds
     middle = (y0 + y1) / 2
     if way in ("rear", "by-hand"):
@@ -439,7 +445,7 @@ def _arrow(placed: Placed, bounds: tuple[float, ...], way: str | None, leaves: b
     elif way == "outside":
         _, top, _, low = placed.view.bounds
         z = (z0 + z1) / 2
-        above = y0 - top <= low - y1
+        above = side < 0 or (not side and y0 - top <= low - y1)
         near, far = (
             (y0 - _OFF_MM, y0 - _OFF_MM - _ARROW_MM)
             if above

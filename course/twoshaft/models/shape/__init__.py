@@ -11,6 +11,7 @@ from twoshaft.models.shape.draft import draft
 from twoshaft.models.shape.exploded import Exploded, Mover, exploded, stages_to_explode
 from twoshaft.models.shape.felt import along_felt, form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
+from twoshaft.models.shape.lowering import open_side
 from twoshaft.models.shape.misbuilt import (
     Built,
     built_how,
@@ -88,6 +89,7 @@ __all__ = [
     "misbuilt",
     "on_the_bench",
     "open_places",
+    "open_side",
     "outer_rings",
     "overlaps",
     "place_felt",

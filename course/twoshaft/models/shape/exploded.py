@@ -10,13 +10,12 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from twoshaft.models.order import OrderTask, model_order
-from twoshaft.models.shape.lowering import joint
+from twoshaft.models.shape.lowering import open_side
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
 from twoshaft.models.shape.state import fitted_after, on_the_bench, step_shown
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.order import OperationKind
-from twoshaft.units.sections.shapes import Rod
 from twoshaft.units.unit import Unit
 
 GAP_MM = 12.0
@@ -279,7 +278,7 @@ class _Layout:
             for view in dict.fromkeys(view for view, _ in node.solids):
                 away = _outwards([b for v, b in moving if v == view],
                                  [b for v, b in taken if v == view],
-                                 self._open_side(node))  # fmt: skip
+                                 open_side(self.unit, (one for _, one in node.solids)))  # fmt: skip
                 node.own[view] = (0.0, away)
         else:
             seen = [view for view, _ in node.solids]
@@ -289,24 +288,6 @@ class _Layout:
             away = _beyond(pairs, node.way)
             node.own = {view: (away, 0.0) for view in dict.fromkeys(along)}
         node.at = _sum(start, node.own)
-
-    def _open_side(self, node: _Node) -> float:
-        """Which way out of a case that is split along its shafts: -1 up, 1 down, 0 either."""
-        half = joint(self.unit)
-        if half is None:
-            return 0.0
-        heads = [_head_side(one) for _, one in node.solids]
-        if heads and all(side > 0 for side in heads):
-            return 1.0  # a plug that is screwed in from below
-        return -1.0 if half.side == "below" else 1.0
-
-
-def _head_side(one: Drawn) -> float:
-    """Where the head of a bolt or plug lies: above zero below it; zero for anything else."""
-    solid = one.solid
-    if isinstance(solid, Rod) and solid.form in ("bolt", "plug"):
-        return solid.from_mm[1] - solid.to_mm[1]
-    return 0.0
 
 
 def _order(unit: Unit) -> list[str]:

@@ -8,7 +8,7 @@ nothing gets into their rooms any more.
 from __future__ import annotations
 
 import math
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -18,7 +18,7 @@ from twoshaft.models.shape.pieces import PRESSED_MM, Role
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
 from twoshaft.units.kept import kept
-from twoshaft.units.sections.shapes import GearSolid, Half, Shell
+from twoshaft.units.sections.shapes import GearSolid, Half, Rod, Shell
 from twoshaft.units.unit import Unit
 
 _ROUND_KINDS = ("turned", "gear", "bearing", "ring")
@@ -104,6 +104,36 @@ def out_of_joint(half: Half) -> Vector:
     """
     turn = math.radians(half.angle_deg)
     return -math.sin(turn), math.cos(turn)
+
+
+def open_side(unit: Unit, solids: Iterable[Drawn]) -> int:
+    """Which way solids leave a case that is split along its shafts: -1 up, 1 down, 0 either.
+
+    Parameters
+    ----------
+    unit : Unit
+    solids : iterable of Drawn
+        What leaves as one; bolts and plugs whose heads all lie below leave downwards.
+
+    Examples
+    --------
+    >>> open_side(unit, [])
+    0
+    """
+    half, heads = joint(unit), [_head_side(one) for one in solids]
+    if half is None:
+        return 0
+    if heads and min(heads) > 0:
+        return 1
+    return -1 if half.side == "below" else 1
+
+
+def _head_side(one: Drawn) -> float:
+    """Where the head of a bolt or plug lies: above zero below it; zero for anything else."""
+    solid = one.solid
+    if isinstance(solid, Rod) and solid.form in ("bolt", "plug"):
+        return solid.from_mm[1] - solid.to_mm[1]
+    return 0.0
 
 
 def lowered_onto(unit: Unit, moving: str, still: Collection[str]) -> Iterator[Drawn]:

@@ -30,7 +30,7 @@ from twoshaft.models.shape.lowering import joint, lowered_onto, out_of_joint
 from twoshaft.models.shape.pieces import PRESSED_MM
 from twoshaft.models.shape.shells import shell_pieces
 from twoshaft.models.shape.solids import frames
-from twoshaft.plots.unit_section import step_marks
+from twoshaft.plots.unit_section import step_marks, unit_figure
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import Half, Shapes, Shell
 
@@ -182,9 +182,7 @@ def test_what_bears_a_rule_of_the_split_case_out(unit, earlier, later, kind, by)
 
 @pytest.mark.slow
 def test_lugs_of_the_case_over_a_shaft_are_found(unit):
-    lug = {"part": "lower-half", "kind": "turned", "axis": "idler", "name": "A lug of the case",
-           "outside mm": [[17, 13], [22, 13]], "inside mm": [[17, 10], [22, 10]]}  # fmt: skip
-    yoke = {"idler_lug_front": {"part": "lower-half"}, "lug": lug}
+    yoke = {"idler_lug_front": {"part": "lower-half"}}
     (finding, *_) = audit_shapes(changed(unit, **yoke))
     assert "cannot get where it belongs in 'lower-" in finding.what
     assert "'idler-lug-front' is in its way" in finding.what
@@ -257,6 +255,13 @@ def test_the_arrow_of_a_step_comes_from_the_open_side(unit):
     drain = [one for view in section_of(unit).views for one in view.drawn
              if one.solid.id == "drain-plug"]  # fmt: skip
     assert open_side(unit, drain) == 1 and open_side(load_unit("tarnbeck-b5"), drain) == 0
+
+
+def test_words_count_from_the_front_of_the_case_and_name_no_order_of_its_halves(unit):
+    text = unit_figure(unit, "The unit")
+    assert "from 138 mm behind the front of the case to 153 mm behind the front of the case" in text
+    assert "Round it: Lower half of the case, Upper half of the case." in text
+    assert "the joint face" not in text
 
 
 def test_in_space_what_is_lowered_moves_square_to_the_joint(unit):

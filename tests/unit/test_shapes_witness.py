@@ -8,7 +8,7 @@ from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
 from twoshaft.units.sections.order import Rule
 
-LEAST_SHARE = 0.6  # of the shipped rules of kind cannot and buries, by the issue that asks for it
+LEAST_SHARE = 0.6  # of the shipped rules of kind cannot and buries
 UNITS = (*whole_units(), "tarnbeck-k6", "tarnbeck-c4")
 
 

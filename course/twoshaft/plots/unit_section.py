@@ -20,6 +20,7 @@ from twoshaft.models.shape import (
     Role,
     Section,
     ViewSection,
+    joint,
     open_side,
     section_of,
     without_way,
@@ -195,7 +196,7 @@ def parts_in_order(unit: Unit) -> list[tuple[str, str, str]]:
         for one in sorted(view.drawn, key=lambda d: (rows[d.solid.axis], d.bounds[0])):
             part = one.solid.part
             if part in names and part not in found:
-                found[part] = (part, names[part], _where(one, axes))
+                found[part] = (part, names[part], _where(one, axes, _datum(unit)))
     return list(found.values())
 
 
@@ -348,7 +349,7 @@ def view_solids(
         How the group begins in which a solid is drawn; neighbours that begin alike share one.
     """
     view, made = placed.view, list[str]()
-    names = {axis.id: axis.name for axis in shapes_of(unit).axes}
+    names, datum = {axis.id: axis.name for axis in shapes_of(unit).axes}, _datum(unit)
     # what is seen through bores lies behind every part, the narrower bore before the wider
     for one in sorted(view.drawn, key=_width, reverse=True):
         seen = "".join(_piece(placed, p, None) for p in one.pieces if p.role is Role.BEHIND)
@@ -357,7 +358,7 @@ def view_solids(
     for begins, some in groupby(view.drawn, key=opening):
         group = list(some)
         part = group[0].solid.part
-        inside = "".join(_solid(placed, one, names, hatches) for one in group)
+        inside = "".join(_solid(placed, one, names, hatches, datum) for one in group)
         name = unit.part_by_id[part].name if part in unit.part_by_id else part
         title = f"<title>{escape(name)}</title>" if name else ""
         made.append(f"{begins}>{title}{inside}</g>")
@@ -388,8 +389,10 @@ def _width(one: Drawn) -> float:
     return max(seen) - min(seen) if seen else 0.0
 
 
-def _solid(placed: Placed, one: Drawn, axes: dict[str, str], hatches: dict[str, str]) -> str:
-    where = _where(one, axes)
+def _solid(
+    placed: Placed, one: Drawn, axes: dict[str, str], hatches: dict[str, str], datum: str
+) -> str:
+    where = _where(one, axes, datum)
     drawn = "".join(
         _piece(placed, piece, hatches.get(one.solid.id))
         for piece in one.pieces
@@ -519,18 +522,17 @@ def _label(placed: Placed, bounds: tuple[float, ...], way: str | None, lines: li
     )
 
 
-def _where(one: Drawn, axes: dict[str, str]) -> str:
+def _datum(unit: Unit) -> str:
+    """What z is counted from: a joint face along the shafts has no place along them."""
+    return "the joint face" if joint(unit) is None else "the front of the case"
+
+
+def _where(one: Drawn, axes: dict[str, str], datum: str) -> str:
     z0, _, z1, _ = one.bounds
     if one.solid.kind == "box":
         return "Drawn as a box: nothing says its form."
-    return f"{axes[one.solid.axis].capitalize()}, {_span(z0, z1)}."
-
-
-def _span(z0: float, z1: float) -> str:
-    def side(z: float) -> str:
-        return f"{abs(z):.0f} mm {'behind' if z >= 0 else 'before'} the joint face"
-
-    return f"from {side(z0)} to {side(z1)}"
+    ends = (f"{abs(z):.0f} mm {'behind' if z >= 0 else 'before'} {datum}" for z in (z0, z1))
+    return f"{axes[one.solid.axis].capitalize()}, from {' to '.join(ends)}."
 
 
 def _words(unit: Unit, section: Section) -> str:
@@ -541,7 +543,8 @@ def _words(unit: Unit, section: Section) -> str:
         told.append(f"{view.name}.")
         shells = [one.name for one in view.drawn if one.solid.kind == "shell"]
         if shells:
-            told.append(f"Round it, from front to rear: {', '.join(shells)}.")
+            order = "" if joint(unit) else ", from front to rear"
+            told.append(f"Round it{order}: {', '.join(shells)}.")
         for axis, _ in view.axes:
             on = [one for one in view.drawn if one.solid.axis == axis
                   and one.solid.kind != "shell"]  # fmt: skip

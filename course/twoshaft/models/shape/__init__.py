@@ -11,7 +11,7 @@ from twoshaft.models.shape.draft import draft
 from twoshaft.models.shape.exploded import Exploded, Mover, exploded, stages_to_explode
 from twoshaft.models.shape.felt import along_felt, form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
-from twoshaft.models.shape.lowering import open_side
+from twoshaft.models.shape.lowering import joint, open_side
 from twoshaft.models.shape.misbuilt import (
     Built,
     built_how,
@@ -82,6 +82,7 @@ __all__ = [
     "frames",
     "gear_radii",
     "in_the_way",
+    "joint",
     "keys_of",
     "lie_of",
     "listed_misbuilds",

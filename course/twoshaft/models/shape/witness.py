@@ -2,8 +2,8 @@
 
 Three kinds: *no seat* (the part, or what it goes on, is not there), *way blocked* (its section,
 swept along its way, meets what the later step fits) and *covered* (from the place of work no
-straight way leads out of the section any more). Heat, cleanliness, measuring and safety have no
-witness in a section.
+straight way leads out of the section any more). What rides on a part belongs to its step. Heat,
+cleanliness, measuring and safety have no witness in a section.
 """
 
 from __future__ import annotations

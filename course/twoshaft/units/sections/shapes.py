@@ -1,6 +1,7 @@
 """The shapes section: where every part lies and what form it has. Geometry, never a drawing.
 
-z runs along the shafts from the joint face of the clutch housing, above zero towards the rear end.
+z runs along the shafts from the joint face of the clutch housing, or from the front of a case that
+is split along them, above zero towards the rear end.
 A view folds its plane through its axes, one below the other; *across* counts in that plane from
 the solid's axis, above zero towards the next axis of the view. Sizes that another section knows
 are referred to; what is left out is filled in from usual proportions.

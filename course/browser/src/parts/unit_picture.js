@@ -27,7 +27,7 @@ export function unitPicture(
   });
   frame.innerHTML = svg;
   const drawing = /** @type {SVGSVGElement} */ (frame.querySelector("svg"));
-  const marks = /** @type {SVGGElement} */ (drawing.querySelector(".tsu-marks"));
+  const marks = /** @type {SVGGElement | null} */ (drawing.querySelector(".tsu-marks"));
   // the frame speaks for the picture; what is where stands below it in words
   drawing.setAttribute("aria-hidden", "true");
   drawing.dataset.grow ??= "2"; // its words stand far apart
@@ -75,7 +75,9 @@ export function unitPicture(
   }
   /** @param {string} part */
   function box(part) {
-    const inMarks = /** @type {SVGGElement[]} */ (findAll(marks, `[data-part="${part}"]`));
+    const inMarks = /** @type {SVGGElement[]} */ (
+      marks ? findAll(marks, `[data-part="${part}"]`) : [] // parts apart have none
+    );
     const boxes = [...(groups.get(part) ?? []), ...inMarks].map((node) => {
       const { x, y, width, height } = node.getBBox();
       const [dx, dy] = shifts.get(node) ?? [0, 0];
@@ -199,7 +201,7 @@ export function unitPicture(
           for (const look of LOOKS) node.classList.toggle(`tsu-${look}`, looks[part] === look);
         }
       }
-      marks.innerHTML = state.marks;
+      if (marks) marks.innerHTML = state.marks;
       if (chosen >= 0) said.textContent = tell(chosen);
     },
   };

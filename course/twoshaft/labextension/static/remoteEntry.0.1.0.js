@@ -256,8 +256,8 @@ jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-note
 "twoshaftReleased")||"[]"),a=r?Be(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
 collapseRight?.(),at(),Ot(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{
 !r&&b.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}
-function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=d102750f7ef4d08c`);globalThis.twoshaftScreens.
-set("d102750f7ef4d08c",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("d102750f7ef4d08c"),console.warn(`${T}: the scr\
+function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=1f21fad0e52ca3d7`);globalThis.twoshaftScreens.
+set("1f21fad0e52ca3d7",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("1f21fad0e52ca3d7"),console.warn(`${T}: the scr\
 eens could not be loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

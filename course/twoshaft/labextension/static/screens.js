@@ -746,8 +746,8 @@ art",class:"ts-box ts-before"},[["","no part chosen"],...e.map(([y,v])=>[y,v])])
 `min(100%, ${Math.round(a*h/g)}px)`:"100%",b=new WeakMap,L=-1,T=0,S={},I=y=>{let v=S[y];return v==="absent"?" Not there \
 yet.":v==="bench"?" On the bench.":v==="lit"?" In hand.":""},x=y=>`${e[y][1]}. ${e[y][2]}${I(e[y][0])}`;function N(y){for(let B of Q(
 i,".tsu-chosen"))B.classList.remove("tsu-chosen");L=y;let v=y<0?"":e[y][0];p.value=v,f.textContent=y<0?F:x(y);for(let B of d.
-get(v)??[])B.classList.add("tsu-chosen");y>=0&&w(v),r(v)}function C(y){let v=Q(u,`[data-part="${y}"]`),B=[...d.get(y)??[],
-...v].map(V=>{let{x:Lt,y:W,width:Y,height:J}=V.getBBox(),[pt,mt]=b.get(V)??[0,0];return{x:Lt+pt,y:W+mt,width:Y,height:J}}),
+get(v)??[])B.classList.add("tsu-chosen");y>=0&&w(v),r(v)}function C(y){let v=u?Q(u,`[data-part="${y}"]`):[],B=[...d.get(
+y)??[],...v].map(V=>{let{x:Lt,y:W,width:Y,height:J}=V.getBBox(),[pt,mt]=b.get(V)??[0,0];return{x:Lt+pt,y:W+mt,width:Y,height:J}}),
 H=Math.min(...B.map(V=>V.x)),U=Math.max(...B.map(V=>V.x+V.width)),ot=Math.min(...B.map(V=>V.y)),$t=Math.max(...B.map(V=>V.
 y+V.height));return{x:(H+U)/2,y:(ot+$t)/2}}let w=y=>$(C(y));function $(y){let v=i.getBoundingClientRect().width/i.viewBox.
 baseVal.width,[B,H]=[y.x*v,y.y*v],{scrollLeft:U,scrollTop:ot,clientWidth:$t,clientHeight:V}=c;(B<U+40||B>U+$t-40)&&(c.scrollLeft=
@@ -766,8 +766,8 @@ F;let z=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Part ",p),at("−
 Larger"),j),P=n("details",{class:"ts-unit-words"},n("summary",{},"What is where, in words"),n("p",{},s));return m(0),{nodes:[
 z,f,c,P],choose:p,drawing:i,frame:c,look(y){d.get(y)?.length&&w(y)},moveTo:$,shift(y,[v,B]){b.set(y,[v,B]),y.setAttribute(
 "transform",`translate(${v.toFixed(1)} ${B.toFixed(1)})`)},show(y){S=y.looks;for(let[v,B]of d)for(let H of B)for(let U of po)
-H.classList.toggle(`tsu-${U}`,S[v]===U);u.innerHTML=y.marks,L>=0&&(f.textContent=x(L))}}}function Ms(t,e){return Math.abs(
-t.y-e.y)+2*Math.abs(t.x-e.x)}function Os(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ts({model:t,el:e}){let s=n(
+H.classList.toggle(`tsu-${U}`,S[v]===U);u&&(u.innerHTML=y.marks),L>=0&&(f.textContent=x(L))}}}function Ms(t,e){return Math.
+abs(t.y-e.y)+2*Math.abs(t.x-e.x)}function Os(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ts({model:t,el:e}){let s=n(
 "p",{class:"ts-finding"}),o=n("p",{class:"ts-happened",role:"status"}),a=n("p",{class:"ts-hint"}),r=Ft(t),c=zt(t.get("pi\
 cture")),i=n("p",{class:"ts-hint",role:"status"}),u=n("dl",{class:"ts-facts"}),d=n("div",{class:"ts-ready"}),l=n("select",
 {class:"ts-box ts-before","aria-label":"A step that is not ready"}),f=n("input",{type:"text",inputmode:"numeric",size:"3",
@@ -906,7 +906,7 @@ map(m=>({group:m,mover:Number(m.dataset.move),view:String(m.dataset.view)})),h=Q
 ...l.movers.map(({words:m})=>n("li",{},m))),N(),I(g)}let w=st({model:t,el:e},{kind:"rig"});return w.show(w.asks("How do \
 these parts go together?",{first:d.box,begin:"move the slider",who:""}),w.alert,s,n("div",{class:"ts-apart"},n("div",{class:"\
 ts-apart-tools"},u.row,d.row,n("div",{class:"ts-tools"},at("One in",()=>S(1),"One part more in place"),at("One out",()=>S(
--1),"One part less in place")),L,o,r,c.node),a)),w.follow("change:picture",C),w.follow("change:space",N),C(),()=>{b?.close(),
+-1),"One part less in place")),L,o,c.node,r),a)),w.follow("change:picture",C),w.follow("change:space",N),C(),()=>{b?.close(),
 c.close(),w.close()}}function Ks({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("p",{class:"tsj-happened",role:"status"}),
 r=n("div",{class:"tsj-drawing"});r.innerHTML=s.drawing;let c=n("div",{class:"tsj-bars"}),i=Q(r,"[data-bolt]"),u=ct("torq\
 ue"),d=n("input",{id:u,type:"range",min:10,max:100,step:5,oninput:()=>p()});d.value="100";let l=n("output",{class:"tsj-f\

@@ -15,6 +15,7 @@
 
 # %% tags=["setup"]
 from twoshaft.jobsheet import open_sheet
+from twoshaft.models.shift import stopped_also
 from twoshaft.plots.tables import given_table
 
 sheet = open_sheet("shift-and-lockout")
@@ -43,7 +44,7 @@ where = "07-shift-and-lockout"
 # %% tags=["rig"]
 given_table("What must be proven", ["what", "on this unit"],
             [("at the start", "the lever stands in neutral, in the middle gate plane"),
-             ("must be stopped", f"{given.lockout.earlier} straight into {given.lockout.later}")])
+             ("must be stopped", f"{given.lockout.earlier} straight into {given.lockout.later}" + stopped_also(unit.shift, given.lockout.earlier, given.lockout.later))])
 
 # %% tags=["form"]
 sheet.form(

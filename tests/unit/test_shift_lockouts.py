@@ -46,6 +46,28 @@ def test_two_lockouts_of_different_kinds_each_do_their_part(six):
     assert verdicts(section, "collar-stuck") == ["holds", "fails"]
 
 
+def test_the_proof_of_each_lockout_can_be_had_in_full(six, four):
+    for unit in (six, four):
+        section = unit.shift
+        sound = shift.fitted(section)
+        faulty = [shift.fitted(section, [one.id]) for one in section.misbuilds]
+        for block in section.must_block:
+            test = shift.lockout_test(sound, block.earlier, block.later, faulty)
+            assert test.faulty and shift.try_out(test, test.model).share == 1
+
+
+def test_a_lockout_that_the_collar_would_hide_is_tried_with_the_collar_lifted(six):
+    section = six.shift
+    sound, bare = shift.fitted(section), shift.fitted(section, ["lockout-plate-missing"])
+    test = shift.lockout_test(sound, "first", "reverse", [bare])
+    moves = list(test.model)
+    assert moves.index("turn:high") < moves.index("lift") < moves.index("turn:low")
+    left_down = [move for move in moves if move != "lift"]
+    assert shift.try_out(test, left_down[:3]).done["shown"] is False
+    assert shift.stopped_also(section, "first", "reverse").endswith("lifted too")
+    assert shift.stopped_also(section, "second", "reverse") == ""
+
+
 def test_two_at_once_each_stop_the_same_shift(six):
     both = MustBlock(earlier="first", later="reverse")  # with the collar down
     assert shift.what_stops(six.shift, both).devices == (("lockout-plate",), ("collar-stop",))

@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from twoshaft.models import joint
-from twoshaft.models.shift import gate_plan, hand_moves
+from twoshaft.models.shift import gate_plan, hand_moves, stopped_also
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.faults import FinalCheck
@@ -512,9 +512,10 @@ def _proofs(job: Job) -> Iterator[Ask]:
         return
     for id, block in blocks_of(job).items():
         name = f"Lockout from {block.earlier} to {block.later}"
+        also = stopped_also(job.unit.shift, block.earlier, block.later)
         moves = [[move.code, move.label] for move in hand_moves(job.unit.shift)]
         spec = FieldSpec(
-            f"proof-{id}", "path", f"{name}: which moves prove it by hand?",
+            f"proof-{id}", "path", f"{name}{also}: which moves prove it by hand?",
             {"moves": moves, "plan": gate_plan(job.unit.shift), "most": PROOF_MOVES},
         )  # fmt: skip
         yield Ask(spec.name, "proof", step, id, name, (spec,))

@@ -49,6 +49,7 @@ MAY = {
     "grader/twoshaft_grader/kit/pack.py: ZipFile": "packs into memory",
     "course/twoshaft/kernels.py: open": "reads and writes nowhere (the null device)",
     "course/twoshaft/plots/figure.py: savefig": "draws into memory",
+    "course/twoshaft/units/definitions.py: rename": "lets a whole folder of the environment be there",
 }
 _WRITES = {
     "write_text", "write_bytes", "replace", "rename", "renames", "mkstemp", "NamedTemporaryFile",

@@ -250,26 +250,27 @@ nt);outline-offset:-3px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left]{padding
 twoshaft-side=left] .jp-RenderedHTMLCommon>:is(p,ul,ol){margin-block:0 8px}.twoshaft-wide .jp-Cell[data-twoshaft-side=le\
 ft] .jp-RenderedHTMLCommon>h2{margin-block:8px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left] table.given{margin-block\
 :0 4px}.twoshaft-wide .jp-Cell[data-twoshaft-side=left] table.given :is(caption,th,td){padding-block:2px}.twoshaft-wide \
-.jp-Cell[data-twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .\
-jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>:is(svg,img\
-){max-width:none}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&Te(s);let c=JSON.parse(t.getOption(
-"twoshaftReleased")||"[]"),a=r?Be(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.
-collapseRight?.(),at(),Ot(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{
-!r&&b.path!==i||(u.toggleClass("twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}
-function Ce(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=1f21fad0e52ca3d7`);globalThis.twoshaftScreens.
-set("1f21fad0e52ca3d7",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("1f21fad0e52ca3d7"),console.warn(`${T}: the scr\
-eens could not be loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");
-!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
-document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&
-e.close()})}async function Be(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.
-json()).cells)n.add(s)}catch(o){console.warn(`${T}: the list of released cells could not be read`,o)}return n}function Ft(t){
-return new Promise((e,n)=>{let o=()=>{t.isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},
-s=r=>{t.statusChanged.disconnect(o),t.disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}
-async function Ut(t,e,n){let o=t.sessionContext;for(let s=0;s<Ae;s+=1){await Ft(o);let r=_(t,e).filter(({model:c})=>c.executionCount===
-null);if(!r.length)return;let i=r.filter(({model:c})=>kt(c));for(let c of[i,r.filter(a=>!i.includes(a))])if(c.length&&(await n.
-runCells(t.content,c,o),c.some(K)))return;await new Promise(c=>setTimeout(c,Pt))}}var ve=({model:t})=>t.executionCount===
-null&&t.executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function It(t){
-if(t.isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
+.jp-Cell[data-twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:1000px){.twoshaft-notebook \
+.jp-RenderedHTML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>img{max-wi\
+dth:none}}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHTML figure>svg{max-width:none}}.twoshaft-desk-notebook\
+ .jp-NotebookPanel-toolbar{display:none}`)),r&&Te(s);let c=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?Be(o,c):
+Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),at(),Ot(s.shell),r&&
+(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{!r&&b.path!==i||(u.toggleClass(
+"twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}function Ce(t){globalThis.
+twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=5ce06b67a67e9586`);globalThis.twoshaftScreens.set("5ce06b67a67\
+e9586",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("5ce06b67a67e9586"),console.warn(`${T}: the screens could not b\
+e loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.
+metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.
+addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}
+async function Be(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.json()).
+cells)n.add(s)}catch(o){console.warn(`${T}: the list of released cells could not be read`,o)}return n}function Ft(t){return new Promise(
+(e,n)=>{let o=()=>{t.isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},s=r=>{t.statusChanged.
+disconnect(o),t.disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}async function Ut(t,e,n){
+let o=t.sessionContext;for(let s=0;s<Ae;s+=1){await Ft(o);let r=_(t,e).filter(({model:c})=>c.executionCount===null);if(!r.
+length)return;let i=r.filter(({model:c})=>kt(c));for(let c of[i,r.filter(a=>!i.includes(a))])if(c.length&&(await n.runCells(
+t.content,c,o),c.some(K)))return;await new Promise(c=>setTimeout(c,Pt))}}var ve=({model:t})=>t.executionCount===null&&t.
+executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function It(t){if(t.
+isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
 n.toggleClass("twoshaft-quiet",O(n.model)),n.toggleClass("twoshaft-if-missing",v(n.model).includes(Se)),n.toggleClass("t\
 woshaft-shows",v(n.model).some(o=>ke.includes(o)))}async function Me(t,e,n){await e.ready,!(t.isDisposed||!J(t))&&(M(e.path).
 kind!=="start"&&vt(t),Dt(t,o=>{$t(o),Ht(o)}),_t(t),await ct(t,e,n))}function He(t,e){let n=N(t),o=(i,c)=>{c==="completed"&&

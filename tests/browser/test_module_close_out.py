@@ -43,7 +43,9 @@ def test_a_chart_is_read_and_the_answer_saved_reopened_and_marked(learner, wait_
 def test_rigs_answer_to_keys(learner, wait_until, screenshot, dark):
     look = "dark" if dark else "light"
     page = learner.lesson(live=6, dark=dark)
-    rigs = page.locator(".jp-NotebookPanel:not(.lm-mod-hidden) .twoshaft", has=page.locator("svg"))
+    rigs = page.locator(
+        ".jp-NotebookPanel:not(.lm-mod-hidden) .twoshaft", has=page.locator("svg, ul.tsc-causes")
+    )
 
     def rig(name):
         return rigs.filter(has=page.get_by_role("group", name=name)).first

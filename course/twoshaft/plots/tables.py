@@ -24,7 +24,7 @@ html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8
 @container (max-width: 640px) {
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
 }
-@container (max-width: 440px) {
+@media (max-width: 700px) {
   .twoshaft table.given .sentence { min-width: 42cqi; }
 }
 """

@@ -205,11 +205,12 @@ def _opened(shift: Shift, earlier: str, later: str) -> tuple[Opening, tuple[str,
     ways = [way for way in _ways_on(shift, block) if known.issuperset(way[1])]
     direct = direct_moves(shift, earlier, later)
     down = (LOWER,) if block.lifted else ()
-    for how, moves in ways[:-1]:  # with one way there is nothing to try
-        if later in _gears(follow(mechanism(shift), (*direct, *down, *moves))[-1]):
-            break
-    else:
-        how, moves = ways[-1]
+
+    def lets_in(moves: tuple[str, ...]) -> bool:
+        return later in _gears(follow(mechanism(shift), (*direct, *down, *moves))[-1])
+
+    # With one way there is nothing to try.
+    how, moves = next((way for way in ways[:-1] if lets_in(way[1])), ways[-1])
     # What is lifted already stays up.
     return how, (tuple(code for code in moves if code != LIFT) if block.lifted else moves)
 

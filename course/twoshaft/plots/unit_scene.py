@@ -29,6 +29,7 @@ from twoshaft.models.shape import (
 )
 from twoshaft.plots import style
 from twoshaft.plots.unit_section import SECTION_CSS, box_name, hatch_patterns, hatching
+from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 WIDE_PX, TALL_PX = 700.0, 560.0
@@ -306,16 +307,20 @@ class ScenePicture:
         scale = min(max(scale, _SCALES[0]), _SCALES[1])
         return _Frame((z0, y0, z1, y1), scale, self._given.mirrored, self._given.upside)
 
+    @kept()
     def _outlined(self, part: str) -> tuple[Drawn, ...]:
         """A part as it lies; where it belongs if it does not stand there."""
-        lie = next((_lie(one) for one in self._given.lies if one.part == part), None)
-        lie = lie or lie_of(self._unit, self._given.view, part)
+        given = self._given_lie(part)
+        lie = _lie(given) if given else lie_of(self._unit, self._given.view, part)
         return lying(self._unit, self._given.view, [lie])[part]
+
+    def _given_lie(self, part: str) -> Any:
+        return next((one for one in self._given.lies if one.part == part), None)
 
     def _felt(self, part: str) -> str:
         own, view = self._outlined(part), self._given.view
         home = lie_of(self._unit, view, part)
-        lie = next((one for one in self._given.lies if one.part == part), None)
+        lie = self._given_lie(part)
         left = "rear" if self._given.mirrored else "front"
         z0, _, z1, _ = self._frame.window
         where = place_felt(own, self._rows, (z0, z1), self._given.mirrored)

@@ -89,6 +89,22 @@ def test_simulator_steps_on_and_back_and_jumps(unit):
     assert rig.finding == "The unit is built in 10 minutes, and nothing had to wait."
 
 
+def test_simulator_knows_how_the_unit_stands_a_step_back_and_a_step_on(unit):
+    rig = build_simulator(unit, ["s01", "s00", "s02", "s03", "s04"])
+    assert list(rig.near) == ["1"]
+    for by in (1, 1, 1, 1, 1, -1, -1):
+        before = rig.near
+        say(rig, type="move", by=by)
+        assert rig.view["build"] == before[str(rig.view["position"])]
+    say(rig, type="go", position=5)
+    assert list(rig.near) == ["4"]
+    say(rig, type="go", position=1)
+    say(rig, type="take", step="s00")
+    before = rig.near["3"]
+    say(rig, type="move", by=1)
+    assert rig.view["position"] == 3 and rig.view["build"] == before
+
+
 def test_simulator_refuses_what_cannot_be_done(unit):
     rig = build_simulator(unit, ["s01", "s00", "s02", "s03", "s04"])
     say(rig, type="go", position=1)

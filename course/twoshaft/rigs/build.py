@@ -41,6 +41,7 @@ class BuildSimulator(Screen):
 
     picture = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
+    near = traitlets.Dict().tag(sync=True)
     pictured = traitlets.Dict().tag(sync=True)
 
     def __init__(
@@ -56,6 +57,7 @@ class BuildSimulator(Screen):
         super().__init__(
             picture=picture_of(self.drawn),
             view=self._look(),
+            near=self._near(),
             pictured=pictured(self.photographs),
         )
 
@@ -70,6 +72,7 @@ class BuildSimulator(Screen):
         elif message.get("type") == "take" and message.get("step") in self.task.number:
             self._take(message["step"])
         self.view = self._look()
+        self.near = self._near()
 
     def _go(self, position: int) -> None:
         self.position = max(0, min(len(self.sequence), position))
@@ -92,23 +95,29 @@ class BuildSimulator(Screen):
             "position": self.position,
             "count": len(self.sequence),
             "next": task.label(coming[0]) if coming else "",
-            "in_hand": self._in_hand(),
+            "in_hand": self._in_hand(self.position),
             "happened": self._happened(bench, tried),
-            "build": build_state(self.drawn, self._shown(bench)),
+            "build": build_state(self.drawn, self._shown(bench, self.position)),
             "finding": self._finding(bench),
             "facts": self._facts(bench),
             "ready": task.labelled(bench.ready),
             "waiting": task.labelled(step for step in left if step not in bench.ready),
         }
 
-    def _shown(self, bench: Snapshot) -> BuildShown:
-        """The unit as it stands, with the next step of the order in hand."""
-        done = [id for step in bench.done for id in self._members[step]]
-        return build_shown(self.drawn, done, self._in_hand())
+    def _near(self) -> dict[str, Any]:
+        """How the unit stands one step back and one step on, so that the page shows it at once."""
+        places = (k for k in (self.position - 1, self.position + 1) if 0 <= k <= len(self.sequence))
+        benches = ((k, snapshot(self.task, self.sequence[:k])) for k in places)
+        return {str(k): build_state(self.drawn, self._shown(bench, k)) for k, bench in benches}
 
-    def _in_hand(self) -> list[str]:
-        """The operations of the next step of the order."""
-        coming = self.sequence[self.position : self.position + 1]
+    def _shown(self, bench: Snapshot, position: int) -> BuildShown:
+        """The unit as it stands at a place of the order, with the step that follows in hand."""
+        done = [id for step in bench.done for id in self._members[step]]
+        return build_shown(self.drawn, done, self._in_hand(position))
+
+    def _in_hand(self, position: int) -> list[str]:
+        """The operations of the step that follows a place of the order."""
+        coming = self.sequence[position : position + 1]
         return [id for step in coming for id in self._members[step]]
 
     def _happened(self, bench: Snapshot, tried: list[str]) -> str:
@@ -175,7 +184,7 @@ class BuildSimulator(Screen):
 
     def _figure(self) -> str:
         bench = snapshot(self.task, self.sequence[: self.position])
-        return unit_figure(self.drawn, self.finding, self._shown(bench))
+        return unit_figure(self.drawn, self.finding, self._shown(bench, self.position))
 
     def plain_copy(self) -> str:
         """The bench as HTML."""

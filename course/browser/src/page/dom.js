@@ -236,11 +236,14 @@ export function itemsOf(texts) {
  *
  * @param {(Node | null | undefined | false)[]} picture
  * @param {(Node | null | undefined | false)[]} work
+ * @param {"" | "even" | "wide" | "widest" | "list"} [share] what of the room the picture takes; a
+ *   list of work goes below what is beside it
  */
-export const beside = (picture, work) =>
+export const beside = (picture, work, share = "") =>
   make(
     "div",
-    { class: "ts-beside" },
+    // a class, since a rule that asks what stands inside has all of it styled anew at each change
+    { class: `ts-beside ${share && `ts-beside-${share}`}` },
     make("div", {}, ...there(picture)),
     make("div", {}, ...there(work)),
   );

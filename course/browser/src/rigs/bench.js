@@ -50,7 +50,7 @@ export function renderBench({ model, el }) {
       begin: "choose a step and move it up or down",
     }),
     screen.alert,
-    beside([list.element], [finding, cost, own.node]),
+    beside([list.element], [finding, cost, own.node], "list"),
   );
   function show() {
     const judged = model.get("judged");

@@ -1,5 +1,6 @@
 // Build simulator: step through an order and watch the bench.
 
+/** @import { State } from "../parts/unit_picture.js" */
 /** @import { Render } from "../types.js" */
 
 import { beside, factRows, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
@@ -43,8 +44,14 @@ export function renderSimulator({ model, el }) {
     },
   });
   const of = make("span");
+  let position = 0;
   /** @param {number} by */
-  const move = (by) => screen.send({ type: "move", by });
+  function move(by) {
+    position += by;
+    const build = model.get("near")[position];
+    if (build) paint(build);
+    screen.send({ type: "move", by });
+  }
   /** @param {number} position */
   const go = (position) => screen.send({ type: "go", position });
   const back = namedButton("Back", () => move(-1), "One step back");
@@ -114,16 +121,29 @@ export function renderSimulator({ model, el }) {
     ]),
   );
 
+  let painted = "";
+  /**
+   * The page knows how the unit stands beside where it is, and shows it before the kernel answers.
+   *
+   * @param {State} build
+   */
+  function paint(build) {
+    const key = JSON.stringify(build);
+    if (key === painted) return;
+    painted = key;
+    picture.show(build);
+    inPicture.textContent = build.words;
+  }
   function show() {
     const view = model.get("view");
+    position = view.position;
     finding.textContent = view.finding;
     happened.textContent = view.happened;
     next.textContent = view.next
       ? `Next in this order: ${view.next}`
       : "This is the end of the order.";
-    inPicture.textContent = view.build.words;
     own.show("operation", view.in_hand);
-    picture.show(view.build);
+    paint(view.build);
     facts.replaceChildren(...factRows(view.facts));
     const held = ready.contains(document.activeElement);
     ready.replaceChildren(

@@ -222,7 +222,7 @@ export function renderGears({ model, el }) {
         make("span", {}, "Engage: "),
         ...gears,
       ),
-    ...(plan.closed ? work : [beside([picture], work)]),
+    ...(plan.closed ? work : [beside([picture], work, "wide")]),
     make(
       "p",
       { class: "ts-hint tsw-say" },

@@ -70,7 +70,7 @@ export function renderHazards({ model, el }) {
     // Where nothing is judged, the task has said it: the place looked at is to stay in sight.
     lookingOnly ? null : finding,
     lookingOnly ? null : keys,
-    beside([picture], [box, !lookingOnly && tools]),
+    beside([picture], [box, !lookingOnly && tools], "widest"),
     lookingOnly ? keys : null,
   );
 

@@ -148,6 +148,7 @@ export function renderSealant({ model, el }) {
           ...[pad.empty, pad.list],
         ),
       ],
+      "even",
     ),
   );
 

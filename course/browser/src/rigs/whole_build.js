@@ -55,7 +55,14 @@ export function renderWholeBuild({ model, el }) {
   });
   const stage = make(
     "select",
-    { class: "ts-box ts-stage-choice", "aria-label": "Stage", onchange: () => paintSteps() },
+    {
+      class: "ts-box ts-stage-choice",
+      "aria-label": "Stage",
+      onchange: () => {
+        paintSteps();
+        showRow();
+      },
+    },
     ...optionsOf(plan.stages.map(([id, name]) => [id, name])),
   );
   const own = photographs(model);
@@ -196,6 +203,7 @@ export function renderWholeBuild({ model, el }) {
     stage.value = stageOf(plan.stages, step) ?? stage.value;
     row = step;
     paintSteps();
+    showRow();
     focusOn(step);
   }
   /** @param {KeyboardEvent} event */
@@ -229,41 +237,55 @@ export function renderWholeBuild({ model, el }) {
     const mine = stepsOf(plan.stages, stage.value);
     if (row === null || !mine.includes(row)) row = mine.find(isOpen) ?? mine[0];
     const inHand = model.get("hand").step;
+    const rows = mine.map(rowOf);
+    if (rows[0] !== steps.firstElementChild) steps.replaceChildren(...rows);
     const now = JSON.stringify([stage.value, mine.map(stateOf), inHand]);
-    if (now === listed) {
-      for (const node of rowNodes()) node.tabIndex = node.dataset.step === row ? 0 : -1;
-      return;
-    }
+    for (const node of rows) node.tabIndex = node.dataset.step === row ? 0 : -1;
+    if (now === listed) return;
     listed = now;
-    const held = rowNodes().find((node) => node === document.activeElement)?.dataset.step;
-    steps.replaceChildren(...mine.map((step) => rowOf(step, inHand)));
-    if (held) focusOn(held);
-    const current = rowNodes().find((node) => node.dataset.step === (inHand ?? row));
+    for (const node of rows) dressRow(node, inHand);
+    toRow = inHand ?? row ?? "";
+  }
+  let toRow = ""; // the row that is to come into sight
+  function showRow() {
+    const current = toRow && rowNodes().find((node) => node.dataset.step === toRow);
+    toRow = "";
     if (current) steps.scrollTop = current.offsetTop - steps.offsetTop - current.offsetHeight;
   }
-  /**
-   * @param {string} step
-   * @param {string | undefined} inHand
-   */
-  function rowOf(step, inHand) {
-    const { sign, word } = stateOf(step);
-    return make(
+  /** A step's row stays the same one: what is drawn in it is styled and laid out once. @type {Map<string, HTMLElement>} */
+  const knownRows = new Map();
+  /** @param {string} step */
+  function rowOf(step) {
+    const known = knownRows.get(step);
+    if (known) return known;
+    const node = make(
       "button",
       {
         type: "button",
-        class: `ts-button ts-buildstep ts-buildstep-${word}`,
         "data-step": step,
-        tabindex: step === row ? "0" : "-1",
-        "aria-current": step === inHand ? "step" : false,
-        "aria-label": `${plan.labels[step]}: ${word}`,
         onclick: () => {
           row = step;
           take("list", step);
         },
       },
       thumbOf(step),
-      make("span", {}, shape(sign), plan.labels[step]),
+      make("span", {}),
     );
+    knownRows.set(step, node);
+    return node;
+  }
+  /**
+   * @param {HTMLElement} node
+   * @param {string | undefined} inHand
+   */
+  function dressRow(node, inHand) {
+    const step = String(node.dataset.step);
+    const { sign, word } = stateOf(step);
+    node.className = `ts-button ts-buildstep ts-buildstep-${word}`;
+    node.setAttribute("aria-label", `${plan.labels[step]}: ${word}`);
+    if (step === inHand) node.setAttribute("aria-current", "step");
+    else node.removeAttribute("aria-current");
+    node.lastElementChild?.replaceChildren(shape(sign), plan.labels[step]);
   }
 
   // ---- parts in the hand
@@ -280,12 +302,8 @@ export function renderWholeBuild({ model, el }) {
   }
   /** @type {(() => void)[]} */
   const letGoes = [];
-  /** @type {Map<string, HTMLElement>} */
-  const thumbs = new Map();
   /** @param {string} step */
   function thumbOf(step) {
-    const known = thumbs.get(step);
-    if (known) return known;
     const svg = drawn(step, 44, 30);
     const node = make("span", { class: "ts-thumb" }, svg ?? "");
     if (svg && plan.tray[step].moves) {
@@ -295,7 +313,6 @@ export function renderWholeBuild({ model, el }) {
         () => svg,
       );
     }
-    thumbs.set(step, node);
     return node;
   }
   /**
@@ -482,13 +499,13 @@ export function renderWholeBuild({ model, el }) {
     const view = model.get("view");
     /** @type {string[]} */
     const said = view.told;
+    paintHand(); // first: what held the keyboard goes, and the browser then styles all that has changed
     finding.textContent = view.finding;
     status.textContent = view.status;
     status.hidden = !view.status;
     if (told.textContent !== said.join("")) {
       told.replaceChildren(...said.map((text) => make("p", {}, text)));
     }
-    paintHand();
     paintSteps();
     for (const [name, one] of views) one.show(view.states[name], view.turn);
     showHeld();
@@ -502,6 +519,9 @@ export function renderWholeBuild({ model, el }) {
     record.innerHTML = view.record;
     details.open = Boolean(view.record);
     el.setAttribute("aria-busy", String(view.turn < turn));
+    // what asks where things are comes after all that moves them: the page is laid out once
+    showRow();
+    bringIntoSight(view);
     if (!focusAt || view.turn < focusAt.turn) return;
     const { focus } = focusAt;
     focusAt = null;
@@ -519,16 +539,19 @@ export function renderWholeBuild({ model, el }) {
       picture.show(view.build);
       inPicture.textContent = view.build.words;
     }
+  }
+  /** @param {any} view */
+  function bringIntoSight(view) {
     /** @type {Hand} */
     const { step, operations } = model.get("hand");
     const tool = view.build.tool;
     const at = `${step} ${tool ?? ""}`;
     if (step === undefined || at === lookedAt) return;
     lookedAt = at;
-    own.show("operation", operations);
     const [first] = plan.tray[step]?.parts ?? [];
     if (tool) picture.moveTo({ x: tool[0], y: tool[1] });
     else if (first) picture.look(first);
+    own.show("operation", operations);
   }
   /** @param {string[]} done */
   function showDone(done) {

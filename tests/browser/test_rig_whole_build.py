@@ -301,3 +301,17 @@ def test_a_finger_carries_a_part_in_a_narrow_window_and_in_forced_colours(lab, s
     held = page.locator(f"{RIG} .ts-held-frame svg")
     held.wait_for()
     screenshot(page, "whole-build-by-finger")
+    magnet = f"{RIG} .ts-build-unit [data-part=magnet]"
+    hand = held.bounding_box()
+    assert page.evaluate(PLACE, [magnet])[1] > 844, "it is not in sight yet"
+    page.mouse.move(hand["x"] + hand["width"] / 2, hand["y"] + hand["height"] / 2)
+    page.mouse.down()
+    page.mouse.move(195, 835, steps=4)
+    until(page, lambda: page.evaluate(PLACE, [magnet])[1] < 780)
+    page.mouse.move(195, 500)
+    until(page, lambda: page.evaluate(PLACE, [magnet]) == page.evaluate(PLACE, [magnet]))
+    place = page.evaluate(PLACE, [magnet])
+    page.mouse.move(*place, steps=3)
+    screenshot(page, "whole-build-carried-on")
+    drop(page)
+    until(page, lambda: "1 of 3" in page.locator(f"{RIG} .ts-finding").inner_text())

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import test from "node:test";
-import { placeAt, turned } from "../src/logic/placing.js";
+import { placeAt, pulled, turned } from "../src/logic/placing.js";
 
 /** @type {Record<string, import("../src/logic/placing.js").Box[]>} */
 const BOXES = {
@@ -28,4 +28,13 @@ test("turning goes through every way and comes round", () => {
   assert.equal(turned(["a", "b", "c"], undefined), "a");
   assert.equal(turned(["a", "b", "c"], "a"), "b");
   assert.equal(turned(["a", "b", "c"], "c"), "a");
+});
+
+test("a hand near an edge, or beyond it, moves what it carries over; in the middle it does not", () => {
+  const box = { left: 0, top: 100, right: 400, bottom: 500 };
+  assert.deepEqual(pulled([200, 300], box), [0, 0]);
+  assert.deepEqual(pulled([200, 110], box), [0, -1]);
+  assert.deepEqual(pulled([390, 600], box), [1, 1]);
+  assert.deepEqual(pulled([40, 140], box), [0, 0]);
+  assert.deepEqual(pulled([9, 15], { left: 0, top: 0, right: 40, bottom: 30 }), [-1, 0]);
 });

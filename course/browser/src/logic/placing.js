@@ -43,3 +43,22 @@ export function placeAt(at, boxes, own) {
  */
 export const turned = (answers, now) =>
   answers[(now === undefined ? 0 : answers.indexOf(now) + 1) % answers.length];
+
+/** How near the edge of what is moved a carrying hand moves it on [px]. */
+const EDGE = 36;
+
+/**
+ * Which way a box is to be moved so that a hand near its edge comes further: -1, 0 or 1 each.
+ *
+ * @param {readonly [number, number]} at
+ * @param {{ left: number, top: number, right: number, bottom: number }} box
+ * @returns {[across: number, down: number]}
+ */
+export function pulled([x, y], { left, top, right, bottom }) {
+  /** @param {number} one @param {number} from @param {number} to */
+  const way = (one, from, to) => {
+    const edge = Math.min(EDGE, (to - from) / 4);
+    return one < from + edge ? -1 : one > to - edge ? 1 : 0;
+  };
+  return [way(x, left, right), way(y, top, bottom)];
+}

@@ -2,9 +2,26 @@
 
 /** @import { Box } from "../logic/placing.js" */
 
+import { pulled } from "../logic/placing.js";
 import { draw, findAll, make } from "../page/dom.js";
 
 const FAR = 6; // a hand that moves less than this has only pressed [px]
+const PULL = 12; // what a carrying hand at an edge moves the page by, each time it is painted [px]
+
+/**
+ * What can be moved so that more of a picture is seen: its frame, and all that the frame stands in.
+ *
+ * @param {Element | null} from
+ */
+function movable(from) {
+  const found = [];
+  for (let node = from; node; node = node.parentElement) {
+    const { overflowX, overflowY } = getComputedStyle(node);
+    const moves = /** @param {string} how */ (how) => how === "auto" || how === "scroll";
+    if (moves(overflowX) || moves(overflowY)) found.push(node);
+  }
+  return found;
+}
 
 /**
  * A small drawing.
@@ -65,6 +82,24 @@ export function carried(handle, { drawing, held, begin = () => {}, drop }) {
   /** @type {HTMLElement | null} */
   let ghost = null;
   let dropped = false;
+  /** @type {[number, number]} */
+  let at = [0, 0];
+  /** @type {Element[]} */
+  let boxes = [];
+  /** What is carried is drawn where the hand is; at an edge the page goes on below it. */
+  function pull() {
+    if (!ghost) return;
+    const [frame] = boxes;
+    for (const box of boxes) {
+      const edges = box.getBoundingClientRect();
+      const [across, down] = pulled(at, edges);
+      const inside =
+        at[0] >= edges.left && at[0] <= edges.right && at[1] >= edges.top && at[1] <= edges.bottom;
+      if (box === frame && !inside) continue; // the picture itself is moved by a hand that is over it
+      box.scrollBy(box === frame ? across * PULL : 0, down * PULL);
+    }
+    requestAnimationFrame(pull);
+  }
   handle.classList.add("ts-carry");
   // What is taken may be drawn anew meanwhile, so the page listens, not the handle.
   /** @param {boolean} on */
@@ -106,7 +141,10 @@ export function carried(handle, { drawing, held, begin = () => {}, drop }) {
       ghost = make("div", { class: "twoshaft ts-ghost", "aria-hidden": "true" }, copy);
       document.body.append(ghost);
       begin();
+      boxes = movable(drawing.parentElement);
+      requestAnimationFrame(pull);
     }
+    at = [event.clientX, event.clientY];
     ghost.style.left = `${event.clientX}px`;
     ghost.style.top = `${event.clientY}px`;
   }

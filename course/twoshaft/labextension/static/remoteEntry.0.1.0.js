@@ -257,8 +257,8 @@ dth:none}}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHTML figure>svg
 Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),at(),Ot(s.shell),r&&
 (s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{!r&&b.path!==i||(u.toggleClass(
 "twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}function Ce(t){globalThis.
-twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=1fec389ed5ccaee0`);globalThis.twoshaftScreens.set("1fec389ed5c\
-caee0",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("1fec389ed5ccaee0"),console.warn(`${T}: the screens could not b\
+twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=a48171a9fcac07d9`);globalThis.twoshaftScreens.set("a48171a9fca\
+c07d9",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("a48171a9fcac07d9"),console.warn(`${T}: the screens could not b\
 e loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.
 metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.
 addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}

@@ -1,6 +1,6 @@
-var Kn="http://www.w3.org/2000/svg";function n(t,e={},...s){let o=document.createElement(t);for(let[a,r]of Object.entries(
+var Gn="http://www.w3.org/2000/svg";function n(t,e={},...s){let o=document.createElement(t);for(let[a,r]of Object.entries(
 e))typeof r=="function"?o.addEventListener(a.slice(2),r):r===!0?o.setAttribute(a,""):r!==!1&&r!=null&&o.setAttribute(a,String(
-r));return o.append(..._t(s)),o}function P(t,e={},...s){let o=document.createElementNS(Kn,t);return Wt(o,e),o.append(...s),
+r));return o.append(..._t(s)),o}function P(t,e={},...s){let o=document.createElementNS(Gn,t);return Wt(o,e),o.append(...s),
 o}function Wt(t,e){for(let[s,o]of Object.entries(e))o!=null&&t.setAttribute(s,String(o))}function G(t,e,s={}){return n("\
 button",{type:"button",class:"ts-button",onclick:e,...s},t)}function Ot(t,e){return n("select",{class:"ts-box",...t},...At(
 e))}function jt(t){return t.flatMap(([e,s])=>[n("dt",{},e),n("dd",{},s)])}function Ht(t){return n("span",{class:"ts-shap\
@@ -26,84 +26,84 @@ i.disabled=c},refused(){}}}Mt("choice",{prompt:"legend",make:(t,e,s)=>be(t,e,"ra
 l",{class:"ts-each-line",for:d},i),f=Ot({id:d},[["","choose"],...a]);return{key:c,box:f,row:n("li",{},l,f)}});for(let{box:c}of r)
 c.addEventListener("change",()=>{s(ve(r.map(({key:i,box:u})=>[i,u.value])))});return{element:n("ol",{class:"ts-each"},...r.
 map(({row:c})=>c)),show(c){let i=ke(c.value);for(let{key:u,box:d}of r)d.value=i.get(u)??""},setDisabled(c){for(let{box:i}of r)
-i.disabled=c},refused(){}}}});function Ue(t){let[e="",...s]=t.split(" "),o=e==="wipe"?0:Number(s.shift()),[a="",...r]=s;if(a!=="at")return{hand:e,size:o,
+i.disabled=c},refused(){}}}});function qe(t){let[e="",...s]=t.split(" "),o=e==="wipe"?0:Number(s.shift()),[a="",...r]=s;if(a!=="at")return{hand:e,size:o,
 side:a,place:r[0],points:null};let c=r.map(i=>{let[u,d]=i.split(",").map(Number);return[u,d]});return{hand:e,size:o,side:a,
-place:"",points:c}}function qe(t,{side:e,place:s,points:o}){return o||(e==="round"?t.holes.find(a=>a.id===s)?.ring??[]:t.
-stretches.find(a=>a.id===s)?.lines[e]??[])}function Ke(t,e){let{hand:s,size:o,side:a,place:r}=Ue(e),c=[...t.stretches,...t.
+place:"",points:c}}function Ue(t,{side:e,place:s,points:o}){return o||(e==="round"?t.holes.find(a=>a.id===s)?.ring??[]:t.
+stretches.find(a=>a.id===s)?.lines[e]??[])}function Ke(t,e){let{hand:s,size:o,side:a,place:r}=qe(e),c=[...t.stretches,...t.
 holes].find(u=>u.id===r),i=s==="wipe"?"":` ${o} mm`;return`${t.hands[s]??s}${i}${c?`, ${c.name}`:""}, ${t.sides[a]??""}`}
 function ze(t,e,s){return e==="film"?t.width:e==="bead"?s:e==="wipe"?2*t.width:1}function is(t){let e=t.trim().replace("\
 ,",".").replace(/\s*mm$/i,""),s=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return s?Number(s[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
 test(e)?Number(e):Number.NaN}function cs(t){let e=0;for(let s=1;s<t.length;s+=1)e+=Math.hypot(t[s][0]-t[s-1][0],t[s][1]-
 t[s-1][1]);return e}function ls(t,[e,s]){return t.stretches.map(({id:a,lines:r})=>({id:a,away:Math.min(...r.middle.map(([
-c,i])=>Math.hypot(c-e,i-s)))})).reduce((a,r)=>r.away<a.away?r:a).id}var zn=.4;function ds(t,e){let s=zn,o=ye(t,s);for(;o.
+c,i])=>Math.hypot(c-e,i-s)))})).reduce((a,r)=>r.away<a.away?r:a).id}var Yn=.4;function ds(t,e){let s=Yn,o=ye(t,s);for(;o.
 length>e;)s*=1.5,o=ye(t,s);return o.map(([a,r])=>[Math.round(a*10)/10,Math.round(r*10)/10])}function ye(t,e){if(t.length<
-3)return t;let[s,o]=[t[0],t[t.length-1]],a=0,r=0;for(let c=1;c<t.length-1;c+=1){let i=Gn(s,o,t[c]);i>a&&([a,r]=[i,c])}return a<=
-e?[s,o]:[...ye(t.slice(0,r+1),e).slice(0,-1),...ye(t.slice(r),e)]}function Gn(t,e,s){let[o,a]=[e[0]-t[0],e[1]-t[1]],r=Math.
-hypot(o,a)||1;return Math.abs(o*(s[1]-t[1])-a*(s[0]-t[0]))/r}var xe=14,Yn=3,Xn=.5,Vn=12,Jn=["middle","inside","outside"],$e="round ";function Zn(t){let e=[];for(let s of t.split(" ")){
-let o=e[e.length-1];o!==void 0&&o.length+s.length<Vn?e[e.length-1]=`${o} ${s}`:e.push(s)}return e}function Qn(t,e){let s=t.
+3)return t;let[s,o]=[t[0],t[t.length-1]],a=0,r=0;for(let c=1;c<t.length-1;c+=1){let i=Xn(s,o,t[c]);i>a&&([a,r]=[i,c])}return a<=
+e?[s,o]:[...ye(t.slice(0,r+1),e).slice(0,-1),...ye(t.slice(r),e)]}function Xn(t,e,s){let[o,a]=[e[0]-t[0],e[1]-t[1]],r=Math.
+hypot(o,a)||1;return Math.abs(o*(s[1]-t[1])-a*(s[0]-t[0]))/r}var xe=14,Vn=3,Jn=.5,Zn=12,Qn=["middle","inside","outside"],$e="round ";function to(t){let e=[];for(let s of t.split(" ")){
+let o=e[e.length-1];o!==void 0&&o.length+s.length<Zn?e[e.length-1]=`${o} ${s}`:e.push(s)}return e}function eo(t,e){let s=t.
 outline.map(([W])=>W),o=t.outline.map(([,W])=>W),[a,r]=[Math.min(...s)-xe,Math.max(...s)+xe],[c,i]=[Math.min(...o)-xe,Math.
 max(...o)+xe],u=r-a,d=i-c,l=([W,Y])=>`${(W-a).toFixed(1)} ${(i-Y).toFixed(1)}`,f=(W,Y)=>`M${W.map(l).join("L")}${Y?"Z":""}`,
-p=ct("face"),h=u/100,g=2.5*h,v=`font-size: calc(${g.toFixed(2)}px * var(--ts-grown, 1))`,b=2*h,C=(W,Y)=>P("pattern",{id:`${p}\
--${W}`,width:b,height:b,patternUnits:"userSpaceOnUse"},P("path",{d:Y,class:"tsp-hatch","stroke-width":h/4})),T=P("defs",
-{},C("oil",`M0 ${b}L${b} 0`),C("dirt",`M0 ${b}L${b} 0M0 0L${b} ${b}`)),L=t.cavities.map(([,W])=>f(W,!0)).join(""),I=t.islands.
-map(W=>f(W,!0)).join(""),x=f(t.outline,!0)+L,N=P("g"),E=P("g"),k=P("g"),S=P("g"),m=P("path",{class:"tsp-live",d:""}),$=P(
-"path",{class:"tsp-chosen",d:""}),j=P("path",{class:"tsp-land",d:x,"fill-rule":"evenodd"}),_=P("path",{class:"tsp-edge",
-d:x+I,"stroke-width":h/2.5}),z=([W,Y],J,ht="middle")=>{let gt={x:W-a,y:i-Y,style:v,"text-anchor":ht};return P("text",{class:"\
+p=ct("face"),h=u/100,g=2.5*h,L=`font-size: calc(${g.toFixed(2)}px * var(--ts-grown, 1))`,b=2*h,M=(W,Y)=>P("pattern",{id:`${p}\
+-${W}`,width:b,height:b,patternUnits:"userSpaceOnUse"},P("path",{d:Y,class:"tsp-hatch","stroke-width":h/4})),E=P("defs",
+{},M("oil",`M0 ${b}L${b} 0`),M("dirt",`M0 ${b}L${b} 0M0 0L${b} ${b}`)),$=t.cavities.map(([,W])=>f(W,!0)).join(""),T=t.islands.
+map(W=>f(W,!0)).join(""),k=f(t.outline,!0)+$,N=P("g"),C=P("g"),v=P("g"),S=P("g"),m=P("path",{class:"tsp-live",d:""}),x=P(
+"path",{class:"tsp-chosen",d:""}),j=P("path",{class:"tsp-land",d:k,"fill-rule":"evenodd"}),_=P("path",{class:"tsp-edge",
+d:k+T,"stroke-width":h/2.5}),z=([W,Y],J,ht="middle")=>{let gt={x:W-a,y:i-Y,style:L,"text-anchor":ht};return P("text",{class:"\
 tsp-text",...gt},J)},D=[(a+r)/2,(c+i)/2],y=(W,Y)=>{let J=we(W,D)||1;return[W[0]+Y*(D[0]-W[0])/J,W[1]+Y*(D[1]-W[1])/J]};for(let{
 x:W,y:Y,d:J,leads:ht,name:gt}of t.holes){let ut={cx:W-a,cy:i-Y,"stroke-width":h/4},pt=ht==="blind"?"tsp-hole tsp-blind":
-"tsp-hole";k.append(P("circle",{...ut,r:J/2,class:pt})),ht==="to the outside"&&k.append(P("circle",{...ut,r:J/3,class:"t\
-sp-hole"}));let[M,F]=y([W,Y],-(J/2+4.4*h));k.append(z([M,F],gt.replace("bolt ","")))}for(let W of t.guides){let[Y,J]=[W.
-x-a,i-W.y],ht=`M${Y-h} ${J}h${b}M${Y} ${J-h}v${b}`;k.append(P("path",{class:"tsp-guide",d:ht,"stroke-width":h/2}));let gt={
-"stroke-width":h/5,"stroke-dasharray":`${h} ${h}`};k.append(P("circle",{cx:Y,cy:J,r:W.reach,class:"tsp-reach",...gt}));let ut=y(
-[W.x,W.y],W.reach+b),pt=(ut[0]-W.x)/(W.reach+b),M=pt>.5?"start":pt<-.5?"end":"middle",F=Zn(W.name),K=z(ut,"",M),et=(1-F.
-length)/2;K.append(...F.map((bt,lt)=>P("tspan",{x:ut[0]-a,dy:`${lt?1:et}em`},`${bt} `))),k.append(K)}for(let{word:W,points:Y,
-width:J}of t.spots){let[ht]=W.split(" "),[gt,ut]=[Y[0],Y[Y.length-1]],pt=we(gt,ut)||1,[M,F]=[-(ut[1]-gt[1])/pt*J/2,(ut[0]-
-gt[0])/pt*J/2],K=[[gt[0]+M,gt[1]+F],[ut[0]+M,ut[1]+F],[ut[0]-M,ut[1]-F],[gt[0]-M,gt[1]-F]],et=`url(#${p}-${ht})`;N.append(
+"tsp-hole";v.append(P("circle",{...ut,r:J/2,class:pt})),ht==="to the outside"&&v.append(P("circle",{...ut,r:J/3,class:"t\
+sp-hole"}));let[O,F]=y([W,Y],-(J/2+4.4*h));v.append(z([O,F],gt.replace("bolt ","")))}for(let W of t.guides){let[Y,J]=[W.
+x-a,i-W.y],ht=`M${Y-h} ${J}h${b}M${Y} ${J-h}v${b}`;v.append(P("path",{class:"tsp-guide",d:ht,"stroke-width":h/2}));let gt={
+"stroke-width":h/5,"stroke-dasharray":`${h} ${h}`};v.append(P("circle",{cx:Y,cy:J,r:W.reach,class:"tsp-reach",...gt}));let ut=y(
+[W.x,W.y],W.reach+b),pt=(ut[0]-W.x)/(W.reach+b),O=pt>.5?"start":pt<-.5?"end":"middle",F=to(W.name),K=z(ut,"",O),et=(1-F.
+length)/2;K.append(...F.map((bt,lt)=>P("tspan",{x:ut[0]-a,dy:`${lt?1:et}em`},`${bt} `))),v.append(K)}for(let{word:W,points:Y,
+width:J}of t.spots){let[ht]=W.split(" "),[gt,ut]=[Y[0],Y[Y.length-1]],pt=we(gt,ut)||1,[O,F]=[-(ut[1]-gt[1])/pt*J/2,(ut[0]-
+gt[0])/pt*J/2],K=[[gt[0]+O,gt[1]+F],[ut[0]+O,ut[1]+F],[ut[0]-O,ut[1]-F],[gt[0]-O,gt[1]-F]],et=`url(#${p}-${ht})`;N.append(
 P("path",{d:f(K,!0),fill:et,class:"tsp-spot","stroke-width":h/4}));let bt=z(y([(gt[0]+ut[0])/2,(gt[1]+ut[1])/2],9*h),ht);
-bt.classList.add("tsp-spot-word"),k.append(bt)}let w=[100,50,20,10].find(W=>W<u/4)??10,B=`M${h} ${d-h}v${-h}v${h/2}h${w}\
-v${-h/2}v${h}`,H={x:w+b,y:d-1.8*h,style:v};S.append(P("path",{class:"tsp-edge",d:B,"stroke-width":h/4}),P("text",{class:"\
-tsp-text",...H},`${w} mm`));let U=`0 0 ${u.toFixed(1)} ${d.toFixed(1)}`,ot=P("svg",{viewBox:U,class:"tsp-face",role:"img",
-"aria-label":e},T,j,N,E,_,k,$,m,S);ot.dataset.letters=g.toFixed(2),ot.dataset.grow="2.5";let xt=`max-width: ${(25*u/d).toFixed(
-1)}rem`;return{frame:n("div",{class:"ts-pad-face",style:xt},ot),svg:ot,over:S,live:m,chosen:$,land:j,path:f,unit:h,box:{
+bt.classList.add("tsp-spot-word"),v.append(bt)}let w=[100,50,20,10].find(W=>W<u/4)??10,B=`M${h} ${d-h}v${-h}v${h/2}h${w}\
+v${-h/2}v${h}`,H={x:w+b,y:d-1.8*h,style:L};S.append(P("path",{class:"tsp-edge",d:B,"stroke-width":h/4}),P("text",{class:"\
+tsp-text",...H},`${w} mm`));let q=`0 0 ${u.toFixed(1)} ${d.toFixed(1)}`,ot=P("svg",{viewBox:q,class:"tsp-face",role:"img",
+"aria-label":e},E,j,N,C,_,v,x,m,S);ot.dataset.letters=g.toFixed(2),ot.dataset.grow="2.5";let xt=`max-width: ${(25*u/d).toFixed(
+1)}rem`;return{frame:n("div",{class:"ts-pad-face",style:xt},ot),svg:ot,over:S,live:m,chosen:x,land:j,path:f,unit:h,box:{
 left:a,right:r,low:c,high:i,width:u,height:d},place({clientX:W,clientY:Y}){let J=ot.getBoundingClientRect(),ht=Math.min(
-J.width/u,J.height/d);return[a+(W-J.left-(J.width-ht*u)/2)/ht,i-(Y-J.top-(J.height-ht*d)/2)/ht]},strokes(W){E.replaceChildren(
-...W.map(Lt))}};function Lt(W){let Y=Ue(W),J=qe(t,Y),ht=ze(t,Y.hand,Math.max(Y.size,h/2)),gt=J.length>1?f(J,Y.side==="ro\
+J.width/u,J.height/d);return[a+(W-J.left-(J.width-ht*u)/2)/ht,i-(Y-J.top-(J.height-ht*d)/2)/ht]},strokes(W){C.replaceChildren(
+...W.map(Lt))}};function Lt(W){let Y=qe(W),J=Ue(t,Y),ht=ze(t,Y.hand,Math.max(Y.size,h/2)),gt=J.length>1?f(J,Y.side==="ro\
 und"):J.length?`${f(J)}h0.01`:"",ut=P("path",{d:gt,class:`tsp-stroke tsp-${Y.hand}`,"stroke-width":ht});if(Y.hand!=="fil\
-m")return ut;let pt=Math.min(8,Math.max(.6,40*Y.size)),M={"stroke-width":h/3,"stroke-dasharray":`${pt} ${pt}`};return P(
-"g",{},ut,P("path",{d:gt,class:"tsp-grain",...M}))}}function Se({face:t,label:e,onLay:s,onRemove:o,onClear:a}){let r=Qn(
+m")return ut;let pt=Math.min(8,Math.max(.6,40*Y.size)),O={"stroke-width":h/3,"stroke-dasharray":`${pt} ${pt}`};return P(
+"g",{},ut,P("path",{d:gt,class:"tsp-grain",...O}))}}function Se({face:t,label:e,onLay:s,onRemove:o,onClear:a}){let r=eo(
 t,e),c=n("p",{class:"ts-hidden","aria-live":"polite"}),i=n("p",{class:"ts-read ts-pad-trouble",role:"status"}),u=(y,w)=>n(
 "span",{class:"ts-pair"},n("label",{for:w.id},y),w),d=Ot({id:ct("hand")},Object.entries(t.hands)),l=n("input",{class:"ts\
 -box ts-size",id:ct("size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),f=n("label",{for:l.id},"\
 thickness"),p=Ot({id:ct("place")},t.stretches.map(({id:y,name:w})=>[y,w]));p.append(n("optgroup",{label:"Round a hole"},
-...t.holes.map(({id:y,name:w})=>n("option",{value:`${$e}${y}`},`round ${w}`))));let h=Ot({id:ct("side")},Jn.map(y=>[y,t.
-sides[y]])),g=G("Lay it here",()=>E([N(p.value)])),v=G("Lay it on every stretch",()=>E(t.stretches.map(({id:y})=>N(y)))),
-b=G("Take back the last pass",()=>{L&&o(L-1,!0)}),C=G("Clear the face",a),T={film:"",bead:""},L=0,I=!1;function x(){if(d.
+...t.holes.map(({id:y,name:w})=>n("option",{value:`${$e}${y}`},`round ${w}`))));let h=Ot({id:ct("side")},Qn.map(y=>[y,t.
+sides[y]])),g=G("Lay it here",()=>C([N(p.value)])),L=G("Lay it on every stretch",()=>C(t.stretches.map(({id:y})=>N(y)))),
+b=G("Take back the last pass",()=>{$&&o($-1,!0)}),M=G("Clear the face",a),E={film:"",bead:""},$=0,T=!1;function k(){if(d.
 value==="wipe")return"";let[y,w]=t.sizes[d.value],B=is(l.value);if(B>=y&&B<=w)return l.removeAttribute("aria-invalid"),`\
  ${Number(B.toFixed(3))}`;let H=d.value==="film"?"the thickness of the film":"the diameter of the bead";return i.textContent=
 l.value.trim()?`Read “${l.value}”: give ${H} from ${y} to ${w} mm.`:`First give ${H} in mm.`,l.setAttribute("aria-in\
-valid","true"),l.focus(),null}function N(y){let w=x();if(w===null)return null;let B=y.startsWith($e)?y:`${h.value} ${y}`;
-return`${d.value}${w} ${B}`}function E(y){let w=y.filter(B=>B!==null);if(!(I||w.length<y.length)){if(L+w.length>t.most){
+valid","true"),l.focus(),null}function N(y){let w=k();if(w===null)return null;let B=y.startsWith($e)?y:`${h.value} ${y}`;
+return`${d.value}${w} ${B}`}function C(y){let w=y.filter(B=>B!==null);if(!(T||w.length<y.length)){if($+w.length>t.most){
 i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent="",c.textContent=w.length===
-1?`Laid: ${Ke(t,w[0])}`:`Laid on ${w.length} stretches`,s(w)}}function k(){let y=d.value==="wipe";f.textContent=d.value===
-"bead"?"diameter":"thickness",l.disabled=I||y,l.value=y?"":T[d.value],l.placeholder=y?"":"mm",g.textContent=y?"Wipe here":
-"Lay it here",v.textContent=y?"Wipe every stretch":"Lay it on every stretch",i.textContent="",S()}function S(){let y=p.value.
-startsWith($e);h.disabled=I||y;let w=qe(t,y?{side:"round",place:p.value.slice($e.length)}:{side:h.value,place:p.value});
+1?`Laid: ${Ke(t,w[0])}`:`Laid on ${w.length} stretches`,s(w)}}function v(){let y=d.value==="wipe";f.textContent=d.value===
+"bead"?"diameter":"thickness",l.disabled=T||y,l.value=y?"":E[d.value],l.placeholder=y?"":"mm",g.textContent=y?"Wipe here":
+"Lay it here",L.textContent=y?"Wipe every stretch":"Lay it on every stretch",i.textContent="",S()}function S(){let y=p.value.
+startsWith($e);h.disabled=T||y;let w=Ue(t,y?{side:"round",place:p.value.slice($e.length)}:{side:h.value,place:p.value});
 r.chosen.setAttribute("d",w.length?r.path(w,y):""),r.chosen.setAttribute("stroke-width",String(r.unit/2))}d.addEventListener(
-"change",k),l.addEventListener("input",()=>{T[d.value]=l.value}),p.addEventListener("change",S),h.addEventListener("chan\
+"change",v),l.addEventListener("input",()=>{E[d.value]=l.value}),p.addEventListener("change",S),h.addEventListener("chan\
 ge",S),l.addEventListener("keydown",y=>{y.key==="Enter"&&(y.preventDefault(),g.click())});let m=null;r.svg.addEventListener(
-"pointerdown",y=>{if(I||y.button>0)return;m=[r.place(y)],r.svg.setPointerCapture(y.pointerId);let w=Math.max(1,Number(T.
+"pointerdown",y=>{if(T||y.button>0)return;m=[r.place(y)],r.svg.setPointerCapture(y.pointerId);let w=Math.max(1,Number(E.
 bead.replace(",","."))||1);r.live.setAttribute("stroke-width",String(ze(t,d.value,w)))}),r.svg.addEventListener("pointer\
-move",y=>{if(!m)return;let w=r.place(y);we(w,m[m.length-1])<Xn||(m.push(w),r.live.setAttribute("d",r.path(m)))});let $=y=>{
-if(!m)return;let w=m;if(m=null,r.live.setAttribute("d",""),y.type==="pointercancel")return;if(cs(w)<Yn){p.value=ls(t,w[0]),
-S();return}let B=x();if(B===null)return;let H=ds(w,t.points).map(U=>U.join(","));E([`${d.value}${B} at ${H.join(" ")}`])};
-r.svg.addEventListener("pointerup",$),r.svg.addEventListener("pointercancel",$);let j=n("ol",{class:"ts-passes","aria-la\
+move",y=>{if(!m)return;let w=r.place(y);we(w,m[m.length-1])<Jn||(m.push(w),r.live.setAttribute("d",r.path(m)))});let x=y=>{
+if(!m)return;let w=m;if(m=null,r.live.setAttribute("d",""),y.type==="pointercancel")return;if(cs(w)<Vn){p.value=ls(t,w[0]),
+S();return}let B=k();if(B===null)return;let H=ds(w,t.points).map(q=>q.join(","));C([`${d.value}${B} at ${H.join(" ")}`])};
+r.svg.addEventListener("pointerup",x),r.svg.addEventListener("pointercancel",x);let j=n("ol",{class:"ts-passes","aria-la\
 bel":"Passes, in the order they were done"}),_=n("p",{class:"ts-hint"},"Nothing is laid yet."),z=n("div",{class:"ts-pad-\
 tools"},n("div",{class:"ts-tools"},u("tool",d),n("span",{class:"ts-pair"},f,l)),n("div",{class:"ts-tools"},u("where",p),
-u("runs",h)),n("div",{class:"ts-tools"},g,v,b,C),i,c),D=()=>Z(j,"button");return k(),{drawing:r,tools:z,list:j,empty:_,frame:r.
-frame,element:n("div",{class:"ts-pad"},r.frame,z,n("div",{class:"ts-pad-list"},_,j)),show(y,w=[]){L=y.length,r.strokes(y),
-_.hidden=L>0;let B=D().findIndex(H=>H.matches(":focus"));j.replaceChildren(...y.map((H,U)=>n("li",{},n("span",{},`${Ke(t,
-H)}${w[U]?`, ${w[U]}`:""} `),G("take out",()=>o(U,!1),{class:"ts-button ts-remove",disabled:I,"aria-label":`Take out pas\
-s ${U+1}`})))),B>=0&&(D()[Math.min(B,L-1)]??g).focus()},setDisabled(y){I=y;for(let w of[d,p,g,v,b,C,...D()])w.disabled=y;
+u("runs",h)),n("div",{class:"ts-tools"},g,L,b,M),i,c),D=()=>Z(j,"button");return v(),{drawing:r,tools:z,list:j,empty:_,frame:r.
+frame,element:n("div",{class:"ts-pad"},r.frame,z,n("div",{class:"ts-pad-list"},_,j)),show(y,w=[]){$=y.length,r.strokes(y),
+_.hidden=$>0;let B=D().findIndex(H=>H.matches(":focus"));j.replaceChildren(...y.map((H,q)=>n("li",{},n("span",{},`${Ke(t,
+H)}${w[q]?`, ${w[q]}`:""} `),G("take out",()=>o(q,!1),{class:"ts-button ts-remove",disabled:T,"aria-label":`Take out pas\
+s ${q+1}`})))),B>=0&&(D()[Math.min(B,$-1)]??g).focus()},setDisabled(y){T=y;for(let w of[d,p,g,L,b,M,...D()])w.disabled=y;
 l.disabled=y||d.value==="wipe",S()}}}Mt("film",{prompt:"words",make(t,e,s){let o=[],a=c=>{o=c,r.show(o),s(o)},r=Se({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:c=>a([...o,...c]),onRemove:c=>a(o.filter((i,u)=>u!==c)),onClear:()=>a([])});
 return{element:r.element,show(c){o=[c.value??[]].flat().filter(i=>typeof i=="string"),r.show(o)},setDisabled:r.setDisabled,
@@ -153,79 +153,79 @@ this.current),this.order.indexOf(e)].sort((o,a)=>o-a);s[0]>=0&&(this.block=new S
 let o=e.run?e.run.stage:this.stages.get(e.key),a=e.run?e.run.keys[0]:e.key,r=this.runs().find(c=>c.keys.includes(a));return!o||
 !r||r.keys.length<2?null:(s?this.closed.add(o):this.closed.delete(o),s&&(this.current=hs(r)),o)}sought(e){let s=this.rows(),
 o=s.findIndex(c=>c.id===this.current),a=e.length>1?o:o+1,r=c=>(c.run?String(c.run.stage):this.label(c.key)).toLowerCase();
-return[...s.slice(a),...s.slice(0,a)].find(c=>r(c).startsWith(e))}};var to=12,eo=700,so=5,ms=32,no=8;function Ce({label:t,steps:e,order:s,onChange:o,onChoose:a}){let r=new Le(e,s),{staged:c}=r,
+return[...s.slice(a),...s.slice(0,a)].find(c=>r(c).startsWith(e))}};var so=12,no=700,oo=5,ms=32,ro=8;function Ce({label:t,steps:e,order:s,onChange:o,onChoose:a}){let r=new Le(e,s),{staged:c}=r,
 i=!1,u={},d=!1,l=new Map,f=n("div",{"aria-live":"assertive",class:"ts-hidden"}),p=n("ul",{role:c?"tree":"listbox","aria-\
-label":t,"aria-multiselectable":"true",class:"ts-steps"}),h=G("Up",()=>U(-1),{"aria-label":"Move the chosen step up"}),g=G(
-"Down",()=>U(1),{"aria-label":"Move the chosen step down"}),v=G("Undo",()=>r.undo()&&V("Undone")),b=G("Redo",()=>r.redo()&&
-V("Done again")),C=G("Choose several",()=>ht(!i),{"aria-pressed":"false"}),T=G("Gather stages",()=>H(r.gathered(),"Steps\
- of one stage now stand together")),L=n("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"M\
-ove the chosen step to position",onkeydown:O=>{O.key==="Enter"&&ot()}}),I=n("select",{class:"ts-box ts-before","aria-lab\
-el":"Move the chosen step before"}),x=n("span",{class:"ts-chosen"}),N=G("Move",ot,{"aria-label":"Move to this position"}),
-E=G("Move",xt,{"aria-label":"Move before this step"}),k=n("div",{class:"ts-tools",role:"group","aria-label":"Move the ch\
-osen step"},h,g,v,b,C,c?T:null),S=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"To position ",L,N),n("span",{class:"\
-ts-pair"},"or before ",I,E)),m="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
+label":t,"aria-multiselectable":"true",class:"ts-steps"}),h=G("Up",()=>q(-1),{"aria-label":"Move the chosen step up"}),g=G(
+"Down",()=>q(1),{"aria-label":"Move the chosen step down"}),L=G("Undo",()=>r.undo()&&V("Undone")),b=G("Redo",()=>r.redo()&&
+V("Done again")),M=G("Choose several",()=>ht(!i),{"aria-pressed":"false"}),E=G("Gather stages",()=>H(r.gathered(),"Steps\
+ of one stage now stand together")),$=n("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"M\
+ove the chosen step to position",onkeydown:I=>{I.key==="Enter"&&ot()}}),T=n("select",{class:"ts-box ts-before","aria-lab\
+el":"Move the chosen step before"}),k=n("span",{class:"ts-chosen"}),N=G("Move",ot,{"aria-label":"Move to this position"}),
+C=G("Move",xt,{"aria-label":"Move before this step"}),v=n("div",{class:"ts-tools",role:"group","aria-label":"Move the ch\
+osen step"},h,g,L,b,M,c?E:null),S=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"To position ",$,N),n("span",{class:"\
+ts-pair"},"or before ",T,C)),m="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
-ock moves as one. Letters go to the next step that starts with them."+(c?" Left closes a stage, Right opens it.":""),$=n(
+ock moves as one. Letters go to the next step that starts with them."+(c?" Left closes a stage, Right opens it.":""),x=n(
 "details",{class:"ts-keys"},n("summary",{},"Keys, and long moves"),n("p",{},m),S),j=n("div",{class:"ts-order"},n("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),k,x,p,$,f);function _(O){f.
-textContent=O}function z(O=""){_(`${r.unitName()}${O}, ${r.where()}`)}function D(O){let R=l.get(O.id);if(R)return R;let Q=n(
-"li",{role:c?"treeitem":"option",class:"ts-step"});return Q.dataset.row=O.id,l.set(O.id,Q),Q}function y(O=!1){let R=r.settle(),
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),v,k,p,x,f);function _(I){f.
+textContent=I}function z(I=""){_(`${r.unitName()}${I}, ${r.where()}`)}function D(I){let R=l.get(I.id);if(R)return R;let Q=n(
+"li",{role:c?"treeitem":"option",class:"ts-step"});return Q.dataset.row=I.id,l.set(I.id,Q),Q}function y(I=!1){let R=r.settle(),
 Q=new Set(R.map(st=>st.id));for(let[st,kt]of l)Q.has(st)||(kt.remove(),l.delete(st));let mt=r.unit(),$t=new Set(mt),X=p.
-firstElementChild;for(let st of R){let kt=D(st);kt===X?X=X.nextElementSibling:p.insertBefore(kt,X),w(kt,st,$t)}L.value=String(
-r.order.indexOf(mt[0])+1);let it=[...r.order.entries()].filter(([,st])=>!$t.has(st));I.replaceChildren(...it.map(([st,kt])=>n(
-"option",{value:kt},`${st+1}  ${r.label(kt)}`))),x.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,a?.(mt),h.disabled=
-d||r.isFirst,g.disabled=d||r.isLast,v.disabled=d||r.past.length===0,b.disabled=d||r.future.length===0;for(let st of[C,T,
-L,I,N,E])st.disabled=d;if(p.setAttribute("aria-disabled",String(d)),p.classList.toggle("ts-long",r.order.length>to),O){let st=l.
-get(r.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function w(O,R,Q){let mt=R.id===r.current,
+firstElementChild;for(let st of R){let kt=D(st);kt===X?X=X.nextElementSibling:p.insertBefore(kt,X),w(kt,st,$t)}$.value=String(
+r.order.indexOf(mt[0])+1);let it=[...r.order.entries()].filter(([,st])=>!$t.has(st));T.replaceChildren(...it.map(([st,kt])=>n(
+"option",{value:kt},`${st+1}  ${r.label(kt)}`))),k.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,a?.(mt),h.disabled=
+d||r.isFirst,g.disabled=d||r.isLast,L.disabled=d||r.past.length===0,b.disabled=d||r.future.length===0;for(let st of[M,E,
+$,T,N,C])st.disabled=d;if(p.setAttribute("aria-disabled",String(d)),p.classList.toggle("ts-long",r.order.length>so),I){let st=l.
+get(r.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function w(I,R,Q){let mt=R.id===r.current,
 $t=R.run?!1:r.block.has(R.key),X=r.held!==null&&(R.run?mt:Q.has(R.key)),it=r.order.indexOf(R.run?R.run.keys[0]:R.key),st=R.
-run?R.run.keys.map(Bt=>u[Bt]?.length??0):u[R.key],kt=R.run?r.closed.has(String(R.run.stage)):!1,Ut=JSON.stringify([it,R.
-level,mt,$t,X,st,R.run&&[R.run.keys.length,kt]]);if(O.dataset.looks===Ut)return;O.dataset.looks=Ut,O.tabIndex=mt?0:-1,O.
-setAttribute("aria-selected",String($t)),O.classList.toggle("ts-current",mt),O.classList.toggle("ts-inblock",$t),O.classList.
-toggle("ts-held",X),O.classList.toggle("ts-level2",R.level===2),c&&O.setAttribute("aria-level",String(R.level));let Xt=X?
+run?R.run.keys.map(Bt=>u[Bt]?.length??0):u[R.key],kt=R.run?r.closed.has(String(R.run.stage)):!1,qt=JSON.stringify([it,R.
+level,mt,$t,X,st,R.run&&[R.run.keys.length,kt]]);if(I.dataset.looks===qt)return;I.dataset.looks=qt,I.tabIndex=mt?0:-1,I.
+setAttribute("aria-selected",String($t)),I.classList.toggle("ts-current",mt),I.classList.toggle("ts-inblock",$t),I.classList.
+toggle("ts-held",X),I.classList.toggle("ts-level2",R.level===2),c&&I.setAttribute("aria-level",String(R.level));let Xt=X?
 " picked up":$t?" in block":"",Kt=Xt?n("span",{class:"ts-state"},Xt):"",ae=Bt=>n("span",{class:"ts-number","aria-hidden":"\
-true"},Bt);if(R.run){let{keys:Bt,stage:A}=R.run;O.setAttribute("aria-expanded",String(!kt));let q=kt?Bt.filter(nt=>u[nt]?.
-length).length:0;O.replaceChildren(ae(`${it+1}–${it+Bt.length}`),n("span",{class:"ts-fold","aria-hidden":"true"},kt?"▸":
-"▾"),n("span",{class:"ts-what"},n("b",{},A),` ${Bt.length} steps`,q?` – ${q} with a remark`:"",Kt));return}let he=(u[R.
+true"},Bt);if(R.run){let{keys:Bt,stage:A}=R.run;I.setAttribute("aria-expanded",String(!kt));let U=kt?Bt.filter(nt=>u[nt]?.
+length).length:0;I.replaceChildren(ae(`${it+1}–${it+Bt.length}`),n("span",{class:"ts-fold","aria-hidden":"true"},kt?"▸":
+"▾"),n("span",{class:"ts-what"},n("b",{},A),` ${Bt.length} steps`,U?` – ${U} with a remark`:"",Kt));return}let he=(u[R.
 key]??[]).map(Bt=>n("span",{class:`ts-note ts-note-${Bt.kind}`},Ht(Bt.shape??""),n("b",{},Bt.word),` ${Bt.text}`)),We=c&&
-R.level===1;O.classList.toggle("ts-troubled",he.length>0),O.replaceChildren(ae(String(it+1)),n("span",{class:"ts-grip","\
+R.level===1;I.classList.toggle("ts-troubled",he.length>0),I.replaceChildren(ae(String(it+1)),n("span",{class:"ts-grip","\
 aria-hidden":"true"},"⠿"),n("span",{class:"ts-what"},r.label(R.key),We?n("span",{class:"ts-stage"},` ${r.stages.get(R.
-key)??""}`):"",Kt,...he))}let B=()=>o([...r.order]);function H(O,R){if(!r.take(O)){_(`${r.unitName()} stays at ${r.where()}`);
-return}y(!0),R?_(R):z(),r.held===null&&B()}function U(O){d||H(r.shifted(O))}function ot(){if(d)return;let O=Number.parseInt(
-L.value,10),R=r.order.length;O>=1&&O<=R?H(r.atPosition(O)):(_(`Type a position from 1 to ${R}`),x.textContent=`Type a po\
-sition from 1 to ${R}.`)}function xt(){!d&&I.value&&H(r.beside(I.value,"before"))}function V(O){y(),_(`${O}. ${r.unitName()}\
+key)??""}`):"",Kt,...he))}let B=()=>o([...r.order]);function H(I,R){if(!r.take(I)){_(`${r.unitName()} stays at ${r.where()}`);
+return}y(!0),R?_(R):z(),r.held===null&&B()}function q(I){d||H(r.shifted(I))}function ot(){if(d)return;let I=Number.parseInt(
+$.value,10),R=r.order.length;I>=1&&I<=R?H(r.atPosition(I)):(_(`Type a position from 1 to ${R}`),k.textContent=`Type a po\
+sition from 1 to ${R}.`)}function xt(){!d&&T.value&&H(r.beside(T.value,"before"))}function V(I){y(),_(`${I}. ${r.unitName()}\
 , ${r.where()}`),B()}function Lt(){r.pickUp(),y(!0),z(" picked up")}function W(){r.putDown()&&B(),y(!0),z(" put down")}function Y(){
-r.putDown()&&B(),y()}function J(){r.putBack(),y(!0),z(" put back")}function ht(O){i=O,C.setAttribute("aria-pressed",String(
-O)),O||(r.block=new Set),y(),_(O?"Choose the steps of a block":"Block let go")}function gt(O){r.toggleBlock(O);let R=r.block.
-has(O)?"in the block":"out of the block";_(`${r.label(O)} ${R}, ${r.block.size} in it`)}function ut(O,R){let Q=r.fold(O,
-R);Q&&(y(!0),_(`${Q} ${R?"closed":"open"}`))}p.addEventListener("keydown",O=>{if(Tt(O))return;let R=r.rows(),Q=R.findIndex(
-kt=>kt.id===r.current),mt=kt=>{r.current=R[Math.max(0,Math.min(R.length-1,kt))].id,y(!0)},$t=R[Q],{key:X}=O,it=X==="Arro\
-wUp"?-1:X==="ArrowDown"?1:null,st=r.held!==null;if(it&&(O.shiftKey||st))U(it);else if(it)mt(Q+it);else if(st&&X==="Escap\
+r.putDown()&&B(),y()}function J(){r.putBack(),y(!0),z(" put back")}function ht(I){i=I,M.setAttribute("aria-pressed",String(
+I)),I||(r.block=new Set),y(),_(I?"Choose the steps of a block":"Block let go")}function gt(I){r.toggleBlock(I);let R=r.block.
+has(I)?"in the block":"out of the block";_(`${r.label(I)} ${R}, ${r.block.size} in it`)}function ut(I,R){let Q=r.fold(I,
+R);Q&&(y(!0),_(`${Q} ${R?"closed":"open"}`))}p.addEventListener("keydown",I=>{if(Tt(I))return;let R=r.rows(),Q=R.findIndex(
+kt=>kt.id===r.current),mt=kt=>{r.current=R[Math.max(0,Math.min(R.length-1,kt))].id,y(!0)},$t=R[Q],{key:X}=I,it=X==="Arro\
+wUp"?-1:X==="ArrowDown"?1:null,st=r.held!==null;if(it&&(I.shiftKey||st))q(it);else if(it)mt(Q+it);else if(st&&X==="Escap\
 e")J();else if(X===" ")d||(st?W:Lt)();else if(st&&X==="Enter")W();else if(X==="Enter"&&!$t.run)d||(gt($t.key),y(!0));else if(X===
 "Home"&&!st)mt(0);else if(X==="End"&&!st)mt(R.length-1);else if(c&&X==="ArrowLeft")ut($t,!0);else if(c&&X==="ArrowRight")
-ut($t,!1);else if(X.length===1&&!st)F(X);else return;O.preventDefault()});let pt="",M;function F(O){pt+=O.toLowerCase(),
-clearTimeout(M),M=window.setTimeout(()=>{pt=""},eo);let R=r.sought(pt);R&&(r.current=R.id,y(!0))}p.addEventListener("foc\
-usout",({relatedTarget:O})=>{r.held!==null&&O instanceof Node&&!p.contains(O)&&Y()});let K=null;p.addEventListener("poin\
-terdown",O=>{let R=r.row(Et(O,".ts-step")?.dataset.row??"");if(!R||O.button!==0)return;if(R.run&&Et(O,".ts-fold")){ut(R,
-!r.closed.has(String(R.run.stage))),O.preventDefault();return}let Q=Et(O,".ts-grip, .ts-number"),mt=O.ctrlKey||O.metaKey;
-r.held!==null&&Y(),!R.run&&!d&&(O.shiftKey?r.blockTo(R.key):(mt||i)&&!Q&&gt(R.key)),r.current=R.id,y(!0),O.preventDefault(),
-!(d||O.shiftKey||mt)&&(O.pointerType!=="mouse"&&!Q||(K={x:O.clientX,y:O.clientY,id:O.pointerId,carried:null},p.setPointerCapture(
-O.pointerId)))}),p.addEventListener("pointermove",O=>{if(!K||O.pointerId!==K.id)return;let{clientX:R,clientY:Q}=O;if(!K.
-carried){if(Math.hypot(R-K.x,Q-K.y)<so)return;K.carried=et()}Object.assign(K.carried,{x:R,y:Q}),bt(K.carried)});function et(){
-let O=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().length>1?r.unitName():r.label(r.unit()[0]));document.
-body.append(O);let R=n("div",{class:"ts-line","aria-hidden":"true"});p.append(R),p.classList.add("ts-dragging");for(let Q of r.
-unit())l.get(Q)?.classList.add("ts-lifted");return{ghost:O,line:R,timer:requestAnimationFrame(lt),x:0,y:0,drop:null}}function bt(O){
-O.ghost.style.transform=`translate(${O.x+12}px, ${O.y+8}px)`;let Q=r.rows().map(it=>{let st=D(it).getBoundingClientRect();
-return{row:it,box:st,offset:O.y-(st.top+st.height/2)}}).reduce((it,st)=>Math.abs(st.offset)<Math.abs(it.offset)?st:it),mt=Q.
-offset>0;O.drop=r.dropAt(Q.row,mt);let X=(mt?Q.box.bottom:Q.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;O.line.
-style.top=`${X}px`}function lt(){let O=K?.carried;if(O){for(let R of[p,as(p)]){let mt=R===document.scrollingElement?{top:0,
-bottom:innerHeight}:R.getBoundingClientRect(),$t=O.y<mt.top+ms?-1:O.y>mt.bottom-ms?1:0;if(!$t)continue;let X=R.scrollTop;
-if(R.scrollTop+=$t*no,R.scrollTop!==X){bt(O);break}}O.timer=requestAnimationFrame(lt)}}function rt(O){let R=K?.carried;if(K=
+ut($t,!1);else if(X.length===1&&!st)F(X);else return;I.preventDefault()});let pt="",O;function F(I){pt+=I.toLowerCase(),
+clearTimeout(O),O=window.setTimeout(()=>{pt=""},no);let R=r.sought(pt);R&&(r.current=R.id,y(!0))}p.addEventListener("foc\
+usout",({relatedTarget:I})=>{r.held!==null&&I instanceof Node&&!p.contains(I)&&Y()});let K=null;p.addEventListener("poin\
+terdown",I=>{let R=r.row(Et(I,".ts-step")?.dataset.row??"");if(!R||I.button!==0)return;if(R.run&&Et(I,".ts-fold")){ut(R,
+!r.closed.has(String(R.run.stage))),I.preventDefault();return}let Q=Et(I,".ts-grip, .ts-number"),mt=I.ctrlKey||I.metaKey;
+r.held!==null&&Y(),!R.run&&!d&&(I.shiftKey?r.blockTo(R.key):(mt||i)&&!Q&&gt(R.key)),r.current=R.id,y(!0),I.preventDefault(),
+!(d||I.shiftKey||mt)&&(I.pointerType!=="mouse"&&!Q||(K={x:I.clientX,y:I.clientY,id:I.pointerId,carried:null},p.setPointerCapture(
+I.pointerId)))}),p.addEventListener("pointermove",I=>{if(!K||I.pointerId!==K.id)return;let{clientX:R,clientY:Q}=I;if(!K.
+carried){if(Math.hypot(R-K.x,Q-K.y)<oo)return;K.carried=et()}Object.assign(K.carried,{x:R,y:Q}),bt(K.carried)});function et(){
+let I=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().length>1?r.unitName():r.label(r.unit()[0]));document.
+body.append(I);let R=n("div",{class:"ts-line","aria-hidden":"true"});p.append(R),p.classList.add("ts-dragging");for(let Q of r.
+unit())l.get(Q)?.classList.add("ts-lifted");return{ghost:I,line:R,timer:requestAnimationFrame(lt),x:0,y:0,drop:null}}function bt(I){
+I.ghost.style.transform=`translate(${I.x+12}px, ${I.y+8}px)`;let Q=r.rows().map(it=>{let st=D(it).getBoundingClientRect();
+return{row:it,box:st,offset:I.y-(st.top+st.height/2)}}).reduce((it,st)=>Math.abs(st.offset)<Math.abs(it.offset)?st:it),mt=Q.
+offset>0;I.drop=r.dropAt(Q.row,mt);let X=(mt?Q.box.bottom:Q.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;I.line.
+style.top=`${X}px`}function lt(){let I=K?.carried;if(I){for(let R of[p,as(p)]){let mt=R===document.scrollingElement?{top:0,
+bottom:innerHeight}:R.getBoundingClientRect(),$t=I.y<mt.top+ms?-1:I.y>mt.bottom-ms?1:0;if(!$t)continue;let X=R.scrollTop;
+if(R.scrollTop+=$t*ro,R.scrollTop!==X){bt(I);break}}I.timer=requestAnimationFrame(lt)}}function rt(I){let R=K?.carried;if(K=
 null,!R)return;cancelAnimationFrame(R.timer),R.ghost.remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let mt of l.
-values())mt.classList.remove("ts-lifted");let{drop:Q}=R;if(!O||!Q||r.unit().includes(Q.target)){y(!0),_(`${r.unitName()}\
+values())mt.classList.remove("ts-lifted");let{drop:Q}=R;if(!I||!Q||r.unit().includes(Q.target)){y(!0),_(`${r.unitName()}\
  stays at ${r.where()}`);return}H(r.beside(Q.target,Q.side))}return p.addEventListener("pointerup",()=>rt(!0)),p.addEventListener(
-"pointercancel",()=>rt(!1)),j.addEventListener("keydown",O=>{!K?.carried||O.key!=="Escape"||(rt(!1),O.stopPropagation())}),
-y(),{element:j,tools:k,order:()=>[...r.order],change:(O,R)=>{d||H(O,R)},setOrder(O,R=!1){r.held!==null||K?.carried||se(O,
-r.order)||(r.set(O,R),y())},setNotes(O){u=O??{},y()},setDisabled(O){d=O,y()}}}Mt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,s){let o=t.
+"pointercancel",()=>rt(!1)),j.addEventListener("keydown",I=>{!K?.carried||I.key!=="Escape"||(rt(!1),I.stopPropagation())}),
+y(),{element:j,tools:v,order:()=>[...r.order],change:(I,R)=>{d||H(I,R)},setOrder(I,R=!1){r.held!==null||K?.carried||se(I,
+r.order)||(r.set(I,R),y())},setNotes(I){u=I??{},y()},setDisabled(I){d=I,y()}}}Mt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,s){let o=t.
 steps.map(([r])=>r),a=Ce({label:t.prompt,steps:t.steps,order:o,onChange:s});return{element:a.element,show:r=>a.setOrder(
 gs(r.value,o)),setDisabled:a.setDisabled,refused(){}}}});function bs(t,e,s){let o=[0,0],a=[s(...o)],r=new Map;for(let[c,i]of t.entries()){let[u,d]=e[i]??[null,null];u!==null&&o[1]!==
 0&&a.push(s(o[0],0)),o=[u??o[0],d??(u===null?o[1]:0)];let l=s(...o);a.push(l);let f=r.get(l.join(" "))??{at:l,numbers:[]};
@@ -235,39 +235,39 @@ let o=e+s;if(o<0||o>=t.length)return null;let a=[...t];return[a[e],a[o]]=[a[o],a
 a]){let r=Object.entries(t).filter(([u])=>!u.startsWith("firm:")),c=(u,d)=>r.filter(([,l])=>l[0]===u&&l[1]===d).map(([l])=>l).
 slice(0,1),i=Math.abs(e-o)>ws;return[...i&&Math.abs(s)>ws?c(null,0):[],...i?c(o,null):[],...a||!i?c(null,a):[]]}var ie=9,Ee=.7*ie,Ge=44;function Ae(t){let e=Math.min(...t.gates),s=Math.max(...t.gates),[o,a]=t.turn_mm,r=(s-e)*ie+2*Ge,
 c=(a-o)*Ee+2*Ge,i=(p,h)=>[Ge+(p-e)*ie,c/2-(h-(o+a)/2)*Ee],u=t.gates.map(p=>`M${i(p,o).join(" ")}L${i(p,a).join(" ")}`),d=`\
-M${i(e,0).join(" ")}L${i(s,0).join(" ")}`,l=t.gears.map(([p,h,g])=>{let[v,b]=i(h,g),C={x:v,y:b+(g>0?-20:30),"data-gear":p};
-return P("text",{...C,class:"tsp-gear","text-anchor":"middle"},p)});return{element:P("svg",{viewBox:`0 0 ${r} ${c}`,width:r,
-height:c,class:"ts-gateplan","aria-hidden":"true"},P("path",{d:[...u,d].join(""),class:"tsp-slot"}),...l),at:i}}function oo(t){let{element:e,at:s}=Ae(t),o=P("polyline",{class:"tsp-line",points:""}),a=P("g");return e.append(o,a),{element:e,
+M${i(e,0).join(" ")}L${i(s,0).join(" ")}`,l=t.gears.map(([p,h,g])=>{let[L,b]=i(h,g),M={x:L,y:b+(g>0?-20:30),"data-gear":p};
+return P("text",{...M,class:"tsp-gear","text-anchor":"middle"},p)});return{element:P("svg",{viewBox:`0 0 ${r} ${c}`,width:r,
+height:c,class:"ts-gateplan","aria-hidden":"true"},P("path",{d:[...u,d].join(""),class:"tsp-slot"}),...l),at:i}}function ao(t){let{element:e,at:s}=Ae(t),o=P("polyline",{class:"tsp-line",points:""}),a=P("g");return e.append(o,a),{element:e,
 show(r){let{points:c,stops:i}=bs(r,t.aims,s),[[u,d]]=c;o.setAttribute("points",c.map(l=>l.join(",")).join(" ")),a.replaceChildren(
 P("circle",{cx:u,cy:d,r:4,class:"tsp-start"}),...i.map(({at:[l,f],numbers:p})=>P("g",{},P("circle",{cx:l,cy:f,r:3.5,class:"\
 tsp-stop"}),P("text",{x:l+7,y:f-5,class:"tsp-number"},p.join(", ")))))}}}function $s({moves:t,plan:e,most:s,onChange:o}){
-let a=new Map(t),r=m=>a.get(m)??m,c=[],i=-1,u=!1,d=e?oo(e):null,l=n("ol",{class:"ts-pathlist","aria-label":"Your moves"}),
+let a=new Map(t),r=m=>a.get(m)??m,c=[],i=-1,u=!1,d=e?ao(e):null,l=n("ol",{class:"ts-pathlist","aria-label":"Your moves"}),
 f=n("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate plane."),p=n("p",{class:"ts-hid\
-den",role:"status"}),h=t.map(([m,$])=>G($,()=>L(m))),g=G("Take back the last move",()=>{c.length&&I(c.length-1)}),v=G("T\
-ake back all",()=>{c.length&&T([],"No moves left")}),b=n("span",{class:"ts-hint"}),C=n("div",{class:"ts-path"},n("div",{
+den",role:"status"}),h=t.map(([m,x])=>G(x,()=>$(m))),g=G("Take back the last move",()=>{c.length&&T(c.length-1)}),L=G("T\
+ake back all",()=>{c.length&&E([],"No moves left")}),b=n("span",{class:"ts-hint"}),M=n("div",{class:"ts-path"},n("div",{
 class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...h),n("div",{class:"ts-path-both"},n("div",{class:"t\
-s-path-words"},f,l,n("div",{class:"ts-tools"},g,v,b)),d&&n("div",{class:"ts-path-picture"},d.element)),d&&n("p",{class:"\
-ts-hint"},"The line shows where each move should go. The test shows whether the lever gets there."),p);function T(m,$){u||
-(c=m,S(),p.textContent=$,o([...c]))}function L(m){if(c.length>=s){p.textContent=`${s} moves are the most here`;return}let{
-moves:$,place:j}=vs(c,i,m);i=j,T($,`Move ${j+1}: ${r(m)}`)}function I(m){let $=r(c[m]);i=Math.min(i,c.length-2),T(ks(c,m),
-`Taken back: ${$}`)}function x(m,$){let j=ys(c,m,$);j&&(i=m+$,T(j,`${r(j[i])}, move ${i+1} of ${c.length}`),E(i))}function N(m){
-return l.children[m]?.querySelector(".ts-path-move")}function E(m){let $=N(m);return $ instanceof HTMLElement&&$.focus(),
-!!$}function k(m,$){let j=n("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${$+1}: ${r(m)}`},r(m)),_=n("bu\
-tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${$+1}`,onclick:()=>I($)},"×"),z=n("li",{},j,_);return z.
-classList.toggle("ts-current",$===i),j.addEventListener("focus",()=>{i=$;for(let D of l.children)D.classList.toggle("ts-\
+s-path-words"},f,l,n("div",{class:"ts-tools"},g,L,b)),d&&n("div",{class:"ts-path-picture"},d.element)),d&&n("p",{class:"\
+ts-hint"},"The line shows where each move should go. The test shows whether the lever gets there."),p);function E(m,x){u||
+(c=m,S(),p.textContent=x,o([...c]))}function $(m){if(c.length>=s){p.textContent=`${s} moves are the most here`;return}let{
+moves:x,place:j}=vs(c,i,m);i=j,E(x,`Move ${j+1}: ${r(m)}`)}function T(m){let x=r(c[m]);i=Math.min(i,c.length-2),E(ks(c,m),
+`Taken back: ${x}`)}function k(m,x){let j=ys(c,m,x);j&&(i=m+x,E(j,`${r(j[i])}, move ${i+1} of ${c.length}`),C(i))}function N(m){
+return l.children[m]?.querySelector(".ts-path-move")}function C(m){let x=N(m);return x instanceof HTMLElement&&x.focus(),
+!!x}function v(m,x){let j=n("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${x+1}: ${r(m)}`},r(m)),_=n("bu\
+tton",{type:"button",class:"ts-path-off","aria-label":`Take back move ${x+1}`,onclick:()=>T(x)},"×"),z=n("li",{},j,_);return z.
+classList.toggle("ts-current",x===i),j.addEventListener("focus",()=>{i=x;for(let D of l.children)D.classList.toggle("ts-\
 current",D===z)}),j.addEventListener("keydown",D=>{if(Tt(D))return;let y=D.key==="ArrowUp"?-1:D.key==="ArrowDown"?1:null;
-if(y&&D.shiftKey)x($,y);else if(y)E($+y);else if(D.key==="Delete"||D.key==="Backspace")I($),E(Math.min($,c.length-1))||h[0].
-focus();else return;D.preventDefault()}),_.disabled=u,z}function S(){l.replaceChildren(...c.map(k)),f.hidden=c.length>0,
-b.textContent=`${c.length} of at most ${s} moves`;for(let m of h)m.disabled=u||c.length>=s;g.disabled=v.disabled=u||c.length===
-0,d?.show(c)}return S(),{element:C,setMoves(m){se(m,c)||(c=[...m],i=-1,S())},setDisabled(m){u=m,S()}}}Mt("path",{prompt:"words",make(t,e,s){let o=$s({moves:t.moves,plan:t.plan,most:t.most,onChange:s});return{element:o.element,
+if(y&&D.shiftKey)k(x,y);else if(y)C(x+y);else if(D.key==="Delete"||D.key==="Backspace")T(x),C(Math.min(x,c.length-1))||h[0].
+focus();else return;D.preventDefault()}),_.disabled=u,z}function S(){l.replaceChildren(...c.map(v)),f.hidden=c.length>0,
+b.textContent=`${c.length} of at most ${s} moves`;for(let m of h)m.disabled=u||c.length>=s;g.disabled=L.disabled=u||c.length===
+0,d?.show(c)}return S(),{element:M,setMoves(m){se(m,c)||(c=[...m],i=-1,S())},setDisabled(m){u=m,S()}}}Mt("path",{prompt:"words",make(t,e,s){let o=$s({moves:t.moves,plan:t.plan,most:t.most,onChange:s});return{element:o.element,
 show:a=>o.setMoves([a.value??[]].flat()),setDisabled:o.setDisabled,refused(){}}}});function Ss(t,e,s){let o=t.indexOf(s);return[...t.slice(o+1),...t.slice(0,o)].find(r=>!e.get(r))??s}function Ls(t,e,s){let o=t.
 find(({key:u})=>u===e);if(!o)return;if(s==="Home")return t[0].key;if(s==="End")return t[t.length-1].key;let a={ArrowRight:1,
 ArrowLeft:-1}[s];if(a!==void 0){let u=[...t].sort((l,f)=>l.x-f.x||l.y-f.y),d=u.findIndex(({key:l})=>l===e)+a;return u[(d+
 u.length)%u.length].key}let r={ArrowDown:1,ArrowUp:-1}[s];if(r===void 0)return;let c=u=>Math.abs(u.y-o.y)+2*Math.abs(u.x-
-o.x),[i]=t.filter(({key:u,y:d})=>u!==e&&(d-o.y)*r>2).sort((u,d)=>c(u)-c(d));return(i??o).key}function ne(t,e,s,o){let a=t.lines,r=t.options,c=a.map(([f])=>f),i=c[0],u=a.map(([f,p],h)=>{let g=`${e.control}-${h}`,v=n(
-"label",{class:"ts-each-line",for:g},p),b=Ot({id:g},[["","choose"],...r]),C=n("input",{type:"radio",name:`${e.control}-a\
-ctive`,"aria-label":`Point in the picture for: ${p}`,checked:h===0}),T=n("li",{},c.length>1?C:null,v,b);return C.addEventListener(
-"change",()=>{i=f}),b.addEventListener("change",()=>{i=f,l()}),{key:f,box:b,mark:C,row:T}}),d=()=>new Map(u.map(({key:f,
+o.x),[i]=t.filter(({key:u,y:d})=>u!==e&&(d-o.y)*r>2).sort((u,d)=>c(u)-c(d));return(i??o).key}function ne(t,e,s,o){let a=t.lines,r=t.options,c=a.map(([f])=>f),i=c[0],u=a.map(([f,p],h)=>{let g=`${e.control}-${h}`,L=n(
+"label",{class:"ts-each-line",for:g},p),b=Ot({id:g},[["","choose"],...r]),M=n("input",{type:"radio",name:`${e.control}-a\
+ctive`,"aria-label":`Point in the picture for: ${p}`,checked:h===0}),E=n("li",{},c.length>1?M:null,L,b);return M.addEventListener(
+"change",()=>{i=f}),b.addEventListener("change",()=>{i=f,l()}),{key:f,box:b,mark:M,row:E}}),d=()=>new Map(u.map(({key:f,
 box:p})=>[f,p.value]));function l(){let f=d();o(f),s(ve([...f]))}return{element:n("ol",{class:"ts-each ts-pointed"},...u.
 map(({row:f})=>f)),active:()=>i,answers:d,press(f){let p=u.find(({key:h})=>h===i);if(!(!p||p.box.disabled)){p.box.value=
 f,l(),i=Ss(c,d(),i);for(let{key:h,mark:g}of u)g.checked=h===i}},put(f,p){let h=u.find(({key:g})=>g===f);!h||h.box.disabled||
@@ -280,7 +280,7 @@ d,"[data-mark]")?.dataset.mark??Et(d,"[data-spot]")?.dataset.spot;o.addEventList
 d,l]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])o.addEventListener(d,f=>{let p=i(f);p&&u(p,l)});
 function u(d,l){for(let f of Z(a,`[data-spot="${d}"]`))f.classList.toggle("tss-near",l)}return o.addEventListener("keydo\
 wn",d=>{let l=Et(d,"[data-mark]")?.dataset.mark;if(l){if(d.key==="Enter"||d.key===" ")s(l);else{let f=[...r].map(([h,g])=>{
-let v=g.querySelector(".tss-dot");return{key:h,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),p=Ls(f,l,d.key);if(p===void 0)
+let L=g.querySelector(".tss-dot");return{key:h,x:L.cx.baseVal.value,y:L.cy.baseVal.value}}),p=Ls(f,l,d.key);if(p===void 0)
 return;r.get(l)?.setAttribute("tabindex","-1"),r.get(p)?.setAttribute("tabindex","0"),r.get(p)?.focus()}d.preventDefault()}}),
 {element:o,drawing:a,choose(d){let l=new Set(d);for(let[f,p]of r)p.classList.toggle("tss-chosen",l.has(f)),p.setAttribute(
 "aria-pressed",String(l.has(f)));for(let f of Z(a,"[data-spot]"))f.classList.toggle("tss-on",l.has(String(f.dataset.spot)))}}}Mt("picture",{prompt:"legend",make(t,e,s){let o=t.options,a=ne(t,e,s,i=>{let u=new Set(i.values());for(let{letter:d,card:l}of r)
@@ -291,24 +291,24 @@ ts-pictured"},a.element,c),show:a.show,setDisabled:a.setDisabled,refused(){}}}})
 2)]),c=Me(t.svg,r,o.press);return{element:n("div",{},o.element,c.element),show:o.show,setDisabled:o.setDisabled,refused(){}}}});Mt("put",{prompt:"legend",make(t,e,s){let o=t.lines,a=new Map(o.map(([l])=>[l,"1"])),r=ne(t,e,s,l=>{for(let[f,p]of l)p&&
 a.set(f,p.split("-")[1]);c.choose([...l.values()].map(f=>f.split("-")[0])),u(l)}),c=Me(t.svg,t.places,l=>{r.press(`${l}-${a.
 get(r.active())}`)}),i=P("g",{class:"tss-placed"});c.drawing.append(i);function u(l){i.replaceChildren();for(let[f,p]of l){
-let[h,g]=p.split("-"),v=t.at[h];if(!v)continue;let b=P("g",{transform:`translate(${v[0]} ${v[1]})`});b.innerHTML=t.pieces[f][Number(
+let[h,g]=p.split("-"),L=t.at[h];if(!L)continue;let b=P("g",{transform:`translate(${L[0]} ${L[1]})`});b.innerHTML=t.pieces[f][Number(
 g)-1][1],i.append(b)}for(let{part:f,show:p}of d)p(a.get(f)??"1")}let d=o.map(([l,f])=>{let p=n("div",{class:"ts-tray-par\
-t"}),h=n("span",{class:"ts-hint",role:"status"}),g=at("Turn it",()=>{let C=a.get(l)==="1"?"2":"1";a.set(l,C),v(C);let T=r.
-answers().get(l);T&&r.put(l,`${T.split("-")[0]}-${C}`)},`Turn it: ${f}`);function v(C){let[T,L]=t.pieces[l][Number(C)-1],
-I=Number(/data-half="([\d.]+)"/.exec(L)?.[1]??90);p.innerHTML=`<svg viewBox="${-I} ${-I} ${2*I} ${2*I}" width="120" heig\
-ht="120" aria-hidden="true">${L}</svg>`,h.textContent=`Way ${C}: ${T}`}let b=n("div",{class:"ts-tray"},p,n("div",{},f,h,
-g));return{part:l,row:b,show:v,turn:g}});return{element:n("div",{},n("div",{class:"ts-trays"},...d.map(({row:l})=>l)),r.
-element,c.element),show:r.show,setDisabled(l){r.setDisabled(l);for(let{turn:f}of d)f.disabled=l},refused(){}}}});var ro="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
-onnection is back. Simulators wait until then.",ao="The connection to the course is back.",io=1500,co=5e3,Xe=new Set,Gt=null,
+t"}),h=n("span",{class:"ts-hint",role:"status"}),g=at("Turn it",()=>{let M=a.get(l)==="1"?"2":"1";a.set(l,M),L(M);let E=r.
+answers().get(l);E&&r.put(l,`${E.split("-")[0]}-${M}`)},`Turn it: ${f}`);function L(M){let[E,$]=t.pieces[l][Number(M)-1],
+T=Number(/data-half="([\d.]+)"/.exec($)?.[1]??90);p.innerHTML=`<svg viewBox="${-T} ${-T} ${2*T} ${2*T}" width="120" heig\
+ht="120" aria-hidden="true">${$}</svg>`,h.textContent=`Way ${M}: ${E}`}let b=n("div",{class:"ts-tray"},p,n("div",{},f,h,
+g));return{part:l,row:b,show:L,turn:g}});return{element:n("div",{},n("div",{class:"ts-trays"},...d.map(({row:l})=>l)),r.
+element,c.element),show:r.show,setDisabled(l){r.setDisabled(l);for(let{turn:f}of d)f.disabled=l},refused(){}}}});var io="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
+onnection is back. Simulators wait until then.",co="The connection to the course is back.",lo=1500,uo=5e3,Xe=new Set,Gt=null,
 Ye;function Cs(t){Gt??=n("p",{class:"twoshaft ts-line-bar",role:"status"}),Gt.isConnected||document.body.append(Gt),Gt.textContent=
-t}function lo(){Gt?.remove(),Gt=null}function Es(){clearTimeout(Ye),Xe.size?Ye=window.setTimeout(()=>Cs(ro),Gt?0:io):Gt&&
-(Cs(ao),Ye=window.setTimeout(lo,co))}var As=t=>({down(){Xe.add(t),Es()},up(){Xe.delete(t),Es()}});var uo=1e3,po="input, button, select, textarea, summary, a, [tabindex]";function fo(t){let e=a=>{if(a.stopPropagation(),
+t}function po(){Gt?.remove(),Gt=null}function Es(){clearTimeout(Ye),Xe.size?Ye=window.setTimeout(()=>Cs(io),Gt?0:lo):Gt&&
+(Cs(co),Ye=window.setTimeout(po,uo))}var As=t=>({down(){Xe.add(t),Es()},up(){Xe.delete(t),Es()}});var fo=1e3,ho="input, button, select, textarea, summary, a, [tabindex]";function go(t){let e=a=>{if(a.stopPropagation(),
 !(a.ctrlKey||a.metaKey)||a.key.toLowerCase()!=="s"||(a.preventDefault(),a.type!=="keydown"||a.repeat))return;let{key:r,code:c,
 keyCode:i,ctrlKey:u,metaKey:d}=a,l={key:r,code:c,keyCode:i,ctrlKey:u,metaKey:d,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",l))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
-"keypress",e);let s=()=>{for(let a of t.querySelectorAll(po))a.hasAttribute("data-lm-suppress-shortcuts")||a.setAttribute(
+"keypress",e);let s=()=>{for(let a of t.querySelectorAll(ho))a.hasAttribute("data-lm-suppress-shortcuts")||a.setAttribute(
 "data-lm-suppress-shortcuts","true")};s();let o=new MutationObserver(s);return o.observe(t,{childList:!0,subtree:!0}),()=>o.
-disconnect()}function ho(t,e,s){let o=t.widget_manager?.kernel,a=(c,i)=>{["restarting","autorestarting","terminating","d\
+disconnect()}function mo(t,e,s){let o=t.widget_manager?.kernel,a=(c,i)=>{["restarting","autorestarting","terminating","d\
 ead"].includes(i)&&e()},r=(c,i)=>{i==="disconnected"?e():s(i==="connecting")};return t.on("comm_live_update",e),o?.statusChanged?.
 connect(a),o?.connectionStatusChanged?.connect(r),o?.disposed?.connect(e),()=>{t.off("comm_live_update",e),o?.statusChanged?.
 disconnect(a),o?.connectionStatusChanged?.disconnect(r),o?.disposed?.disconnect(e)}}var Ms=`.twoshaft {
@@ -715,16 +715,16 @@ s-first{outline:3px solid Highlight}.twoshaft .ts-button[aria-pressed=true],.two
 aft .ts-held{forced-color-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts-\
 step,.ts-pathlist li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-c\
 urrent{border-left-color:Highlight}.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown{border-color:Canvas}.twoshaf\
-t-bar .ts-tasks a:not([aria-current]){border-bottom-color:Canvas}}`,Os="twoshaft-styles";function go(){let t=document.getElementById(
+t-bar .ts-tasks a:not([aria-current]){border-bottom-color:Canvas}}`,Os="twoshaft-styles";function wo(){let t=document.getElementById(
 Os);t?.textContent!==Ms&&(t?.remove(),document.head.append(n("style",{id:Os},Ms)))}function tt({model:t,el:e},{kind:s,lost:o=()=>me(
-e),line:a=()=>{}}){go(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${s}`);let r=n("p",{class:"ts-alert",role:"\
-alert"}),c=As(e),i=()=>e.classList.contains("ts-lost"),u=[],l=ho(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),o())},
-g=>{i()||(g?c.down():c.up(),a(g))}),f=fo(e),p,h=(g,v)=>{t.on(g,v),u.push([g,v])};return h("msg:custom",g=>{g.type==="tro\
+e),line:a=()=>{}}){wo(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${s}`);let r=n("p",{class:"ts-alert",role:"\
+alert"}),c=As(e),i=()=>e.classList.contains("ts-lost"),u=[],l=mo(t,()=>{i()||(e.classList.add("ts-lost"),c.down(),o())},
+g=>{i()||(g?c.down():c.up(),a(g))}),f=go(e),p,h=(g,L)=>{t.on(g,L),u.push([g,L])};return h("msg:custom",g=>{g.type==="tro\
 uble"&&!i()&&(r.textContent=g.reason)}),{alert:r,follow:h,isLost:i,send(g){i()||(e.classList.add("ts-begun"),t.send(g),clearTimeout(
-p),p=window.setTimeout(()=>t.send({type:"rest"}),uo))},asks(g,{first:v,begin:b,who:C="Practice. Nothing here is marked o\
-r saved."}={}){return v?.classList.add("ts-first"),n("div",{class:"ts-who"},n("p",{class:"ts-asks"},g),b?n("p",{class:"t\
-s-begin"},`Begin: ${b}.`):"",C?n("p",{},C):"")},show:(...g)=>e.replaceChildren(..._t(g)),close(){c.up(),clearTimeout(p),
-f(),l();for(let[g,v]of u)t.off(g,v)}}}function Ft(t){let e=t.get("pictured"),s=n("div",{class:"ts-photographs"}),o="",a=r=>{r.type!=="photographs"||`${r.of}:${r.
+p),p=window.setTimeout(()=>t.send({type:"rest"}),fo))},asks(g,{first:L,begin:b,who:M="Practice. Nothing here is marked o\
+r saved."}={}){return L?.classList.add("ts-first"),n("div",{class:"ts-who"},n("p",{class:"ts-asks"},g),b?n("p",{class:"t\
+s-begin"},`Begin: ${b}.`):"",M?n("p",{},M):"")},show:(...g)=>e.replaceChildren(..._t(g)),close(){c.up(),clearTimeout(p),
+f(),l();for(let[g,L]of u)t.off(g,L)}}}function Ft(t){let e=t.get("pictured"),s=n("div",{class:"ts-photographs"}),o="",a=r=>{r.type!=="photographs"||`${r.of}:${r.
 id}`!==o||s.replaceChildren(...r.shown.map(({svg:c,alt:i})=>{let u=n("figure",{});return u.innerHTML=c,u.append(n("figca\
 ption",{},`From your college: ${i}`)),u}))};return t.on("msg:custom",a),{node:s,any:r=>e[r].length>0,show(r,c){let i=c.find(
 d=>e[r].includes(d)),u=i===void 0?"":`${r}:${i}`;u!==o&&(o=u,s.replaceChildren(),i!==void 0&&t.send({type:"photographs",
@@ -735,26 +735,26 @@ onChoose:h=>r.show("operation",h.flatMap(g=>i[g]??[]))}),f=n("button",{type:"but
 [...c],"The first order stands again")},"Start again");l.tools.append(f),s.show(s.asks("Which steps stand in a wrong pla\
 ce?",{first:l.tools,begin:"choose a step and move it up or down"}),s.alert,Dt([l.element],[o,a,r.node],"list"));function p(){
 let h=t.get("judged");u!==null&&h.turn!==u||(u=null,o.textContent=h.finding,a.textContent=h.cost,l.setOrder(h.order),l.setNotes(
-h.notes))}return s.follow("change:judged",p),p(),()=>{r.close(),s.close()}}var mo=["lit","bench","absent","put"],Is=[1,1.5,2,3,4.5];function Yt({svg:t,parts:e,words:s},{name:o="The unit in sectio\
+h.notes))}return s.follow("change:judged",p),p(),()=>{r.close(),s.close()}}var bo=["lit","bench","absent","put"],Is=[1,1.5,2,3,4.5];function Yt({svg:t,parts:e,words:s},{name:o="The unit in sectio\
 n",tallest:a,onChoose:r=()=>{}}={}){let c=n("div",{class:"ts-unit",tabindex:"0",role:"application","aria-label":`${o}. L\
 eft and right arrows walk from part to part, up and down to the part above or below, plus and minus zoom.`});c.innerHTML=
 t;let i=c.querySelector("svg"),u=i.querySelector(".tsu-marks");i.setAttribute("aria-hidden","true"),i.dataset.grow??="2",
 i.removeAttribute("role");let d=new Map(e.map(([y])=>[y,[]]));for(let y of Z(i,"[data-part]"))d.get(String(y.dataset.part))?.
 push(y);let l=new Map(e.map(([y],w)=>[y,w])),f=n("p",{class:"ts-hint ts-unit-name",role:"status"}),p=Ot({"aria-label":"P\
-art",class:"ts-box ts-before"},[["","no part chosen"],...e.map(([y,w])=>[y,w])]),{width:h,height:g}=i.viewBox.baseVal,v=a?
-`min(100%, ${Math.round(a*h/g)}px)`:"100%",b=new WeakMap,C=-1,T=0,L={},I=y=>{let w=L[y];return w==="absent"?" Not there \
-yet.":w==="bench"?" On the bench.":w==="lit"?" In hand.":""},x=y=>`${e[y][1]}. ${e[y][2]}${I(e[y][0])}`;function N(y){for(let B of Z(
-i,".tsu-chosen"))B.classList.remove("tsu-chosen");C=y;let w=y<0?"":e[y][0];p.value=w,f.textContent=y<0?_:x(y);for(let B of d.
-get(w)??[])B.classList.add("tsu-chosen");y>=0&&k(w),r(w)}function E(y){let w=u?Z(u,`[data-part="${y}"]`):[],B=[...d.get(
+art",class:"ts-box ts-before"},[["","no part chosen"],...e.map(([y,w])=>[y,w])]),{width:h,height:g}=i.viewBox.baseVal,L=a?
+`min(100%, ${Math.round(a*h/g)}px)`:"100%",b=new WeakMap,M=-1,E=0,$={},T=y=>{let w=$[y];return w==="absent"?" Not there \
+yet.":w==="bench"?" On the bench.":w==="lit"?" In hand.":""},k=y=>`${e[y][1]}. ${e[y][2]}${T(e[y][0])}`;function N(y){for(let B of Z(
+i,".tsu-chosen"))B.classList.remove("tsu-chosen");M=y;let w=y<0?"":e[y][0];p.value=w,f.textContent=y<0?_:k(y);for(let B of d.
+get(w)??[])B.classList.add("tsu-chosen");y>=0&&v(w),r(w)}function C(y){let w=u?Z(u,`[data-part="${y}"]`):[],B=[...d.get(
 y)??[],...w].map(V=>{let{x:Lt,y:W,width:Y,height:J}=V.getBBox(),[ht,gt]=b.get(V)??[0,0];return{x:Lt+ht,y:W+gt,width:Y,height:J}}),
-H=Math.min(...B.map(V=>V.x)),U=Math.max(...B.map(V=>V.x+V.width)),ot=Math.min(...B.map(V=>V.y)),xt=Math.max(...B.map(V=>V.
-y+V.height));return{x:(H+U)/2,y:(ot+xt)/2}}let k=y=>S(E(y));function S(y){let w=i.getBoundingClientRect().width/i.viewBox.
-baseVal.width,[B,H]=[y.x*w,y.y*w],{scrollLeft:U,scrollTop:ot,clientWidth:xt,clientHeight:V}=c;(B<U+40||B>U+xt-40)&&(c.scrollLeft=
-B-xt/2),(H<ot+40||H>ot+V-40)&&(c.scrollTop=H-V/2)}function m(y){T=Math.max(0,Math.min(Is.length-1,T+y)),i.style.width=`c\
-alc(${Is[T]} * ${v})`,i.style.height="auto",C>=0&&k(e[C][0])}function $(y){let w=E(e[C][0]),[B]=e.map(([H],U)=>({k:U,at:E(
-H)})).filter(({k:H,at:U})=>H!==C&&(U.y-w.y)*y>4).sort((H,U)=>Ns(H.at,w)-Ns(U.at,w));B&&N(B.k)}c.addEventListener("keydow\
-n",y=>{if(Tt(y))return;let w=e.length-1;if(y.key==="ArrowRight")N(C>=w?0:C+1);else if(y.key==="ArrowLeft")N(C<=0?w:C-1);else if(y.
-key==="ArrowUp"||y.key==="ArrowDown")C<0?N(0):$(y.key==="ArrowUp"?-1:1);else if(y.key==="Home")N(0);else if(y.key==="End")
+H=Math.min(...B.map(V=>V.x)),q=Math.max(...B.map(V=>V.x+V.width)),ot=Math.min(...B.map(V=>V.y)),xt=Math.max(...B.map(V=>V.
+y+V.height));return{x:(H+q)/2,y:(ot+xt)/2}}let v=y=>S(C(y));function S(y){let w=i.getBoundingClientRect().width/i.viewBox.
+baseVal.width,[B,H]=[y.x*w,y.y*w],{scrollLeft:q,scrollTop:ot,clientWidth:xt,clientHeight:V}=c;(B<q+40||B>q+xt-40)&&(c.scrollLeft=
+B-xt/2),(H<ot+40||H>ot+V-40)&&(c.scrollTop=H-V/2)}function m(y){E=Math.max(0,Math.min(Is.length-1,E+y)),i.style.width=`c\
+alc(${Is[E]} * ${L})`,i.style.height="auto",M>=0&&v(e[M][0])}function x(y){let w=C(e[M][0]),[B]=e.map(([H],q)=>({k:q,at:C(
+H)})).filter(({k:H,at:q})=>H!==M&&(q.y-w.y)*y>4).sort((H,q)=>Ns(H.at,w)-Ns(q.at,w));B&&N(B.k)}c.addEventListener("keydow\
+n",y=>{if(Tt(y))return;let w=e.length-1;if(y.key==="ArrowRight")N(M>=w?0:M+1);else if(y.key==="ArrowLeft")N(M<=0?w:M-1);else if(y.
+key==="ArrowUp"||y.key==="ArrowDown")M<0?N(0):x(y.key==="ArrowUp"?-1:1);else if(y.key==="Home")N(0);else if(y.key==="End")
 N(w);else if(y.key==="+"||y.key==="=")m(1);else if(y.key==="-")m(-1);else if(y.key==="Escape")N(-1);else return;y.preventDefault()}),
 c.addEventListener("click",y=>{let w=Et(y,"[data-part]")?.dataset.part;N(w===void 0?-1:l.get(w)??-1)}),c.addEventListener(
 "pointerover",y=>{let w=Et(y,"[data-part]")?.dataset.part;if(w===void 0||y.pointerType!=="mouse")return;let B=Et(y,"[dat\
@@ -763,31 +763,31 @@ addEventListener("pointerleave",()=>{j.textContent=""}),p.addEventListener("chan
 span",{class:"ts-unit-over","aria-hidden":"true"}),_="Point at a part, tap it, or choose it here to read its name.";f.textContent=
 _;let z=n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Part ",p),at("−",()=>m(-1),"Smaller"),at("+",()=>m(1),"\
 Larger"),j),D=n("details",{class:"ts-unit-words"},n("summary",{},"What is where, in words"),n("p",{},s));return m(0),{nodes:[
-z,f,c,D],choose:p,drawing:i,frame:c,look(y){d.get(y)?.length&&k(y)},moveTo:S,shift(y,[w,B]){b.set(y,[w,B]),y.setAttribute(
-"transform",`translate(${w.toFixed(1)} ${B.toFixed(1)})`)},show(y){L=y.looks;for(let[w,B]of d)for(let H of B)for(let U of mo)
-H.classList.toggle(`tsu-${U}`,L[w]===U);u&&(u.innerHTML=y.marks),C>=0&&(f.textContent=x(C))}}}function Ns(t,e){return Math.
+z,f,c,D],choose:p,drawing:i,frame:c,look(y){d.get(y)?.length&&v(y)},moveTo:S,shift(y,[w,B]){b.set(y,[w,B]),y.setAttribute(
+"transform",`translate(${w.toFixed(1)} ${B.toFixed(1)})`)},show(y){$=y.looks;for(let[w,B]of d)for(let H of B)for(let q of bo)
+H.classList.toggle(`tsu-${q}`,$[w]===q);u&&(u.innerHTML=y.marks),M>=0&&(f.textContent=k(M))}}}function Ns(t,e){return Math.
 abs(t.y-e.y)+2*Math.abs(t.x-e.x)}function Bs(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Ds({model:t,el:e}){let s=n(
 "p",{class:"ts-finding"}),o=n("p",{class:"ts-happened",role:"status"}),a=n("p",{class:"ts-hint"}),r=Ft(t),c=Yt(t.get("pi\
 cture")),i=n("p",{class:"ts-hint",role:"status"}),u=n("dl",{class:"ts-facts"}),d=n("div",{class:"ts-ready"}),l=n("select",
 {class:"ts-box ts-before","aria-label":"A step that is not ready"}),f=n("input",{type:"text",inputmode:"numeric",size:"3",
-class:"ts-box","aria-label":"Go to place",onkeydown:$=>{$.key==="Enter"&&x()}}),p=n("span"),h=0;function g($){h+=$;let j=t.
-get("near")[h];j&&S(j),E.send({type:"move",by:$})}let v=$=>E.send({type:"go",position:$}),b=at("Back",()=>g(-1),"One ste\
-p back"),C=at("Next",()=>g(1),"Next step"),T=at("Start",()=>v(0),"Start with an empty bench"),L=at("End",()=>v(t.get("vi\
-ew").count),"End of the order"),I=at("Try it",()=>E.send({type:"take",step:l.value}),"Try it: the step chosen here"),x=()=>{
-let $=Number.parseInt(f.value,10);$>=0&&v($)},N=n("div",{class:"ts-tools",role:"group","aria-label":"Step through the or\
-der; left and right arrows step too"},T,b,C,L,n("span",{class:"ts-pair"},"place ",f,p,at("Go",x,"Go to this place")));N.
-addEventListener("keydown",$=>{if(!($.target===f||Tt($))){if($.key==="ArrowLeft")g(-1);else if($.key==="ArrowRight")g(1);else if($.
-key==="Home")v(0);else if($.key==="End")v(t.get("view").count);else return;$.preventDefault()}});let E=tt({model:t,el:e},
-{kind:"rig"});E.show(E.asks("What comes next, and what can no longer be reached?",{first:C,begin:"press Next"}),E.alert,
+class:"ts-box","aria-label":"Go to place",onkeydown:x=>{x.key==="Enter"&&k()}}),p=n("span"),h=0;function g(x){h+=x;let j=t.
+get("near")[h];j&&S(j),C.send({type:"move",by:x})}let L=x=>C.send({type:"go",position:x}),b=at("Back",()=>g(-1),"One ste\
+p back"),M=at("Next",()=>g(1),"Next step"),E=at("Start",()=>L(0),"Start with an empty bench"),$=at("End",()=>L(t.get("vi\
+ew").count),"End of the order"),T=at("Try it",()=>C.send({type:"take",step:l.value}),"Try it: the step chosen here"),k=()=>{
+let x=Number.parseInt(f.value,10);x>=0&&L(x)},N=n("div",{class:"ts-tools",role:"group","aria-label":"Step through the or\
+der; left and right arrows step too"},E,b,M,$,n("span",{class:"ts-pair"},"place ",f,p,at("Go",k,"Go to this place")));N.
+addEventListener("keydown",x=>{if(!(x.target===f||Tt(x))){if(x.key==="ArrowLeft")g(-1);else if(x.key==="ArrowRight")g(1);else if(x.
+key==="Home")L(0);else if(x.key==="End")L(t.get("view").count);else return;x.preventDefault()}});let C=tt({model:t,el:e},
+{kind:"rig"});C.show(C.asks("What comes next, and what can no longer be reached?",{first:M,begin:"press Next"}),C.alert,
 s,N,Dt(c.nodes,[o,i,u,a,r.node,n("p",{class:"ts-prompt"},"Do another step next"),d,n("div",{class:"ts-tools"},n("span",{
-class:"ts-pair"},"or one that is not ready: ",l,I))]));let k="";function S($){let j=JSON.stringify($);j!==k&&(k=j,c.show(
-$),i.textContent=$.words)}function m(){let $=t.get("view");h=$.position,s.textContent=$.finding,o.textContent=$.happened,
-a.textContent=$.next?`Next in this order: ${$.next}`:"This is the end of the order.",r.show("operation",$.in_hand),S($.build),
-u.replaceChildren(...jt($.facts));let j=d.contains(document.activeElement);d.replaceChildren(...$.ready.map(([D,y])=>at(
-y,()=>E.send({type:"take",step:D})))),$.ready.length||d.append(n("p",{class:"ts-hint"},"No step is ready.")),j&&(d.querySelector(
-"button")??C).focus(),l.replaceChildren(...At($.waiting)),l.disabled=I.disabled=!$.waiting.length,f.value=String($.position),
-p.textContent=` of ${$.count} `;let _=$.position===0,z=$.position===$.count;for(let D of[b,T])Bs(D,_);for(let D of[C,L])
-Bs(D,z)}return E.follow("change:view",m),m(),()=>{r.close(),E.close()}}function oe(t){let e=null,s=null,o=r=>{if(e!==null){s=r;return}e=ct("turn"),t(r,e)},a=()=>{e=null;let r=s;s=null,r!==null&&
+class:"ts-pair"},"or one that is not ready: ",l,T))]));let v="";function S(x){let j=JSON.stringify(x);j!==v&&(v=j,c.show(
+x),i.textContent=x.words)}function m(){let x=t.get("view");h=x.position,s.textContent=x.finding,o.textContent=x.happened,
+a.textContent=x.next?`Next in this order: ${x.next}`:"This is the end of the order.",r.show("operation",x.in_hand),S(x.build),
+u.replaceChildren(...jt(x.facts));let j=d.contains(document.activeElement);d.replaceChildren(...x.ready.map(([D,y])=>at(
+y,()=>C.send({type:"take",step:D})))),x.ready.length||d.append(n("p",{class:"ts-hint"},"No step is ready.")),j&&(d.querySelector(
+"button")??M).focus(),l.replaceChildren(...At(x.waiting)),l.disabled=T.disabled=!x.waiting.length,f.value=String(x.position),
+p.textContent=` of ${x.count} `;let _=x.position===0,z=x.position===x.count;for(let D of[b,E])Bs(D,_);for(let D of[M,$])
+Bs(D,z)}return C.follow("change:view",m),m(),()=>{r.close(),C.close()}}function oe(t){let e=null,s=null,o=r=>{if(e!==null){s=r;return}e=ct("turn"),t(r,e)},a=()=>{e=null;let r=s;s=null,r!==null&&
 o(r)};return{ask:o,free:a,answered(r){r===e&&a()},get waiting(){return e!==null}}}var ft=(t,e,s,o,a)=>P("line",{x1:t,y1:e,x2:s,y2:o,class:a}),wt=(t,e,s,o="middle")=>P("text",{x:t,y:e,"text-anchor":o,class:"\
 tsg-text"},s);function re(){let t=P("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(P("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let o=0;o<100;o+=1){let a=o/100*2*Math.PI,r=o%10===0?78:o%5===0?82:86;t.append(ft(100+
@@ -816,38 +816,38 @@ i.value))}),i.setAttribute("aria-valuetext",r(a)),{box:i,row:n("label",{class:"t
 String(d),u.textContent=r(d)}}}function St(t,e,s,o){let a=n("select",{class:"ts-box","aria-label":t,onchange:()=>o(a.value)},
 ...e.map(([r,c])=>n("option",{value:r,selected:r===s},c)));return{box:a,row:n("span",{class:"ts-pair"},`${t} `,a)}}function js({model:t,el:e}){let s=t.get("about"),o=t.get("shown").state,a=null,r=n("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),c=n("p",{class:"ts-hint"}),i=n("p",{class:"ts-finding",role:"status"}),u=n("u\
-l",{class:"ts-sentences"}),d=oe((k,S)=>x.send({type:"set",state:k,turn:S})),l=k=>{o={...o,...k},d.ask(o)},f=P("circle",{
+l",{class:"ts-sentences"}),d=oe((v,S)=>k.send({type:"set",state:v,turn:S})),l=v=>{o={...o,...v},d.ask(o)},f=P("circle",{
 cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),p=ft(0,0,0,0,"tsg-mark tsg-long"),h=wt(0,0,""),[g,
-v]=s.readingsOnly?[72,48]:[96,120],b=g/(s.readingsOnly?o.radius:s.radii[1]),C=P("svg",{viewBox:`0 0 ${2*g+v} ${2*g+30}`,
-width:2*g+v,height:2*g+30,class:"tsg-drum",role:"img"}),T=g+4;f.setAttribute("transform",`translate(${T} ${T})`),C.append(
-f,p,ft(4,T,2*g+4,T,"tsg-centre"),ft(T,4,T,2*g+4,"tsg-centre"),P("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),h);let L=G("\
-Turn the shaft ten times",()=>l({turns:o.turns+10})),I=[n("div",{class:"ts-tools"},L)];if(!s.readingsOnly){let k=s.kinds,
-S=k.map(([m,$])=>n("label",{class:"ts-option"},n("input",{type:"checkbox",checked:o.kinds.includes(m),onchange:j=>l({kinds:k.
-map(([_])=>_).filter(_=>_===m?j.target.checked:o.kinds.includes(_))})}),`with ${$}`));I[0].append(G("Fit the rings anew",
-()=>l({turns:0}))),S.length&&I.push(n("fieldset",{class:"tsg-ticks"},n("legend",{class:"ts-hint"},"What turns with the b\
-earings"),...S)),I.push(Ct("Setting",{min:-.05,max:s.highest,step:.005,value:o.setting,onInput:m=>l({setting:m}),words:m=>m<
+L]=s.readingsOnly?[72,48]:[96,120],b=g/(s.readingsOnly?o.radius:s.radii[1]),M=P("svg",{viewBox:`0 0 ${2*g+L} ${2*g+30}`,
+width:2*g+L,height:2*g+30,class:"tsg-drum",role:"img"}),E=g+4;f.setAttribute("transform",`translate(${E} ${E})`),M.append(
+f,p,ft(4,E,2*g+4,E,"tsg-centre"),ft(E,4,E,2*g+4,"tsg-centre"),P("circle",{cx:E,cy:E,r:10,class:"tsg-face"}),h);let $=G("\
+Turn the shaft ten times",()=>l({turns:o.turns+10})),T=[n("div",{class:"ts-tools"},$)];if(!s.readingsOnly){let v=s.kinds,
+S=v.map(([m,x])=>n("label",{class:"ts-option"},n("input",{type:"checkbox",checked:o.kinds.includes(m),onchange:j=>l({kinds:v.
+map(([_])=>_).filter(_=>_===m?j.target.checked:o.kinds.includes(_))})}),`with ${x}`));T[0].append(G("Fit the rings anew",
+()=>l({turns:0}))),S.length&&T.push(n("fieldset",{class:"tsg-ticks"},n("legend",{class:"ts-hint"},"What turns with the b\
+earings"),...S)),T.push(Ct("Setting",{min:-.05,max:s.highest,step:.005,value:o.setting,onInput:m=>l({setting:m}),words:m=>m<
 0?`${(-m).toFixed(3)} mm of end play`:`${m.toFixed(3)} mm of preload`}).row,Ct("Radius of the drum",{min:s.radii[0],max:s.
-radii[1],step:1,value:o.radius,onInput:m=>l({radius:m}),words:m=>`${m} mm`}).row)}let x=tt({model:t,el:e},{kind:"rig"});
-x.show(x.asks("How hard does the shaft turn?",{first:L,begin:"turn the shaft",who:s.readingsOnly?"Take your reading here\
-; write it in the form.":void 0}),x.alert,n("div",{class:"tsg-beside"},C,n("div",{class:"tsg-side"},r,c)),...I,i,u);function N(){
-let k=t.get("shown");d.waiting||(o=k.state);let S=b*k.state.radius;Wt(f,{r:S}),Wt(p,{x1:T,y1:T-S,x2:2*g+v,y2:T-S}),Wt(h,
-{x:T,y:2*g+22}),h.textContent=`drum, radius ${k.state.radius} mm`,C.setAttribute("aria-label",`A drum of ${k.state.radius}\
- mm radius on the shaft; the cord leaves it at its edge towards the scale.`),a?.top!==k.scale.top&&(a=Ps(k.scale),r.replaceChildren(
-a.node),c.textContent=`Spring scale to ${k.scale.top} N, one mark ${k.scale.mark} N.`),a?.set(k.pull,k.pullWords),i.textContent=
-k.finding,u.replaceChildren(...zt(k.words)),d.answered(k.turn)}let E=()=>d.free();return x.follow("change:shown",N),x.follow(
-"msg:custom",E),N(),x.close}function Pt({model:t,el:e},s){let o=t.get("about"),a=t.get("shown").state,r=oe((f,p)=>c.send({type:"set",state:f,turn:p})),
+radii[1],step:1,value:o.radius,onInput:m=>l({radius:m}),words:m=>`${m} mm`}).row)}let k=tt({model:t,el:e},{kind:"rig"});
+k.show(k.asks("How hard does the shaft turn?",{first:$,begin:"turn the shaft",who:s.readingsOnly?"Take your reading here\
+; write it in the form.":void 0}),k.alert,n("div",{class:"tsg-beside"},M,n("div",{class:"tsg-side"},r,c)),...T,i,u);function N(){
+let v=t.get("shown");d.waiting||(o=v.state);let S=b*v.state.radius;Wt(f,{r:S}),Wt(p,{x1:E,y1:E-S,x2:2*g+L,y2:E-S}),Wt(h,
+{x:E,y:2*g+22}),h.textContent=`drum, radius ${v.state.radius} mm`,M.setAttribute("aria-label",`A drum of ${v.state.radius}\
+ mm radius on the shaft; the cord leaves it at its edge towards the scale.`),a?.top!==v.scale.top&&(a=Ps(v.scale),r.replaceChildren(
+a.node),c.textContent=`Spring scale to ${v.scale.top} N, one mark ${v.scale.mark} N.`),a?.set(v.pull,v.pullWords),i.textContent=
+v.finding,u.replaceChildren(...zt(v.words)),d.answered(v.turn)}let C=()=>d.free();return k.follow("change:shown",N),k.follow(
+"msg:custom",C),N(),k.close}function Pt({model:t,el:e},s){let o=t.get("about"),a=t.get("shown").state,r=oe((f,p)=>c.send({type:"set",state:f,turn:p})),
 c=tt({model:t,el:e},{kind:"rig"}),i=n("p",{class:"ts-finding",role:"status"}),u=s(o,f=>{a={...a,...f},r.ask(a)},a),d=o.readingsOnly?
 "Take your readings here; write them in the form.":void 0;c.show(c.asks(u.asks,{first:u.first,begin:u.begin,who:d}),c.alert,
 ...u.side?[Dt([u.picture],[...u.controls,i])]:[n("div",{class:"tsg-wide"},u.picture),...u.controls,i]);function l(){let f=t.
 get("shown");r.waiting||(a=f.state),u.set(f,a),i.textContent=f.finding,r.answered(f.turn)}return c.follow("change:shown",
-l),c.follow("msg:custom",r.free),l(),c.close}var Nt=(...t)=>n("div",{class:"ts-tools"},...t);var wo={x:44,y:84,perMm:34};function bo(t){let e=P("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:s,y:o,
-perMm:a}=wo,r=P("g",{}),c=P("g",{});e.append(P("rect",{x:1,y:22,width:758,height:o-22,class:"tsi-paper"}),P("rect",{x:s-
+l),c.follow("msg:custom",r.free),l(),c.close}var Nt=(...t)=>n("div",{class:"ts-tools"},...t);var vo={x:44,y:84,perMm:34};function ko(t){let e=P("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:s,y:o,
+perMm:a}=vo,r=P("g",{}),c=P("g",{});e.append(P("rect",{x:1,y:22,width:758,height:o-22,class:"tsi-paper"}),P("rect",{x:s-
 30,y:o,width:t.lines*t.space*a+60,height:64,class:"tsi-body"}),r,c,wt(12,14,"main scale, mm","start"),wt(12,176,`vernier\
 , ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let u=s+i*t.space*a;c.append(
 ft(u,o,u,o+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(wt(u,o+48,String(i)))}return{node:e,set(i){r.replaceChildren();for(let u=Math.
 max(0,Math.ceil(i.mm-1));u<=t.top+25;u+=1){let d=s+(u-i.mm)*a;d<4||d>756||(r.append(ft(d,o,d,o-(u%10===0?34:u%5===0?28:20),
 "tsi-fine")),u%5===0&&r.append(wt(d,o-40,String(u))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Hs(t){
-return Pt(t,(e,s,o)=>{let a=bo(e),r=Ct("Rod",{min:0,max:e.top,step:.05,value:o.rod,words:()=>"push down to the right",onInput:d=>s(
+return Pt(t,(e,s,o)=>{let a=ko(e),r=Ct("Rod",{min:0,max:e.top,step:.05,value:o.rod,words:()=>"push down to the right",onInput:d=>s(
 {rod:d})}),c=St("Foot",e.places,o.place,d=>s({place:d,rod:0})),i=G("Push the rod down until it rests",()=>s({rod:e.top})),
 u=St("Look",e.eyes,o.eye,d=>s({eye:d}));return{asks:"How deep does it lie?",first:i,begin:"push the rod down",picture:a.
 node,controls:[Nt(c.row,u.row),Nt(i,G("Lift the rod",()=>s({rod:0}))),r.row],set(d,l){a.set(d),c.box.value=l.place,u.box.
@@ -855,99 +855,99 @@ value=l.eye,r.box.value=l.rod}}})}function ce(t,e){let s=e>1?.65/(e-1):0;return 
 0,Math.min(1,(t-r)/c))})}function Ws(t,e,s,o){let[a,r]=[0,0];for(let c=s;c!==null;c=t[c].parent){let[i,u]=t[c].own[o]??[
 0,0];a+=i*e[c],r+=u*e[c]}return[a,r]}function Ve(t){let e=t.findIndex(s=>s>0);return{placed:t.filter(s=>s===0).length,next:e<
 0?null:e}}function _s(t,e){return t<=0?0:t>=e||e<2?1:.35+(t-1)*(1-.35)/(e-1)}function Fs(t,e,s){let o=[0,0,0];for(let a=s;a!==
-null;a=t[a].parent){let r=e[a];for(let[c,i]of t[a].own.entries())o[c]+=i*r}return o}function Je(t,e){globalThis.twoshaftChunks??=new Map;let s=globalThis.twoshaftChunks,o=s.get(e)??vo(t,e);return s.set(e,
-o),o.catch(()=>s.delete(e)),o}function vo(t,e){return new Promise(s=>{let o=(a,r)=>{if(a.type!=="chunk"||a.name!==e)return;
+null;a=t[a].parent){let r=e[a];for(let[c,i]of t[a].own.entries())o[c]+=i*r}return o}function Je(t,e){globalThis.twoshaftChunks??=new Map;let s=globalThis.twoshaftChunks,o=s.get(e)??yo(t,e);return s.set(e,
+o),o.catch(()=>s.delete(e)),o}function yo(t,e){return new Promise(s=>{let o=(a,r)=>{if(a.type!=="chunk"||a.name!==e)return;
 t.off("msg:custom",o);let c=URL.createObjectURL(new Blob([r[0]],{type:"text/javascript"})),i=import(c);i.finally(()=>URL.
-revokeObjectURL(c)).catch(()=>{}),s(i)};t.on("msg:custom",o),t.send({type:"chunk",name:e})})}var Oe=.12,Jt=1.15,Us="This browser draws nothing in three dimensions. The section shows the same parts.",Te;function Ks(){
+revokeObjectURL(c)).catch(()=>{}),s(i)};t.on("msg:custom",o),t.send({type:"chunk",name:e})})}var Oe=.12,Jt=1.15,qs="This browser draws nothing in three dimensions. The section shows the same parts.",Te;function Ks(){
 if(Te!==void 0)return Te;let t=document.createElement("canvas").getContext("webgl2");return t?.getExtension("WEBGL_lose_\
 context")?.loseContext(),Te=!!t,Te}function zs(t){Ks()&&Je(t,"solids").catch(()=>{})}function Ie(t,e){let s=n("span",{style:`\
 color: ${e}; forced-color-adjust: none`});t.append(s);let o=n("canvas",{width:1,height:1}).getContext("2d");o.fillStyle=
 getComputedStyle(s).color,s.remove(),o.fillRect(0,0,1,1);let[a,r,c]=o.getImageData(0,0,1,1).data;return{text:`rgb(${a}, ${r}\
-, ${c})`,light:(a+r+c)/765}}var Ze=window.matchMedia("(forced-colors: active)");function qs(t){let[e,s,o]=Ze.matches?["C\
+, ${c})`,light:(a+r+c)/765}}var Ze=window.matchMedia("(forced-colors: active)");function Us(t){let[e,s,o]=Ze.matches?["C\
 anvasText","Canvas","Highlight"]:["var(--ts-ink)","var(--ts-paper)","var(--ts-accent)"],a=Ie(t,s),r=a.light>.5?18:40;return{
 ink:Ie(t,e).text,paper:a.text,accent:Ie(t,o).text,metal:Ie(t,`color-mix(in srgb, ${e} ${r}%, ${s})`).text}}function Gs(t,e,s){
-let o=n("p",{class:"ts-hint ts-unit-name",role:"status"});if(!Ks())return o.textContent=Us,{drawn:!1,nodes:[o],move(){},
+let o=n("p",{class:"ts-hint ts-unit-name",role:"status"});if(!Ks())return o.textContent=qs,{drawn:!1,nodes:[o],move(){},
 ready(){},close(){}};let a=n("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three\
  dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The sec\
 tion shows the same parts with their names."}),r=Ot({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
-...s.map(([x,N])=>[x,N])]),c=new Set,i,u=()=>[0,0,0],d=()=>{},l="Drag or use the arrow keys to turn. Tap a part, or choo\
-se it here, to read its name.";o.textContent="Drawing …";function f(){let x=s.find(([E])=>E===r.value),N=c.has(r.value)?
-" Hidden.":"";o.textContent=x?`${x[1]}. ${x[2]}${N}`:l,i?.look(r.value,c)}function p(){r.value&&(c.delete(r.value)||c.add(
+...s.map(([k,N])=>[k,N])]),c=new Set,i,u=()=>[0,0,0],d=()=>{},l="Drag or use the arrow keys to turn. Tap a part, or choo\
+se it here, to read its name.";o.textContent="Drawing …";function f(){let k=s.find(([C])=>C===r.value),N=c.has(r.value)?
+" Hidden.":"";o.textContent=k?`${k[1]}. ${k[2]}${N}`:l,i?.look(r.value,c)}function p(){r.value&&(c.delete(r.value)||c.add(
 r.value),f())}function h(){c.clear(),f()}r.addEventListener("change",f);let g={ArrowLeft:()=>i?.turnBy(-Oe,0),ArrowRight:()=>i?.
 turnBy(Oe,0),ArrowUp:()=>i?.turnBy(0,Oe),ArrowDown:()=>i?.turnBy(0,-Oe),"+":()=>i?.zoomBy(Jt),"=":()=>i?.zoomBy(Jt),"-":()=>i?.
-zoomBy(1/Jt),Home:()=>i?.home(),h:p,a:h};a.addEventListener("keydown",x=>{let N=g[x.key]??g[x.key.toLowerCase()];!N||Tt(
-x)||(N(),x.preventDefault())});let v=null;a.addEventListener("pointerdown",x=>{v={x:x.clientX,y:x.clientY,far:!1},a.setPointerCapture(
-x.pointerId)}),a.addEventListener("pointermove",x=>{if(!v)return;let[N,E]=[x.clientX-v.x,x.clientY-v.y];!v.far&&Math.hypot(
-N,E)<4||(v={x:x.clientX,y:x.clientY,far:!0},i?.turnBy(-N/150,E/150))}),a.addEventListener("pointerup",x=>{if(v&&!v.far){
-let{left:N,top:E,width:k,height:S}=a.getBoundingClientRect(),[m,$]=[(x.clientX-N)/k,(x.clientY-E)/S];r.value=i?.partAt(2*
-m-1,1-2*$)??"",f()}v=null}),a.addEventListener("wheel",x=>{document.activeElement===a&&(i?.zoomBy(x.deltaY<0?Jt:1/Jt),x.
-preventDefault())},{passive:!1});let b=()=>{i?.recolour(qs(a.parentElement??document.body)),f()},C=new MutationObserver(
-b),T=new ResizeObserver(()=>i?.paint()),L=!1;return Je(t,"solids").then(({solidsView:x})=>{L||(i=x(a,e,qs(a.parentElement??
-document.body)),i.move(u),i.fit(),d(),i.home(),i.paint(),T.observe(a),C.observe(document.body,{attributes:!0}),Ze.addEventListener(
-"change",b),f(),a.dataset.painted="true")},()=>{o.textContent=Us}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",
+zoomBy(1/Jt),Home:()=>i?.home(),h:p,a:h};a.addEventListener("keydown",k=>{let N=g[k.key]??g[k.key.toLowerCase()];!N||Tt(
+k)||(N(),k.preventDefault())});let L=null;a.addEventListener("pointerdown",k=>{L={x:k.clientX,y:k.clientY,far:!1},a.setPointerCapture(
+k.pointerId)}),a.addEventListener("pointermove",k=>{if(!L)return;let[N,C]=[k.clientX-L.x,k.clientY-L.y];!L.far&&Math.hypot(
+N,C)<4||(L={x:k.clientX,y:k.clientY,far:!0},i?.turnBy(-N/150,C/150))}),a.addEventListener("pointerup",k=>{if(L&&!L.far){
+let{left:N,top:C,width:v,height:S}=a.getBoundingClientRect(),[m,x]=[(k.clientX-N)/v,(k.clientY-C)/S];r.value=i?.partAt(2*
+m-1,1-2*x)??"",f()}L=null}),a.addEventListener("wheel",k=>{document.activeElement===a&&(i?.zoomBy(k.deltaY<0?Jt:1/Jt),k.
+preventDefault())},{passive:!1});let b=()=>{i?.recolour(Us(a.parentElement??document.body)),f()},M=new MutationObserver(
+b),E=new ResizeObserver(()=>i?.paint()),$=!1;return Je(t,"solids").then(({solidsView:k})=>{$||(i=k(a,e,Us(a.parentElement??
+document.body)),i.move(u),i.fit(),d(),i.home(),i.paint(),E.observe(a),M.observe(document.body,{attributes:!0}),Ze.addEventListener(
+"change",b),f(),a.dataset.painted="true")},()=>{o.textContent=qs}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",
 {class:"ts-pair"},"Part ",r),at("Hide or show",p,"Hide or show the chosen part"),at("Show all",h,"Show all parts"),at("−",
-()=>i?.zoomBy(1/Jt),"Smaller"),at("+",()=>i?.zoomBy(Jt),"Larger")),o,a],move(x){u=x,i?.move(x)},ready(x){d=x},close(){L=
-!0,T.disconnect(),C.disconnect(),Ze.removeEventListener("change",b),i?.close()}}}var Ne=200,ko=580,yo="2.6";function Ys({model:t,el:e}){let s=n("p",{class:"ts-finding"}),o=n("p",{class:"ts-hint ts-next\
+()=>i?.zoomBy(1/Jt),"Smaller"),at("+",()=>i?.zoomBy(Jt),"Larger")),o,a],move(k){u=k,i?.move(k)},ready(k){d=k},close(){$=
+!0,E.disconnect(),M.disconnect(),Ze.removeEventListener("change",b),i?.close()}}}var Ne=200,xo=580,$o="2.6";function Ys({model:t,el:e}){let s=n("p",{class:"ts-finding"}),o=n("p",{class:"ts-hint ts-next\
 in",role:"status"}),a=n("div",{class:"ts-apart-picture"}),r=n("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
-t goes in"}),c=Ft(t),i=t.get("stages"),u=St("Show",i,t.get("stage"),S=>k.send({type:"stage",stage:S})),d=Ct("From apart \
-to together",{min:0,max:Ne,step:1,value:0,words:S=>S<=0?"apart":S>=Ne?"together":"on the way",onInput:S=>I(S/Ne)}),l=t.get(
-"picture"),f,p=[],h=[],g=0,v=!1,b,C=at("In three dimensions",()=>{v=!v,C.setAttribute("aria-pressed",String(v)),N()});C.
-setAttribute("aria-pressed","false");function T(S){d.set(Math.round(S*Ne)),I(S)}function L(S){let{placed:m}=Ve(ce(g,l.movers.
-length));T(_s(m+S,l.movers.length))}function I(S){if(g=S,!f)return;let m=ce(g,l.movers.length);for(let{group:z,mover:D,view:y}of p)
-f.shift(z,Ws(l.movers,m,D,y));x(m);for(let z of h)z.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
-placed:$,next:j}=Ve(m),_=`${$} of ${m.length} in place.`;for(let[z,D]of[...r.children].entries())D.classList.toggle("ts-\
-current",z===j);o.textContent=j===null?"All in place.":`${_} Next in: ${l.movers[j].words}.`}function x(S){let{movers:m}=t.
-get("space");b?.move($=>Fs(m,S,$))}function N(){if(b?.close(),b=void 0,!!f&&(a.replaceChildren(...v?[]:f.nodes),!!v)){if(t.
-get("space").stage!==t.get("stage")){zs(t),k.send({type:"space"});return}b=Gs(t,t.get("space"),l.parts),x(ce(0,l.movers.
-length)),a.replaceChildren(...b.nodes,...b.drawn?[]:f.nodes),b.ready(()=>x(ce(g,l.movers.length)))}}function E(){if(l=t.
+t goes in"}),c=Ft(t),i=t.get("stages"),u=St("Show",i,t.get("stage"),S=>v.send({type:"stage",stage:S})),d=Ct("From apart \
+to together",{min:0,max:Ne,step:1,value:0,words:S=>S<=0?"apart":S>=Ne?"together":"on the way",onInput:S=>T(S/Ne)}),l=t.get(
+"picture"),f,p=[],h=[],g=0,L=!1,b,M=at("In three dimensions",()=>{L=!L,M.setAttribute("aria-pressed",String(L)),N()});M.
+setAttribute("aria-pressed","false");function E(S){d.set(Math.round(S*Ne)),T(S)}function $(S){let{placed:m}=Ve(ce(g,l.movers.
+length));E(_s(m+S,l.movers.length))}function T(S){if(g=S,!f)return;let m=ce(g,l.movers.length);for(let{group:z,mover:D,view:y}of p)
+f.shift(z,Ws(l.movers,m,D,y));k(m);for(let z of h)z.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{
+placed:x,next:j}=Ve(m),_=`${x} of ${m.length} in place.`;for(let[z,D]of[...r.children].entries())D.classList.toggle("ts-\
+current",z===j);o.textContent=j===null?"All in place.":`${_} Next in: ${l.movers[j].words}.`}function k(S){let{movers:m}=t.
+get("space");b?.move(x=>Fs(m,S,x))}function N(){if(b?.close(),b=void 0,!!f&&(a.replaceChildren(...L?[]:f.nodes),!!L)){if(t.
+get("space").stage!==t.get("stage")){zs(t),v.send({type:"space"});return}b=Gs(t,t.get("space"),l.parts),k(ce(0,l.movers.
+length)),a.replaceChildren(...b.nodes,...b.drawn?[]:f.nodes),b.ready(()=>k(ce(g,l.movers.length)))}}function C(){if(l=t.
 get("picture"),s.textContent=t.get("finding"),u.box.value=t.get("stage"),f=void 0,a.replaceChildren(),!l.svg)return;f=Yt(
-l,{name:"Parts apart",tallest:ko,onChoose:m=>c.show("part",[m])}),f.drawing.dataset.grow=yo,p=Z(f.drawing,"[data-move]").
+l,{name:"Parts apart",tallest:xo,onChoose:m=>c.show("part",[m])}),f.drawing.dataset.grow=$o,p=Z(f.drawing,"[data-move]").
 map(m=>({group:m,mover:Number(m.dataset.move),view:String(m.dataset.view)})),h=Z(f.drawing,".tsu-traces"),r.replaceChildren(
-...l.movers.map(({words:m})=>n("li",{},m))),N(),I(g)}let k=tt({model:t,el:e},{kind:"rig"});return k.show(k.asks("How do \
-these parts go together?",{first:d.box,begin:"move the slider",who:""}),k.alert,s,n("div",{class:"ts-apart"},n("div",{class:"\
-ts-apart-tools"},u.row,d.row,n("div",{class:"ts-tools"},at("One in",()=>L(1),"One part more in place"),at("One out",()=>L(
--1),"One part less in place")),C,o,c.node,r),a)),k.follow("change:picture",E),k.follow("change:space",N),E(),()=>{b?.close(),
-c.close(),k.close()}}function Xs({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("p",{class:"tsj-happened",role:"status"}),
+...l.movers.map(({words:m})=>n("li",{},m))),N(),T(g)}let v=tt({model:t,el:e},{kind:"rig"});return v.show(v.asks("How do \
+these parts go together?",{first:d.box,begin:"move the slider",who:""}),v.alert,s,n("div",{class:"ts-apart"},n("div",{class:"\
+ts-apart-tools"},u.row,d.row,n("div",{class:"ts-tools"},at("One in",()=>$(1),"One part more in place"),at("One out",()=>$(
+-1),"One part less in place")),M,o,c.node,r),a)),v.follow("change:picture",C),v.follow("change:space",N),C(),()=>{b?.close(),
+c.close(),v.close()}}function Xs({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("p",{class:"tsj-happened",role:"status"}),
 r=n("div",{class:"tsj-drawing"});r.innerHTML=s.drawing;let c=n("div",{class:"tsj-bars"}),i=Z(r,"[data-bolt]"),u=ct("torq\
 ue"),d=n("input",{id:u,type:"range",min:10,max:100,step:5,oninput:()=>p()});d.value="100";let l=n("output",{class:"tsj-f\
 igure",for:u}),f=()=>d.value==="100"?s.torque:Number((Math.round(s.torque*Number(d.value)/100/s.step)*s.step).toFixed(3));
 function p(){l.textContent=`${f()} N·m`,d.setAttribute("aria-valuetext",`${f()} newton metres, ${d.value} percent of th\
-e torque`)}let h=k=>L.send({type:"pull",bolt:k,torque:f()}),g=G("Take back",()=>L.send({type:"undo"})),v=G("Wait until t\
-he film has run out",()=>L.send({type:"wait"})),b=n("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>L.send({type:"set",film:Number(b.value)})},...s.films.map(k=>n("option",{value:k},k?`${k} µm thick`:"none"))),
-C=n("input",{type:"checkbox",onchange:()=>L.send({type:"set",scattered:C.checked})});r.addEventListener("click",k=>{let S=Et(
-k,"[data-bolt]");S&&(T(S),h(Number(S.dataset.bolt)))});let T=k=>{for(let S of i)S.setAttribute("tabindex",S===k?"0":"-1");
-k.focus({preventScroll:!0})};r.addEventListener("keydown",k=>{let S=Et(k,"[data-bolt]");if(!S||k.ctrlKey||k.metaKey||k.altKey)
-return;let m=Number(S.dataset.bolt),$={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[k.key];if($)T(i[(m+$+i.length)%
-i.length]);else if(k.key==="Home")T(i[0]);else if(k.key==="End")T(i[i.length-1]);else if(k.key==="Enter"||k.key===" ")k.
-repeat||h(m);else return;k.preventDefault()});let L=tt({model:t,el:e},{kind:"rig"}),I=G("Start all by hand",()=>L.send({
-type:"start"})),x=n("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},I,...s.rounds.map(([k,S])=>G(`One round ${S}`,
-()=>L.send({type:"round",pattern:k,torque:f()}))),g,G("Start again",()=>L.send({type:"again"}))),N=n("div",{class:"ts-to\
+e torque`)}let h=v=>$.send({type:"pull",bolt:v,torque:f()}),g=G("Take back",()=>$.send({type:"undo"})),L=G("Wait until t\
+he film has run out",()=>$.send({type:"wait"})),b=n("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
+onchange:()=>$.send({type:"set",film:Number(b.value)})},...s.films.map(v=>n("option",{value:v},v?`${v} µm thick`:"none"))),
+M=n("input",{type:"checkbox",onchange:()=>$.send({type:"set",scattered:M.checked})});r.addEventListener("click",v=>{let S=Et(
+v,"[data-bolt]");S&&(E(S),h(Number(S.dataset.bolt)))});let E=v=>{for(let S of i)S.setAttribute("tabindex",S===v?"0":"-1");
+v.focus({preventScroll:!0})};r.addEventListener("keydown",v=>{let S=Et(v,"[data-bolt]");if(!S||v.ctrlKey||v.metaKey||v.altKey)
+return;let m=Number(S.dataset.bolt),x={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[v.key];if(x)E(i[(m+x+i.length)%
+i.length]);else if(v.key==="Home")E(i[0]);else if(v.key==="End")E(i[i.length-1]);else if(v.key==="Enter"||v.key===" ")v.
+repeat||h(m);else return;v.preventDefault()});let $=tt({model:t,el:e},{kind:"rig"}),T=G("Start all by hand",()=>$.send({
+type:"start"})),k=n("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},T,...s.rounds.map(([v,S])=>G(`One round ${S}`,
+()=>$.send({type:"round",pattern:v,torque:f()}))),g,G("Start again",()=>$.send({type:"again"}))),N=n("div",{class:"ts-to\
 ols",role:"group","aria-label":"Wrench"},n("span",{class:"tsj-slide"},n("label",{for:u},"Wrench set to"),d,l));s.films.length&&
-N.append(n("label",{class:"ts-pair"},"Wet sealant",b),v,n("label",{class:"tsj-check"},C,"friction scatters from bolt to \
-bolt")),L.show(L.asks("Does every bolt keep its clamp?",{first:I,begin:"start all bolts by hand",who:s.readingsOnly?"Not\
-hing is saved here; your answers stand in the form.":void 0}),L.alert,o,N,x,a,n("div",{class:"tsj-bench"},r,c),n("detail\
+N.append(n("label",{class:"ts-pair"},"Wet sealant",b),L,n("label",{class:"tsj-check"},M,"friction scatters from bolt to \
+bolt")),$.show($.asks("Does every bolt keep its clamp?",{first:T,begin:"start all bolts by hand",who:s.readingsOnly?"Not\
+hing is saved here; your answers stand in the form.":void 0}),$.alert,o,N,k,a,n("div",{class:"tsj-bench"},r,c),n("detail\
 s",{class:"ts-keys"},n("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull i\
-t. Arrows go from bolt to bolt, Enter pulls."));function E(){let k=t.get("view");o.textContent=k.finding,a.textContent=k.
-happened,c.innerHTML=k.bars;for(let[S,m]of i.entries()){let $=k.tight[S]?`${k.clamps[S]} kN`:k.started[S]?"started by ha\
-nd":"not started";m.setAttribute("aria-label",`Bolt ${S+1} of ${s.count}, ${$}`),m.classList.toggle("tsj-tight",k.tight[S]),
-m.classList.toggle("tsj-started",k.started[S])}g.disabled=!k.pulls,v.disabled=!k.standing,b.value=String(k.film),C.checked=
-k.scattered}return L.follow("change:view",E),p(),E(),L.close}var Vs="tsk-number";function qt(t,e,...s){return n("td",{class:e?Vs:null,"data-label":t||null,role:"cell"},...s)}function Be(t,e,s){
+t. Arrows go from bolt to bolt, Enter pulls."));function C(){let v=t.get("view");o.textContent=v.finding,a.textContent=v.
+happened,c.innerHTML=v.bars;for(let[S,m]of i.entries()){let x=v.tight[S]?`${v.clamps[S]} kN`:v.started[S]?"started by ha\
+nd":"not started";m.setAttribute("aria-label",`Bolt ${S+1} of ${s.count}, ${x}`),m.classList.toggle("tsj-tight",v.tight[S]),
+m.classList.toggle("tsj-started",v.started[S])}g.disabled=!v.pulls,L.disabled=!v.standing,b.value=String(v.film),M.checked=
+v.scattered}return $.follow("change:view",C),p(),C(),$.close}var Vs="tsk-number";function Ut(t,e,...s){return n("td",{class:e?Vs:null,"data-label":t||null,role:"cell"},...s)}function Be(t,e,s){
 let o=e.map(([c,i])=>n("th",{scope:"col",role:"columnheader",class:i?Vs:null},c)),a=n("thead",{role:"rowgroup"},n("tr",{
 role:"row"},...o)),r=n("table",{class:"tsk-board",role:"table"},n("caption",{},t),a,s);return n("div",{class:"ts-scroll"},
 r)}function Js({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("p",{class:"tsk-spent"}),
 r=n("ul",{class:"ts-sentences tsk-left"}),c=n("p",{class:"tsk-more"}),i=n("tbody",{role:"rowgroup"}),u=new Map;for(let[p,
-h,g,v]of s.checks){let b=n("select",{class:"ts-box","aria-label":`What it showed: ${h}`,onchange:()=>l.send({type:"obser\
-ve",check:p,shown:b.value})},n("option",{value:""},"Not made"),...At(v)),C=qt("worth, bit",!0),T=qt("bit a minute",!0),L=n(
-"tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},h),qt("min",!0,`${g}`),qt("it showed",!1,b),C,T);u.set(p,{box:b,
-tells:C,rate:T,row:L}),i.append(L)}let d=n("button",{class:"ts-button",type:"button",onclick:()=>l.send({type:"clear"})},
+h,g,L]of s.checks){let b=n("select",{class:"ts-box","aria-label":`What it showed: ${h}`,onchange:()=>l.send({type:"obser\
+ve",check:p,shown:b.value})},n("option",{value:""},"Not made"),...At(L)),M=Ut("worth, bit",!0),E=Ut("bit a minute",!0),$=n(
+"tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},h),Ut("min",!0,`${g}`),Ut("it showed",!1,b),M,E);u.set(p,{box:b,
+tells:M,rate:E,row:$}),i.append($)}let d=n("button",{class:"ts-button",type:"button",onclick:()=>l.send({type:"clear"})},
 "Take all observations back"),l=tt({model:t,el:e},{kind:"rig"});l.show(l.asks("Which fault is it, and which check comes \
 next?",{first:u.values().next().value?.box,begin:"say what a check showed"}),l.alert,o,r,c,Be("Checks: what each showed,\
  and what it is still worth",[["Check"],["min",!0],["It showed"],["worth, bit",!0],["bit a minute",!0]],i),n("div",{class:"\
 ts-tools"},d,a));function f(){let p=t.get("view");o.textContent=p.finding,a.textContent=p.spent,c.textContent=p.more,r.replaceChildren(
-...zt(p.left.map(([v,b])=>`${v} (${b})`)));let h=p.ranked,g=new Map(h.map(([v,b,C],T)=>[v,{bits:b,rate:C,rank:T}]));for(let[
-v,{box:b,tells:C,rate:T,row:L}]of u){let I=p.observed[v],x=g.get(v);b.value=I??"",C.textContent=x?x.bits:I!==void 0?"mad\
-e":"nothing",T.textContent=x?x.rate+(x.rank===0?" ◀ best next":""):"–",L.classList.toggle("tsk-best",x?.rank===0)}}return l.
+...zt(p.left.map(([L,b])=>`${L} (${b})`)));let h=p.ranked,g=new Map(h.map(([L,b,M],E)=>[L,{bits:b,rate:M,rank:E}]));for(let[
+L,{box:b,tells:M,rate:E,row:$}]of u){let T=p.observed[L],k=g.get(L);b.value=T??"",M.textContent=k?k.bits:T!==void 0?"mad\
+e":"nothing",E.textContent=k?k.rate+(k.rank===0?" ◀ best next":""):"–",$.classList.toggle("tsk-best",k?.rank===0)}}return l.
 follow("change:view",f),f(),l.close}function Zs(t,{move:e,hand:s}){let{element:o,at:a}=Ae(t),r=Object.entries(t.aims).filter(([u])=>u.startsWith("at:")),c=(u,d)=>{
 let[l,f]=a(u,d);return P("circle",{cx:l,cy:f,r:16,class:"tsl-spot",...{"data-travel":u,"data-turn":d}})},i=P("g",{class:"\
 tsl-knob"},P("circle",{r:12}));return o.append(...r.map(([,[u]])=>c(Number(u),0)),...t.gears.map(([,u,d])=>c(u,d)),i),o.
@@ -955,116 +955,116 @@ classList.add("ts-lever"),o.addEventListener("click",u=>{let d=Et(u,".tsl-spot")
 Number(d.dataset.turn)];for(let f of xs(t.aims,s(),l))e(f)}),{element:o,scale:[ie,Ee],show([u,d],l){let[f,p]=a(u,d);i.setAttribute(
 "transform",`translate(${f.toFixed(1)} ${p.toFixed(1)})`);for(let h of Z(o,"[data-gear]"))h.classList.toggle("tsl-in",l.
 includes(String(h.dataset.gear)))}}}function Qs({model:t,el:e}){let s=n("p",{class:"ts-finding",role:"status"}),o=n("p",{class:"ts-happened",role:"status"}),
-a=n("div",{class:"ts-scroll ts-fit"}),r=Zs(t.get("plan"),{move:S=>C({type:"move",code:S}),hand:()=>t.get("view").hand}),
+a=n("div",{class:"ts-scroll ts-fit"}),r=Zs(t.get("plan"),{move:S=>M({type:"move",code:S}),hand:()=>t.get("view").hand}),
 c=n("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=n("select",{class:"ts-box ts-how","aria-label":"\
-How it is put together"},...At(t.get("builds"))),u=at("Start again",()=>C({type:"reset"})),d=n("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([S,m])=>at(m,()=>C({type:"move",code:S})))),
+How it is put together"},...At(t.get("builds"))),u=at("Start again",()=>M({type:"reset"})),d=n("div",{class:"ts-tools ts\
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([S,m])=>at(m,()=>M({type:"move",code:S})))),
 l=n("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),f=n("p",{class:"ts-hint"},"Nothing tried yet.\
  Each move is written down here."),p=n("p",{class:"ts-proof",role:"status"}),h=at("What does a full hand test find?",()=>{
-h.disabled=!0,p.textContent="testing",C({type:"prove"})}),g=tt({model:t,el:e},{kind:"rig"});c.append(n("div",{},n("p",{class:"\
+h.disabled=!0,p.textContent="testing",M({type:"prove"})}),g=tt({model:t,el:e},{kind:"rig"});c.append(n("div",{},n("p",{class:"\
 ts-prompt"},"The lever"),r.element),a),g.show(g.asks("Which gears can the lever reach?",{first:r.element,begin:"press a \
 place in the gate"}),g.alert,n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Put together: ",i),u,h),s,c,o,p,n("p",
 {class:"ts-hint ts-gate-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down tu\
-rn. Or in words:"),n("div",{class:"ts-gate-work"},d,n("div",{},n("p",{class:"ts-prompt"},"Tried by hand"),f,l)));let v=0,
-b="";function C(S){v+=1,g.send({...S,turn:v})}function T(){let S=t.get("view");if(b!==t.get("figure")){b=t.get("figure"),
+rn. Or in words:"),n("div",{class:"ts-gate-work"},d,n("div",{},n("p",{class:"ts-prompt"},"Tried by hand"),f,l)));let L=0,
+b="";function M(S){L+=1,g.send({...S,turn:L})}function E(){let S=t.get("view");if(b!==t.get("figure")){b=t.get("figure"),
 a.innerHTML=b;let m=Qt(a,"svg");m.removeAttribute("role"),m.setAttribute("aria-hidden","true")}for(let m of Z(a,"[data-b\
-ody]")){let[$,j]=S.moved[String(m.dataset.rides??m.dataset.body)]??[0,0];m.setAttribute("transform",`translate(${$.toFixed(
+ody]")){let[x,j]=S.moved[String(m.dataset.rides??m.dataset.body)]??[0,0];m.setAttribute("transform",`translate(${x.toFixed(
 2)} ${j.toFixed(2)})`)}for(let m of Z(a,"[data-gear]"))m.classList.toggle("tsg-in",S.gears.includes(m.dataset.gear));for(let m of Z(
 a,"[data-lifts]"))m.classList.toggle("tsg-up",S.lifted);r.show(S.hand,S.gears),c.dataset.turn=String(S.turn),s.textContent=
 `${S.gears.length>1?"■ ":S.gears.length?"● ":"○ "}${S.title}.`,o.textContent=S.happened,o.classList.toggle("ts-sto\
 pped",/topped by/.test(S.happened)),(l.childElementCount!==S.log.length||l.lastElementChild?.textContent!==S.log.at(-1))&&
 (l.replaceChildren(...S.log.map(m=>n("li",{class:/topped by/.test(m)?"ts-stopped":""},m))),l.scrollTop=l.scrollHeight),f.
-hidden=S.log.length>0,i.value=S.build,p.textContent=S.proof,h.disabled=!1,x=!1,k()}c.addEventListener("keydown",S=>{if(Tt(
-S))return;let m={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[S.key];m&&(S.preventDefault(),C({type:"\
-nudge",travel:m[0],turned:m[1]}))}),i.addEventListener("change",()=>C({type:"build",build:i.value}));let L=null,I=null,x=!1;
-function N(S,m){let $=m.getBoundingClientRect(),j=m.viewBox.baseVal.width/$.width;return[(S.clientX-$.left)*j,(S.clientY-
-$.top)*j]}c.addEventListener("pointerdown",S=>{let m=Et(S,".tsg-panel, .tsl-knob");if(!m||S.button!==0)return;let $=m.ownerSVGElement,
-j=t.get("view").hand,[_,z]=N(S,$),D=Number(m.dataset.scale),y=D?[D,D]:r.scale;L={svg:$,x:_-j[0]*y[0],y:z+j[1]*y[1],scale:y},
+hidden=S.log.length>0,i.value=S.build,p.textContent=S.proof,h.disabled=!1,k=!1,v()}c.addEventListener("keydown",S=>{if(Tt(
+S))return;let m={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[S.key];m&&(S.preventDefault(),M({type:"\
+nudge",travel:m[0],turned:m[1]}))}),i.addEventListener("change",()=>M({type:"build",build:i.value}));let $=null,T=null,k=!1;
+function N(S,m){let x=m.getBoundingClientRect(),j=m.viewBox.baseVal.width/x.width;return[(S.clientX-x.left)*j,(S.clientY-
+x.top)*j]}c.addEventListener("pointerdown",S=>{let m=Et(S,".tsg-panel, .tsl-knob");if(!m||S.button!==0)return;let x=m.ownerSVGElement,
+j=t.get("view").hand,[_,z]=N(S,x),D=Number(m.dataset.scale),y=D?[D,D]:r.scale;$={svg:x,x:_-j[0]*y[0],y:z+j[1]*y[1],scale:y},
 c.setPointerCapture(S.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts-pulling"),S.preventDefault()}),c.addEventListener(
-"pointermove",S=>{if(!L)return;let[m,$]=N(S,L.svg),{scale:j}=L;I={travel_mm:(m-L.x)/j[0],turn_mm:(L.y-$)/j[1]},k()});let E=()=>{
-L=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",E),c.addEventListener("pointercancel",E);function k(){
-if(x||!I)return;x=!0;let S=I;I=null,C({type:"pull",...S})}return g.follow("msg:custom",S=>{S.type==="trouble"&&(x=!1)}),
-g.follow("change:view",T),T(),g.close}function tn({model:t,el:e}){let s=t.get("plan"),o=t.get("view"),a=n("p",{class:"ts-finding tsw-say",role:"status"}),r=n(
+"pointermove",S=>{if(!$)return;let[m,x]=N(S,$.svg),{scale:j}=$;T={travel_mm:(m-$.x)/j[0],turn_mm:($.y-x)/j[1]},v()});let C=()=>{
+$=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",C),c.addEventListener("pointercancel",C);function v(){
+if(k||!T)return;k=!0;let S=T;T=null,M({type:"pull",...S})}return g.follow("msg:custom",S=>{S.type==="trouble"&&(k=!1)}),
+g.follow("change:view",E),E(),g.close}function tn({model:t,el:e}){let s=t.get("plan"),o=t.get("view"),a=n("p",{class:"ts-finding tsw-say",role:"status"}),r=n(
 "p",{class:"ts-happened tsw-happened",role:"status"}),c=n("div",{class:"ts-scroll ts-fit tsw-train"}),i=o.dials[0].shaft,
-d=s.gears.map(([m,$])=>n("button",{type:"button",class:"ts-button","data-gear":m,"aria-pressed":"false",onclick:()=>E({type:"\
-gear",gear:m})},$)),l=n("select",{class:"ts-box","aria-label":"Wheel held still",onchange:m=>E({type:"hold",shaft:m.target.
+d=s.gears.map(([m,x])=>n("button",{type:"button",class:"ts-button","data-gear":m,"aria-pressed":"false",onclick:()=>C({type:"\
+gear",gear:m})},x)),l=n("select",{class:"ts-box","aria-label":"Wheel held still",onchange:m=>C({type:"hold",shaft:m.target.
 value})},...At(s.holds)),f=n("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:m=>{i=m.target.value,S()}},
-...At(o.dials.map(m=>[m.shaft,m.name]))),p=m=>E({type:"turn",shaft:i,turns:m}),h=`1/${s.marks}`,g=n("div",{class:"ts-too\
+...At(o.dials.map(m=>[m.shaft,m.name]))),p=m=>C({type:"turn",shaft:i,turns:m}),h=`1/${s.marks}`,g=n("div",{class:"ts-too\
 ls",role:"group","aria-label":"Turn the shaft"},at("↺ 1 turn",()=>p(-1),"One turn anticlockwise"),at(`↺ ${h}`,()=>p(
 -s.step),`${h} turn anticlockwise`),at("↺ a touch",()=>p(-s.fine),"A touch anticlockwise"),at("a touch ↻",()=>p(s.fine),
 "A touch clockwise"),at(`${h} ↻`,()=>p(s.step),`${h} turn clockwise`),at("1 turn ↻",()=>p(1),"One turn clockwise"),at(
-"Marks to zero",()=>E({type:"reset"}))),v=new Map;for(let m of o.dials){let $=P("g",{},P("circle",{class:"tsw-end",r:34}),
+"Marks to zero",()=>C({type:"reset"}))),L=new Map;for(let m of o.dials){let x=P("g",{},P("circle",{class:"tsw-end",r:34}),
 P("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),P("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),j=[];for(let B=0;B<
 s.marks;B+=1)j.push(P("line",{class:"tsw-tick",y1:-40,y2:B?-47:-52,transform:`rotate(${B*360/s.marks})`})),B&&j.push(P("\
 text",{class:"tsw-number",x:57*Math.sin(B*2*Math.PI/s.marks),y:-57*Math.cos(B*2*Math.PI/s.marks)+4},String(B)));let _=P(
 "svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":m.shaft,"aria-hidden":"true"},P("circle",{class:"tsw-plat\
-e",r:40}),...j,P("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),$),z=n("div",{class:"tsw-count",tabindex:"0",role:"\
+e",r:40}),...j,P("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),x),z=n("div",{class:"tsw-count",tabindex:"0",role:"\
 application","aria-roledescription":"shaft","data-shaft":m.shaft},n("div",{class:"tsw-name"}),_,n("div",{class:"tsw-stro\
-kes","aria-hidden":"true"}),n("div",{class:"tsw-figure"}));v.set(m.shaft,{box:z,svg:_,shaftEnd:$}),z.addEventListener("f\
+kes","aria-hidden":"true"}),n("div",{class:"tsw-figure"}));L.set(m.shaft,{box:z,svg:_,shaftEnd:x}),z.addEventListener("f\
 ocus",()=>{i!==m.shaft&&(i=m.shaft,S())}),z.addEventListener("keydown",B=>{if(Tt(B))return;let H={ArrowRight:1,ArrowDown:1,
 ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[B.key];H&&(B.preventDefault(),i=m.shaft,p(H*(B.key.startsWith("Page")?1:B.
 shiftKey?s.fine:s.step)))});let D=null,y=B=>{let H=_.getBoundingClientRect();return Math.atan2(B.clientX-H.left-H.width/
 2,H.top+H.height/2-B.clientY)/(2*Math.PI)};_.addEventListener("pointerdown",B=>{B.button===0&&(D=y(B),_.setPointerCapture(
 B.pointerId),z.focus({preventScroll:!0}),B.preventDefault())}),_.addEventListener("pointermove",B=>{if(D===null)return;let H=y(
-B),U=H-D;U-=Math.round(U),D=H,b+=U,T()});let w=()=>{D=null};_.addEventListener("pointerup",w),_.addEventListener("pointe\
-rcancel",w)}let b=0,C=!1;function T(){if(C||Math.abs(b)<.002)return;C=!0;let m=b;b=0,p(m)}let L=tt({model:t,el:e},{kind:"\
-rig"}),I=[n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Hold still: ",l),n("span",{class:"ts-pair"},"Turn by ha\
-nd: ",f)),n("div",{class:"tsw-counts"},...[...v.values()].map(m=>m.box)),g,r];L.show(L.asks("How many turns does it take\
+B),q=H-D;q-=Math.round(q),D=H,b+=q,E()});let w=()=>{D=null};_.addEventListener("pointerup",w),_.addEventListener("pointe\
+rcancel",w)}let b=0,M=!1;function E(){if(M||Math.abs(b)<.002)return;M=!0;let m=b;b=0,p(m)}let $=tt({model:t,el:e},{kind:"\
+rig"}),T=[n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Hold still: ",l),n("span",{class:"ts-pair"},"Turn by ha\
+nd: ",f)),n("div",{class:"tsw-counts"},...[...L.values()].map(m=>m.box)),g,r];$.show($.asks("How many turns does it take\
 ?",{first:g,begin:s.closed?"turn a shaft":"engage a gear, then turn a shaft",who:s.closed?"Nothing is saved here; your a\
-nswers stand in the form.":void 0}),L.alert,a,!s.closed&&n("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
-ged"},n("span",{},"Engage: "),...d),...s.closed?I:[Dt([c],I,"wide")],n("p",{class:"ts-hint tsw-say"},`All three are seen\
+nswers stand in the form.":void 0}),$.alert,a,!s.closed&&n("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
+ged"},n("span",{},"Engage: "),...d),...s.closed?T:[Dt([c],T,"wide")],n("p",{class:"ts-hint tsw-say"},`All three are seen\
  from the clutch side. Drag a dial round, or go to it and use the arrow keys (${h} turn), Shift with an arrow key (a tou\
-ch) or Page Up and Page Down (one turn). Each stroke is a whole turn.`));let x=0,N=null;function E(m){x+=1,L.send({...m,
-turn:x})}let k=m=>{let $=[];for(let j=m;j>0;j-=5)$.push(j>=5?"||||/":"|".repeat(j));return $.join(" ")};function S(){let m=t.
-get("view");N!==t.get("figure")&&(N=String(t.get("figure")),c.innerHTML=N);for(let $ of Z(c,"[data-wheel]")){let[j,_]=m.
-wheels[String($.dataset.wheel)]??[0,!0];$.setAttribute("transform",`translate(0 ${(j*Number($.dataset.reach)).toFixed(1)}\
-)`),$.classList.toggle("tsw-behind",!_)}for(let $ of d)$.setAttribute("aria-pressed",String(m.engaged.includes($.dataset.
-gear)));l.value=m.held,f.value=i;for(let $ of m.dials){let{box:j,shaftEnd:_}=v.get($.shaft),z=$.way>0?"↻":$.way<0?"↺":
-"";_.setAttribute("transform",`rotate(${$.angle})`);let[D,,y,w]=j.children;D.textContent=`${$.name}${$.held?", held":$.shaft===
-i?", your hand":""}`,y.textContent=$.strokes||z?`${z} ${k($.strokes)}`:"no stroke",w.textContent=$.figure,j.classList.toggle(
-"tsw-hand",$.shaft===i),j.classList.toggle("tsw-held",$.held),j.setAttribute("aria-label",`${$.name}${$.held?", held":""}\
-. ${$.words}`)}a.textContent=m.finding,r.textContent=m.happened,e.dataset.turn=String(m.turn),C=!1,T()}return L.follow("\
-change:view",S),S(),L.close}function en({model:t,el:e}){let s=n("p",{class:"ts-finding",role:"status"}),o=n("div",{class:"tsh-picture"}),a=n("p",{class:"\
+ch) or Page Up and Page Down (one turn). Each stroke is a whole turn.`));let k=0,N=null;function C(m){k+=1,$.send({...m,
+turn:k})}let v=m=>{let x=[];for(let j=m;j>0;j-=5)x.push(j>=5?"||||/":"|".repeat(j));return x.join(" ")};function S(){let m=t.
+get("view");N!==t.get("figure")&&(N=String(t.get("figure")),c.innerHTML=N);for(let x of Z(c,"[data-wheel]")){let[j,_]=m.
+wheels[String(x.dataset.wheel)]??[0,!0];x.setAttribute("transform",`translate(0 ${(j*Number(x.dataset.reach)).toFixed(1)}\
+)`),x.classList.toggle("tsw-behind",!_)}for(let x of d)x.setAttribute("aria-pressed",String(m.engaged.includes(x.dataset.
+gear)));l.value=m.held,f.value=i;for(let x of m.dials){let{box:j,shaftEnd:_}=L.get(x.shaft),z=x.way>0?"↻":x.way<0?"↺":
+"";_.setAttribute("transform",`rotate(${x.angle})`);let[D,,y,w]=j.children;D.textContent=`${x.name}${x.held?", held":x.shaft===
+i?", your hand":""}`,y.textContent=x.strokes||z?`${z} ${v(x.strokes)}`:"no stroke",w.textContent=x.figure,j.classList.toggle(
+"tsw-hand",x.shaft===i),j.classList.toggle("tsw-held",x.held),j.setAttribute("aria-label",`${x.name}${x.held?", held":""}\
+. ${x.words}`)}a.textContent=m.finding,r.textContent=m.happened,e.dataset.turn=String(m.turn),M=!1,E()}return $.follow("\
+change:view",S),S(),$.close}function en({model:t,el:e}){let s=n("p",{class:"ts-finding",role:"status"}),o=n("div",{class:"tsh-picture"}),a=n("p",{class:"\
 tsh-head"}),r=n("p",{class:"tsh-seen"}),c=n("div",{class:"tsh-told"}),i=n("div",{class:"tsh-box",role:"status"},a,r,c),u=[],
-d=[],l=null,f=t.get("plan").lookingOnly,p=(E,k)=>n("button",{type:"button",class:"ts-button","data-verdict":E,"aria-pres\
-sed":"false",onclick:()=>C.send({type:"judge",place:l,verdict:E})},k),h=f?[]:[p("stop","Stop here"),p("well","Fine as it\
- is")],g=n("button",{type:"button",class:"ts-button",onclick:()=>C.send({type:"next"})},"Another day"),v=n("div",{class:"\
-ts-tools",role:"group","aria-label":"Your judgement of the place"},...h);t.get("plan").more&&v.append(g);let b=n("p",{class:"\
+d=[],l=null,f=t.get("plan").lookingOnly,p=(C,v)=>n("button",{type:"button",class:"ts-button","data-verdict":C,"aria-pres\
+sed":"false",onclick:()=>M.send({type:"judge",place:l,verdict:C})},v),h=f?[]:[p("stop","Stop here"),p("well","Fine as it\
+ is")],g=n("button",{type:"button",class:"ts-button",onclick:()=>M.send({type:"next"})},"Another day"),L=n("div",{class:"\
+ts-tools",role:"group","aria-label":"Your judgement of the place"},...h);t.get("plan").more&&L.append(g);let b=n("p",{class:"\
 ts-keys"},f?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":"Choose a place, read \
-what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons."),C=tt({model:t,el:e},
-{kind:"rig"});C.show(C.asks(f?"What is to be seen at each place?":"Where can somebody get hurt?",{first:f?o:h[0],begin:f?
-"choose a place":"choose a place and judge it",who:f?"Nothing is saved here; your answers stand in the form.":void 0}),C.
-alert,f?null:s,f?null:b,Dt([o],[i,!f&&v],"widest"),f?b:null);function T(E,k){let S=E!==l;l=E;for(let[m,$]of d.entries()){
-let j=u[m][0]===E;$.setAttribute("tabindex",j?"0":"-1"),$.setAttribute("aria-pressed",String(j)),$.classList.toggle("tsh\
--chosen",j),j&&k&&($.focus({preventScroll:!0}),L($))}S&&C.send({type:"choose",place:E})}function L(E){let k=Qt(E,".tsh-h\
-it").getBoundingClientRect(),S=o.getBoundingClientRect();(k.left<S.left||k.right>S.right)&&(o.scrollLeft+=k.left-S.left-
-(S.width-k.width)/2),(k.bottom<0||k.bottom>innerHeight||k.top<0)&&E.scrollIntoView({block:"nearest"})}function I(){let E=t.
-get("plan");u=E.places,o.innerHTML=E.drawing,Qt(o,"svg").setAttribute("role","group"),d=u.map(([k])=>Qt(o,`[data-place="${k}\
-"]`)),d.forEach((k,S)=>{k.setAttribute("role","button"),k.setAttribute("aria-label",`${S+1} ${u[S][1]}`),k.addEventListener(
-"click",()=>T(u[S][0],!0))}),l=String(t.get("view").chosen),T(l,!1)}o.addEventListener("keydown",E=>{if(Tt(E))return;let k=u.
-findIndex(([$])=>$===l),S=Math.min(6,u.length),m=k;if(E.key==="ArrowRight")m=k+1;else if(E.key==="ArrowLeft")m=k-1;else if(E.
-key==="ArrowDown")m=k+S;else if(E.key==="ArrowUp")m=k-S;else if(E.key==="Home")m=0;else if(E.key==="End")m=u.length-1;else if(E.
-key!=="Enter"&&E.key!==" ")return;E.preventDefault(),m>=0&&m<u.length&&T(u[m][0],!0)});function x(){let E=t.get("view");
-s.textContent=E.finding;let k=u.findIndex(([$])=>$===E.chosen);a.textContent=`${k+1}  ${u[k][1]}`,r.textContent=E.seen;let{
-verdict:S,...m}=E.told;if(c.replaceChildren(),S){let $=E.judged[E.chosen],j=$==="stop"==(S==="Stop here."),_=$==="stop"?
+what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons."),M=tt({model:t,el:e},
+{kind:"rig"});M.show(M.asks(f?"What is to be seen at each place?":"Where can somebody get hurt?",{first:f?o:h[0],begin:f?
+"choose a place":"choose a place and judge it",who:f?"Nothing is saved here; your answers stand in the form.":void 0}),M.
+alert,f?null:s,f?null:b,Dt([o],[i,!f&&L],"widest"),f?b:null);function E(C,v){let S=C!==l;l=C;for(let[m,x]of d.entries()){
+let j=u[m][0]===C;x.setAttribute("tabindex",j?"0":"-1"),x.setAttribute("aria-pressed",String(j)),x.classList.toggle("tsh\
+-chosen",j),j&&v&&(x.focus({preventScroll:!0}),$(x))}S&&M.send({type:"choose",place:C})}function $(C){let v=Qt(C,".tsh-h\
+it").getBoundingClientRect(),S=o.getBoundingClientRect();(v.left<S.left||v.right>S.right)&&(o.scrollLeft+=v.left-S.left-
+(S.width-v.width)/2),(v.bottom<0||v.bottom>innerHeight||v.top<0)&&C.scrollIntoView({block:"nearest"})}function T(){let C=t.
+get("plan");u=C.places,o.innerHTML=C.drawing,Qt(o,"svg").setAttribute("role","group"),d=u.map(([v])=>Qt(o,`[data-place="${v}\
+"]`)),d.forEach((v,S)=>{v.setAttribute("role","button"),v.setAttribute("aria-label",`${S+1} ${u[S][1]}`),v.addEventListener(
+"click",()=>E(u[S][0],!0))}),l=String(t.get("view").chosen),E(l,!1)}o.addEventListener("keydown",C=>{if(Tt(C))return;let v=u.
+findIndex(([x])=>x===l),S=Math.min(6,u.length),m=v;if(C.key==="ArrowRight")m=v+1;else if(C.key==="ArrowLeft")m=v-1;else if(C.
+key==="ArrowDown")m=v+S;else if(C.key==="ArrowUp")m=v-S;else if(C.key==="Home")m=0;else if(C.key==="End")m=u.length-1;else if(C.
+key!=="Enter"&&C.key!==" ")return;C.preventDefault(),m>=0&&m<u.length&&E(u[m][0],!0)});function k(){let C=t.get("view");
+s.textContent=C.finding;let v=u.findIndex(([x])=>x===C.chosen);a.textContent=`${v+1}  ${u[v][1]}`,r.textContent=C.seen;let{
+verdict:S,...m}=C.told;if(c.replaceChildren(),S){let x=C.judged[C.chosen],j=x==="stop"==(S==="Stop here."),_=x==="stop"?
 "Stop here":"Fine as it is";c.append(n("p",{class:"tsh-verdict"},j?`✓ Yes: ${S}`:`✗ You said “${_}”. The course sa\
-ys: ${S}`),n("dl",{class:"ts-facts"},...Object.entries(m).flatMap(([z,D])=>[n("dt",{},z),n("dd",{},D)])))}for(let $ of h)
-$.setAttribute("aria-pressed",String(E.judged[E.chosen]===$.dataset.verdict));for(let[$,j]of d.entries()){let _=E.judged[u[$][0]];
-j.setAttribute("aria-label",`${$+1} ${u[$][1]}${_?`, judged: ${_==="stop"?"stop here":"fine as it is"}`:""}`);let z=j.querySelector(
+ys: ${S}`),n("dl",{class:"ts-facts"},...Object.entries(m).flatMap(([z,D])=>[n("dt",{},z),n("dd",{},D)])))}for(let x of h)
+x.setAttribute("aria-pressed",String(C.judged[C.chosen]===x.dataset.verdict));for(let[x,j]of d.entries()){let _=C.judged[u[x][0]];
+j.setAttribute("aria-label",`${x+1} ${u[x][1]}${_?`, judged: ${_==="stop"?"stop here":"fine as it is"}`:""}`);let z=j.querySelector(
 ".tsh-tag");if(!_){z?.remove();continue}z||(z=P("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),j.
-append(z)),z.textContent=_==="stop"?"■ stop":"○ well"}e.dataset.turn=E.chosen}let N=()=>{I(),x()};return C.follow("c\
-hange:plan",N),C.follow("change:view",x),N(),C.close}function sn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("p",{class:"tsl-sum"}),r=n(
-"div",{class:"tsl-drawing"}),c=new Map,u=s.sliders.map(([p,h,g,v,b,C])=>{let T=ct(p.replace("_","-")),L=n("output",{class:"\
-tsl-figure",for:T}),I=n("input",{id:T,type:"range",min:v,max:b,step:C,oninput:()=>{x(),l.send({type:"set",name:p,value:Number(
-I.value)})}}),x=()=>{L.textContent=`${I.value} ${g}`,I.setAttribute("aria-valuetext",`${I.value} ${g==="°"?"degrees":g}`)};
-return c.set(p,{slider:I,say:x}),n("div",{class:"tsl-row"},n("label",{for:T},h),I,L)}),d=n("select",{class:"ts-box","ari\
+append(z)),z.textContent=_==="stop"?"■ stop":"○ well"}e.dataset.turn=C.chosen}let N=()=>{T(),k()};return M.follow("c\
+hange:plan",N),M.follow("change:view",k),N(),M.close}function sn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("p",{class:"tsl-sum"}),r=n(
+"div",{class:"tsl-drawing"}),c=new Map,u=s.sliders.map(([p,h,g,L,b,M])=>{let E=ct(p.replace("_","-")),$=n("output",{class:"\
+tsl-figure",for:E}),T=n("input",{id:E,type:"range",min:L,max:b,step:M,oninput:()=>{k(),l.send({type:"set",name:p,value:Number(
+T.value)})}}),k=()=>{$.textContent=`${T.value} ${g}`,T.setAttribute("aria-valuetext",`${T.value} ${g==="°"?"degrees":g}`)};
+return c.set(p,{slider:T,say:k}),n("div",{class:"tsl-row"},n("label",{for:E},h),T,$)}),d=n("select",{class:"ts-box","ari\
 a-label":"Grip",onchange:()=>l.send({type:"set",name:"grip",value:d.value})},...At(s.grips)),l=tt({model:t,el:e},{kind:"\
 rig"});l.show(l.asks("Is this lift safe by hand?",{first:c.values().next().value?.slider,begin:"set the load"}),l.alert,
 o,n("div",{class:"tsl-sliders",role:"group","aria-label":"The lift"},...u,n("div",{class:"tsl-row"},n("span",{},"Grip"),
 d)),r,a,n("p",{class:"ts-keys"},"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));
-function f(){let p=t.get("view");o.textContent=p.finding,a.textContent=p.sum,r.innerHTML=p.drawing;for(let[h,{slider:g,say:v}]of c)
-document.activeElement!==g&&(g.value=p.sizes[h]),v();d.value=p.sizes.grip}return l.follow("change:view",f),f(),l.close}var De={x:90,y:120,perMm:20,radius:82,bevel:30};function xo(t){let e=P("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+function f(){let p=t.get("view");o.textContent=p.finding,a.textContent=p.sum,r.innerHTML=p.drawing;for(let[h,{slider:g,say:L}]of c)
+document.activeElement!==g&&(g.value=p.sizes[h]),L();d.value=p.sizes.grip}return l.follow("change:view",f),f(),l.close}var De={x:90,y:120,perMm:20,radius:82,bevel:30};function So(t){let e=P("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
 r",role:"img"}),{x:s,y:o,perMm:a,radius:r}=De;e.append(P("rect",{x:s-60,y:o-56,width:a*t.top+90,height:112,class:"tsi-pa\
 per"}),ft(s-20,o,s+a*t.top+20,o,"tsi-bold"));for(let f=0;f*t.pitch<=t.top;f+=1){let p=s+f*t.pitch*a;if(f%2){e.append(ft(
 p,o,p,o+18,"tsi-fine"));continue}let h=f/2;e.append(ft(p,o,p,o-(h%5?18:27),h%5?"tsi-fine":"tsi-bold")),h%5===0&&e.append(
@@ -1073,71 +1073,71 @@ wt(p,o-33,String(h)))}let c=P("g",{});e.append(c,wt(12,234,"Sleeve: lines above 
 Z`,class:"tsi-body"}),u=P("rect",{x:De.bevel,y:o-r,width:760,height:2*r,class:"tsi-body"}),d=P("rect",{x:0,y:o-r,width:760,
 height:2*r,fill:"var(--ts-paper)"}),l=P("g",{});return c.append(d,i,u,l),{node:e,set(f){c.setAttribute("transform",`tran\
 slate(${s+f.mm*a} 0)`),l.replaceChildren();for(let p=0;p<t.lines;p+=1){let h=p-f.line;h-=t.lines*Math.round(h/t.lines);let g=h/
-t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let v=o-(r-8)*Math.sin(g),b=p%5===0;l.append(ft(0,v,b?26:16,v,b?"tsi-bold":
-"tsi-fine")),b&&l.append(wt(36,v+5,String(p),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function nn(t){
-return Pt(t,(e,s,o)=>{let a=xo(e),r=Ct("Thimble",{min:0,max:e.top,step:.01,value:o.open,words:()=>"turn in to the left, \
+t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let L=o-(r-8)*Math.sin(g),b=p%5===0;l.append(ft(0,L,b?26:16,L,b?"tsi-bold":
+"tsi-fine")),b&&l.append(wt(36,L+5,String(p),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function nn(t){
+return Pt(t,(e,s,o)=>{let a=So(e),r=Ct("Thimble",{min:0,max:e.top,step:.01,value:o.open,words:()=>"turn in to the left, \
 out to the right",onInput:d=>s({open:d})}),c=St("Between the faces",e.between,o.between,d=>s({between:d,open:e.top})),i=G(
 "Close until it rests",()=>s({open:-1})),u=e.hands.length?St("Close it",e.hands,o.hand,d=>s({hand:d})):null;return{asks:"\
 How thick is it?",first:i,begin:"close it until it rests",picture:a.node,controls:[Nt(c.row,u?.row),Nt(i,G("Open",()=>s(
 {open:e.top}))),r.row],set(d,l){a.set(d),r.box.value=String(Math.max(0,d.mm)),c.box.value=l.between}}})}function on({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("tbody",{role:"rowgroup"}),
 r=new Map;for(let[u,d,l]of s.checks){let f=n("button",{class:"ts-button",type:"button","aria-label":`Make: ${d}`,onclick:()=>{
-f.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:u})}},"Make"),p=qt("it shows",!1);p.classList.add("t\
-sk-shown"),r.set(u,{button:f,shown:p}),a.append(n("tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},d),qt("min",!0,
-`${l}`),qt("",!1,f),p))}let c=tt({model:t,el:e},{kind:"rig"});c.show(c.asks("What does each check show on your unit?",{first:r.
+f.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:u})}},"Make"),p=Ut("it shows",!1);p.classList.add("t\
+sk-shown"),r.set(u,{button:f,shown:p}),a.append(n("tr",{role:"row"},n("th",{scope:"row",role:"rowheader"},d),Ut("min",!0,
+`${l}`),Ut("",!1,f),p))}let c=tt({model:t,el:e},{kind:"rig"});c.show(c.asks("What does each check show on your unit?",{first:r.
 values().next().value?.button,begin:"make a check",who:"Checks are not saved; make them again after reopening."}),c.alert,
 o,Be("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],a));function i(){let u=t.get("view");o.textContent=
 u.finding;for(let[d,{button:l,shown:f}]of r){let p=u.shown[d];l.setAttribute("aria-disabled",p?"true":"false"),l.classList.
 toggle("ts-off",!!p),l.textContent=p?"Made":"Make",f.textContent=p?`${p[0]?"✓":"✗"} ${p[1]}`:"",f.classList.toggle("\
-tsk-failed",!!p&&!p[0])}}return c.follow("change:view",i),i(),c.close}function $o(){let t=P("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=P("g"),s=P("path",{d:"M-2.5 14L0 -78\
+tsk-failed",!!p&&!p[0])}}return c.follow("change:view",i),i(),c.close}function Lo(){let t=P("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=P("g"),s=P("path",{d:"M-2.5 14L0 -78\
 L2.5 14Z",class:"tsg-pointer"});t.append(P("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,s,P("circle",{cx:110,cy:104,
 r:6,class:"tsg-hub"}));let o=c=>(-135+270*c)*Math.PI/180,a="";function r([c,i,u]){e.replaceChildren();for(let d=0;d*i<=c+
 1e-9;d+=1){let l=o(d*i/c),f=d%u===0,p=h=>[110+h*Math.sin(l),104-h*Math.cos(l)];if(e.append(ft(...p(f?72:79),...p(88),f?"\
 tsg-mark tsg-long":"tsg-mark")),f&&d%(2*u)===0){let[h,g]=p(58);e.append(wt(h,g+4.5,String(Number((d*i).toFixed(2)))))}}e.
 append(wt(110,170,"kN"))}return{node:t,set(c,i,u){String(c)!==a&&(a=String(c),r(c));let d=Math.min(i/c[0],1.03);s.setAttribute(
 "transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",u)}}}function rn(t){return Pt(t,(e,s,o)=>{
-let a=$o(),r=n("div",{class:"tsp-section"}),c="",i=n("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+let a=Lo(),r=n("div",{class:"tsp-section"}),c="",i=n("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
 ection and gauge"},r,n("div",{class:"tsg-gauge"},a.node)),u=Ct("Push",{min:0,max:100,step:1,value:o.travel,onInput:p=>s(
 {travel:p}),words:p=>p>=100?"at the shoulder":`${p} % of the way`}),d=[u.row],l=null;if(!e.readingsOnly){let p=St("Part",
 e.places,o.place,b=>s({place:b,travel:0}));l=St("Driver presses on",e.drivers,o.driver,b=>s({driver:b,travel:0}));let h=St(
 "Seat",e.seats,o.seat,b=>s({seat:b})),g=Ct("Pair",{min:0,max:100,step:1,value:o.grip,onInput:b=>s({grip:b}),words:b=>b===
-0?"loosest of the fit":b===100?"tightest of the fit":`${b} % from loosest to tightest`}),v=Ct("Warm the outer part",{min:e.
+0?"loosest of the fit":b===100?"tightest of the fit":`${b} % from loosest to tightest`}),L=Ct("Warm the outer part",{min:e.
 room,max:e.hottest,step:1,value:o.warmth,onInput:b=>s({warmth:b}),words:b=>`${b} °C`});d.unshift(Nt(p.row,l.row,h.row),
-g.row,v.row)}let f=n("dl",{class:"ts-facts"});return e.readingsOnly||d.push(f),{asks:"What force does it take, and where\
+g.row,L.row)}let f=n("dl",{class:"ts-facts"});return e.readingsOnly||d.push(f),{asks:"What force does it take, and where\
  does it stop?",first:u.box,begin:"push the part",side:!e.readingsOnly,picture:i,controls:d,set(p,h){p.section!==c&&(c=p.
 section,r.innerHTML=c),r.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*h.travel/100} 0\
 )`),a.set(p.gauge,p.force,p.words),Number(u.box.value)!==h.travel&&document.activeElement!==u.box&&u.set(h.travel),l&&(l.
 row.hidden=!p.drives),p.facts&&f.replaceChildren(...jt(p.facts))}}})}function an({model:t,el:e}){let s=t.get("steps"),o=new Map(s),a=n("div",{class:"ts-scroll tsf-near",tabindex:"0",role:"r\
 egion","aria-label":"The rules around the chosen step"}),r=n("p",{class:"ts-finding",role:"status"}),c=n("ul",{class:"ts\
 -sentences"}),i=n("select",{class:"ts-box ts-before","aria-label":"Chosen step",onchange:()=>l(i.value)},...At(s.map(([h,
-g],v)=>[h,`${v+1}  ${g}`]))),u=tt({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});u.show(u.asks("What comes before th\
+g],L)=>[h,`${L+1}  ${g}`]))),u=tt({model:t,el:e},{kind:"rig",lost(){i.disabled=!0}});u.show(u.asks("What comes before th\
 is step, and what after it?",{first:i,begin:"choose a step, or press one in the picture",who:""}),u.alert,n("p",{class:"\
 ts-hint"},t.get("finding")),n("div",{class:"ts-tools"},n("span",{class:"ts-pair"},"Step ",i)),r,a,n("details",{class:"ts\
 -keys"},n("summary",{},"In words, with reasons"),c));let d=!1,l=h=>u.send({type:"choose",step:h}),f=h=>{let g=Et(h,"[dat\
 a-step]")?.dataset.step;g&&(d=!0,l(g))};a.addEventListener("click",f),a.addEventListener("keydown",h=>{h.key!=="Enter"&&
 h.key!==" "||Et(h,"[data-step]")&&(h.preventDefault(),f(h))});function p(){let h=t.get("near");r.textContent=h.words,i.value=
-h.step,a.innerHTML=h.figure,a.querySelector("svg")?.setAttribute("role","group");let g=Z(a,"[data-step]");for(let v of g)
-v.setAttribute("role","button"),v.setAttribute("tabindex","0"),v.setAttribute("aria-label",o.get(String(v.dataset.step))??
+h.step,a.innerHTML=h.figure,a.querySelector("svg")?.setAttribute("role","group");let g=Z(a,"[data-step]");for(let L of g)
+L.setAttribute("role","button"),L.setAttribute("tabindex","0"),L.setAttribute("aria-label",o.get(String(L.dataset.step))??
 "");c.replaceChildren(...zt(h.sentences)),d&&(g[0]??i).focus({preventScroll:!0}),d=!1}return u.follow("change:near",p),p(),
-u.close}function So(){let t=P("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=P("g",{}),s=P("g",{});return e.append(
+u.close}function Co(){let t=P("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=P("g",{}),s=P("g",{});return e.append(
 P("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),ft(150,164,150,98,"tsi-bold"),P("circle",{cx:150,cy:98,r:5,class:"tsg-\
 hub"})),s.append(ft(150,86,150,40,"tsi-plunger"),P("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,ft(50,164,
 250,164,"tsg-centre"),ft(150,250,150,80,"tsg-centre"),s,wt(8,252,"not to scale","start")),{node:t,set(o,a,r){e.setAttribute(
 "transform",`rotate(${o} 150 164)`),s.setAttribute("transform",`rotate(${a} 150 88)`),t.setAttribute("aria-label",r)}}}function cn(t){
-return Pt(t,(e,s,o)=>{let a=re(),r=So(),c=Ct("Turn the shaft by hand",{min:0,max:360,step:5,value:o.angle,words:d=>`turn\
+return Pt(t,(e,s,o)=>{let a=re(),r=Co(),c=Ct("Turn the shaft by hand",{min:0,max:360,step:5,value:o.angle,words:d=>`turn\
 ed by ${d}°`,onInput:d=>s({angle:d})}),i=St("Plunger",e.pressed,o.pressed,d=>s({pressed:d})),u=St("Stand",e.tilts,o.tilt,
 d=>s({tilt:d}));return{asks:"How far does the shaft run out?",first:c.box,begin:"turn the shaft",picture:n("div",{class:"\
 tsg-beside"},r.node,n("div",{class:"tsg-gauge"},a.node,n("div",{},"One mark 0.01 mm, one turn 1 mm"))),controls:[Nt(i.row,
 u.row),c.row],set(d,l){a.set(d.mm,d.words),r.set(d.state.angle,Number(d.state.tilt),`Shaft end on, turned by ${d.state.angle}\
-°; the plunger stands ${d.state.tilt}° off square. Not to scale.`),c.set(l.angle)}}})}var dn=(t,e)=>(t+e)%7<2,un=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,le=()=>!1,Pe=t=>(e,s)=>s%t===0,Lo={"":le,dots:(t,e)=>t%6<2&&e%
+°; the plunger stands ${d.state.tilt}° off square. Not to scale.`),c.set(l.angle)}}})}var dn=(t,e)=>(t+e)%7<2,un=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,le=()=>!1,Pe=t=>(e,s)=>s%t===0,Eo={"":le,dots:(t,e)=>t%6<2&&e%
 6<2,rising:dn,cross:un,flat:(t,e)=>e%6<2,rings:(t,e)=>{let s=Math.hypot(t%12-6,e%12-6);return s>2.5&&s<4.5},plus:(t,e)=>t%
 10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":le,"lines-2":Pe(14),"lines-3":Pe(8),"lines-4":Pe(5),"lines-5":Pe(
-3)};function Co(t){let e=s=>Number.parseInt(t.slice(s,s+2),16);return[e(1),e(3),e(5)]}var ln=([t,e,s],o)=>(o<<24|s<<16|e<<
-8|t)>>>0;function pn(t,[e,s],o,a,r){let c=s*4,i=new Uint32Array(c*e*4),u=new Map(o.map(([f,,p,h])=>{let g=p?ln(Co(p),200):
-0;return[f,{ground:g,hatch:Lo[h]??le}]})),d={ground:0,hatch:le},l=ln(a,190);for(let f=0;f<e;f+=1){let p=(e-1-f)*4;for(let h=0;h<
-s;h+=1){let g=t[f*s+h];if(!g)continue;let{ground:v,hatch:b}=u.get(g&15)??d,C=r&&(g&16)!==0,T=r&&(g&32)!==0;if(b===le&&!C&&
-!T){if(!v)continue;let L=h*4;for(let I=p;I<p+4;I+=1)i.fill(v,I*c+L,I*c+L+4);continue}for(let L=p;L<p+4;L+=1)for(let I=h*
-4;I<(h+1)*4;I+=1){let x=b(I,L)||C&&dn(I,L)||T&&un(I,L);i[L*c+I]=x?l:v}}}return i}var Ao=600;function hn(t,e,s,o,a,r){let[c,i]=s;t.width=i*4,t.height=c*4;let u=new Uint8ClampedArray(pn(e,s,o,a,r).buffer),
-d=new ImageData(u,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Mo(t,e){let s=n("canvas",{class:"ts\
+3)};function Ao(t){let e=s=>Number.parseInt(t.slice(s,s+2),16);return[e(1),e(3),e(5)]}var ln=([t,e,s],o)=>(o<<24|s<<16|e<<
+8|t)>>>0;function pn(t,[e,s],o,a,r){let c=s*4,i=new Uint32Array(c*e*4),u=new Map(o.map(([f,,p,h])=>{let g=p?ln(Ao(p),200):
+0;return[f,{ground:g,hatch:Eo[h]??le}]})),d={ground:0,hatch:le},l=ln(a,190);for(let f=0;f<e;f+=1){let p=(e-1-f)*4;for(let h=0;h<
+s;h+=1){let g=t[f*s+h];if(!g)continue;let{ground:L,hatch:b}=u.get(g&15)??d,M=r&&(g&16)!==0,E=r&&(g&32)!==0;if(b===le&&!M&&
+!E){if(!L)continue;let $=h*4;for(let T=p;T<p+4;T+=1)i.fill(L,T*c+$,T*c+$+4);continue}for(let $=p;$<p+4;$+=1)for(let T=h*
+4;T<(h+1)*4;T+=1){let k=b(T,$)||M&&dn(T,$)||E&&un(T,$);i[$*c+T]=k?l:L}}}return i}var Oo=600;function hn(t,e,s,o,a,r){let[c,i]=s;t.width=i*4,t.height=c*4;let u=new Uint8ClampedArray(pn(e,s,o,a,r).buffer),
+d=new ImageData(u,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function To(t,e){let s=n("canvas",{class:"ts\
 -swatch","aria-hidden":"true"});return hn(s,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),n("span",{class:"ts-key"},s,t[1])}
 function gn({model:t,el:e}){let s=t.get("face"),o=t.get("looks"),a=n("p",{class:"ts-finding",role:"status"}),r=n("span",
 {class:"ts-clock"}),c=n("dl",{class:"ts-facts"}),i=n("p",{class:"ts-legend"}),u=n("canvas",{class:"ts-cells","aria-hidde\
@@ -1145,30 +1145,30 @@ n":"true"}),d=tt({model:t,el:e},{kind:"rig",lost(){p.setDisabled(!0),me(e)}}),l=
 p=Se({face:s,label:`${s.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(D){p.
 drawing.strokes(D),f({type:"lay",entries:D})},onRemove:D=>f({type:"remove",at:D}),onClear:()=>f({type:"clear"})}),h=G("C\
 lose the face",()=>f({type:"shut",closed:!t.get("view").closed})),g=n("input",{type:"range",id:ct("flat"),min:"20",max:"\
-160",step:"10",class:"ts-range"}),v=n("output",{for:g.id}),b=Ot({id:ct("slide"),onchange:()=>f({type:"slide",by:b.value})},
-t.get("view").slides),C=null;g.addEventListener("input",()=>{v.textContent=`${g.value} µm`;let D={type:"flat",um:Number(
-g.value)};l===null?f(D):C=D});let{box:T,unit:L}=p.drawing;p.drawing.land.classList.add("tsp-clear"),p.drawing.frame.prepend(
-u);let I=(...D)=>n("span",{class:"ts-pair"},...D);d.show(d.asks("Does this film close the gap?",{first:h,begin:"press Cl\
-ose the face"}),d.alert,a,Dt([p.drawing.frame,i],[n("div",{class:"ts-tools"},h,I(n("label",{for:b.id},"the other face is"),
+160",step:"10",class:"ts-range"}),L=n("output",{for:g.id}),b=Ot({id:ct("slide"),onchange:()=>f({type:"slide",by:b.value})},
+t.get("view").slides),M=null;g.addEventListener("input",()=>{L.textContent=`${g.value} µm`;let D={type:"flat",um:Number(
+g.value)};l===null?f(D):M=D});let{box:E,unit:$}=p.drawing;p.drawing.land.classList.add("tsp-clear"),p.drawing.frame.prepend(
+u);let T=(...D)=>n("span",{class:"ts-pair"},...D);d.show(d.asks("Does this film close the gap?",{first:h,begin:"press Cl\
+ose the face"}),d.alert,a,Dt([p.drawing.frame,i],[n("div",{class:"ts-tools"},h,T(n("label",{for:b.id},"the other face is"),
 b)),n("div",{class:"ts-tools"},r,G("1 minute passes",()=>f({type:"time",by:1})),G("5 minutes pass",()=>f({type:"time",by:5}))),
-n("div",{class:"ts-tools"},I(n("label",{for:g.id},"faces out of flat by"),g,v)),p.tools,c,n("details",{class:"ts-keys"},
-n("summary",{},"Passes laid"),p.empty,p.list)],"even"));function x(){let D=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);
-return D?D.slice(0,3).map(Number):[0,0,0]}let N="",E="";function k(){let D=t.get("view"),y=o[D.closed?"closed":"film"],w=t.
+n("div",{class:"ts-tools"},T(n("label",{for:g.id},"faces out of flat by"),g,L)),p.tools,c,n("details",{class:"ts-keys"},
+n("summary",{},"Passes laid"),p.empty,p.list)],"even"));function k(){let D=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);
+return D?D.slice(0,3).map(Number):[0,0,0]}let N="",C="";function v(){let D=t.get("view"),y=o[D.closed?"closed":"film"],w=t.
 get("grid"),B=w instanceof DataView?new Uint8Array(w.buffer,w.byteOffset,w.byteLength):new Uint8Array(w);hn(u,B,D.shape,
-y,x(),!D.closed);let[H,U]=D.shape,[ot,xt]=[D.corner[0]-D.pitch/2,D.corner[1]-D.pitch/2],V=(J,ht)=>`${(100*J/ht).toFixed(
-3)}%`;u.style.left=V(ot-T.left,T.width),u.style.width=V(U*D.pitch,T.width),u.style.top=V(T.high-xt-H*D.pitch,T.height),u.
-style.height=V(H*D.pitch,T.height);let Lt=new Set(B);if(!D.closed)for(let J of[...Lt])Lt.add(J&15);let W=y.filter(([J])=>Lt.
-has(J)),Y=`${W.map(([,J])=>J)} ${x()}`;Y!==N&&(N=Y,i.replaceChildren(...W.map(J=>Mo(J,x()))))}let S=P("g");p.drawing.over.
-append(S);let m=([D,y])=>[D-T.left,T.high-y];function $([D,y]){let w=y.map(B=>{let[H,U]=m(B);return`M${H.toFixed(1)} ${U.
+y,k(),!D.closed);let[H,q]=D.shape,[ot,xt]=[D.corner[0]-D.pitch/2,D.corner[1]-D.pitch/2],V=(J,ht)=>`${(100*J/ht).toFixed(
+3)}%`;u.style.left=V(ot-E.left,E.width),u.style.width=V(q*D.pitch,E.width),u.style.top=V(E.high-xt-H*D.pitch,E.height),u.
+style.height=V(H*D.pitch,E.height);let Lt=new Set(B);if(!D.closed)for(let J of[...Lt])Lt.add(J&15);let W=y.filter(([J])=>Lt.
+has(J)),Y=`${W.map(([,J])=>J)} ${k()}`;Y!==N&&(N=Y,i.replaceChildren(...W.map(J=>To(J,k()))))}let S=P("g");p.drawing.over.
+append(S);let m=([D,y])=>[D-E.left,E.high-y];function x([D,y]){let w=y.map(B=>{let[H,q]=m(B);return`M${H.toFixed(1)} ${q.
 toFixed(1)}h0.01`});return P("path",{d:w.join(""),class:"tsp-lump","stroke-width":2*D})}function j(D){let[y,w]=m(D[D.length-
-1]),B=`M${y-1.3*L} ${w-L}h${2.6*L}l${-1.3*L} ${2.2*L}Z`;return[P("path",{d:p.drawing.path(D),class:"tsp-way","stroke-wid\
-th":L}),P("path",{d:B,class:"tsp-out"})]}function _(){let D=t.get("view");if(l!==null&&D.turn!==l)return;l=null;let y=JSON.
-stringify([D.entries,D.notes]);if(y!==E&&p.show(D.entries,D.notes),E=y,p.drawing.strokes([]),k(),S.replaceChildren(...D.
-lumps.map($),...D.leaks.flatMap(j)),p.drawing.svg.classList.toggle("tsp-shut",D.closed),p.drawing.svg.classList.toggle("\
+1]),B=`M${y-1.3*$} ${w-$}h${2.6*$}l${-1.3*$} ${2.2*$}Z`;return[P("path",{d:p.drawing.path(D),class:"tsp-way","stroke-wid\
+th":$}),P("path",{d:B,class:"tsp-out"})]}function _(){let D=t.get("view");if(l!==null&&D.turn!==l)return;l=null;let y=JSON.
+stringify([D.entries,D.notes]);if(y!==C&&p.show(D.entries,D.notes),C=y,p.drawing.strokes([]),v(),S.replaceChildren(...D.
+lumps.map(x),...D.leaks.flatMap(j)),p.drawing.svg.classList.toggle("tsp-shut",D.closed),p.drawing.svg.classList.toggle("\
 tsp-clean",D.closed||D.clean),a.textContent=D.finding,b.value=D.slide,r.textContent=`minute ${D.minute}`,h.textContent=D.
-closed?"Lift the face off again":"Close the face",C===null&&(g.value=String(D.flat),v.textContent=`${D.flat} µm`),c.replaceChildren(
-...jt(D.facts)),C===null)return;let w=C;C=null,f(w)}d.follow("change:view",_),d.follow("msg:custom",D=>{D.type==="troubl\
-e"&&(l=null,p.drawing.strokes([]))});let z=new MutationObserver(()=>setTimeout(k,Ao));return z.observe(document.body,{attributes:!0,
+closed?"Lift the face off again":"Close the face",M===null&&(g.value=String(D.flat),L.textContent=`${D.flat} µm`),c.replaceChildren(
+...jt(D.facts)),M===null)return;let w=M;M=null,f(w)}d.follow("change:view",_),d.follow("msg:custom",D=>{D.type==="troubl\
+e"&&(l=null,p.drawing.strokes([]))});let z=new MutationObserver(()=>setTimeout(v,Oo));return z.observe(document.body,{attributes:!0,
 attributeFilter:["data-jp-theme-light"]}),_(),()=>{d.close(),z.disconnect()}}function mn(t){return Pt(t,(e,s,o)=>{let a=re(),r=n("div",{class:"tsp-section"}),c="",i=n("div",{class:"tsg-beside",tabindex:"\
 0",role:"group","aria-label":"Section and depth gauge"},r,n("div",{class:"tsg-gauge"},a.node,n("div",{},`Depth gauge on \
 a bridge of ${e.bridge} mm, one mark 0.01 mm`))),u=e.places.map(([l,f])=>[l,n("button",{type:"button",class:"ts-button",
@@ -1180,377 +1180,382 @@ depth:l})}).row,Ct("Lean",{min:0,max:e.mostLean,step:.02,value:o.lean,words:l=>l
 {lean:l})}).row)),{asks:"Does the seal sit square and deep enough?",first:u[0][1],begin:"set the gauge down",side:!e.readingsOnly,
 picture:i,controls:d,set(l,f){l.section!==c&&(c=l.section,r.innerHTML=c),r.querySelector(".tsl-moving")?.setAttribute("t\
 ransform",l.placed),a.set(l.dial,l.words);for(let[p,h]of u)h.setAttribute("aria-pressed",String(p===f.place))}}})}function wn({model:t,el:e}){let s=t.get("about"),o=t.get("shown").state,a=re(),r=s.readingsOnly?null:Rs(s),c=n("p",{class:"\
-ts-finding",role:"status"}),i=n("div",{}),u=oe((N,E)=>C.send({type:"set",state:N,turn:E})),d=N=>{o={...o,...N},u.ask(o)},
-l=(N,E)=>{let k=[...o.shims];k[N]=E,d({shims:k.filter(Boolean),turns:0})},f=(N,E,k)=>G(N,E,{"aria-pressed":k}),p=G("Turn\
+ts-finding",role:"status"}),i=n("div",{}),u=oe((N,C)=>M.send({type:"set",state:N,turn:C})),d=N=>{o={...o,...N},u.ask(o)},
+l=(N,C)=>{let v=[...o.shims];v[N]=C,d({shims:v.filter(Boolean),turns:0})},f=(N,C,v)=>G(N,C,{"aria-pressed":v}),p=G("Turn\
  the shaft ten times",()=>d({turns:o.turns+10})),h=f("Pull the shaft away",()=>d({side:"away"}),"true"),g=f("Push it to \
-the dial",()=>d({side:"towards"}),"false"),v=St("Plunger",s.plungers,o.plunger,N=>d({plunger:N})),b=[n("div",{class:"ts-\
-tools"},s.rolls?p:null,v.row,h,g)];if(!s.readingsOnly){let N=St("Shim",s.shelf,o.shims[0],k=>l(0,k)),E=s.second?St("and",
-[["","no second shim"],...s.shelf],o.shims[1]??"",k=>l(1,k)):null;b.unshift(n("div",{class:"ts-tools"},N.row,E?.row)),b.
-push(Ct("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:k=>d({warmth:k}),words:k=>k?`case ${Math.round(s.caseRise*
-k/100)} K warmer`:"cold, as at the bench"}).row)}let C=tt({model:t,el:e},{kind:"rig"}),T=n("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});T.innerHTML=s.section;let L=[s.readingsOnly?C.asks("How far does the shaft\
+the dial",()=>d({side:"towards"}),"false"),L=St("Plunger",s.plungers,o.plunger,N=>d({plunger:N})),b=[n("div",{class:"ts-\
+tools"},s.rolls?p:null,L.row,h,g)];if(!s.readingsOnly){let N=St("Shim",s.shelf,o.shims[0],v=>l(0,v)),C=s.second?St("and",
+[["","no second shim"],...s.shelf],o.shims[1]??"",v=>l(1,v)):null;b.unshift(n("div",{class:"ts-tools"},N.row,C?.row)),b.
+push(Ct("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:v=>d({warmth:v}),words:v=>v?`case ${Math.round(s.caseRise*
+v/100)} K warmer`:"cold, as at the bench"}).row)}let M=tt({model:t,el:e},{kind:"rig"}),E=n("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});E.innerHTML=s.section;let $=[s.readingsOnly?M.asks("How far does the shaft\
  move?",{first:s.rolls?p:g,begin:s.rolls?"turn the shaft":"push the shaft",who:"Take your readings here; write them in t\
-he form."}):C.asks("Which shim gives the setting that you want?",{first:b[0].querySelector("select"),begin:"choose a shi\
-m"}),C.alert,s.readingsOnly&&T,n("div",{class:"tsg-beside"},!s.readingsOnly&&T,n("div",{class:"tsg-gauge"},a.node,n("div",
+he form."}):M.asks("Which shim gives the setting that you want?",{first:b[0].querySelector("select"),begin:"choose a shi\
+m"}),M.alert,s.readingsOnly&&E,n("div",{class:"tsg-beside"},!s.readingsOnly&&E,n("div",{class:"tsg-gauge"},a.node,n("div",
 {},"Dial at the shaft's right end, one mark 0.01 mm")),s.readingsOnly&&n("div",{class:"tsg-side"},...b,c)),...s.readingsOnly?
 []:[...b,c],r&&n("div",{},n("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),n("div",{class:"tsg\
--wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},r.node)),i];C.show(...L.filter(Boolean));function I(){
+-wide",tabindex:"0",role:"group","aria-label":"Axis of settings"},r.node)),i];M.show(...$.filter(Boolean));function T(){
 let N=t.get("shown");u.waiting||(o=N.state),a.set(N.dial,N.dialWords),h.setAttribute("aria-pressed",String(N.state.side===
 "away")),g.setAttribute("aria-pressed",String(N.state.side==="towards")),c.textContent=N.finding,r&&(r.set(N.cold,N.warm,
-N.words.join(" ")),i.replaceChildren(...N.words.map(E=>n("p",{},E)))),u.answered(N.turn)}let x=()=>u.free();return C.follow(
-"change:shown",I),C.follow("msg:custom",x),I(),C.close}function bn(t){return Pt(t,(e,s,o)=>{let a=n("div",{tabindex:"0",role:"group","aria-label":e.name}),r="",c=e.pickers.map(
-({key:l,label:f,options:p})=>St(f,p,o[l],h=>s({[l]:h}))),i=e.sliders.map(({key:l,label:f,min:p,max:h,step:g,unit:v,places:b})=>Ct(
-f,{min:p,max:h,step:g,value:o[l],words:C=>`${C.toFixed(b)} ${v}`,onInput:C=>s({[l]:C})})),u=c.map(({row:l})=>l),d=u.length>
+N.words.join(" ")),i.replaceChildren(...N.words.map(C=>n("p",{},C)))),u.answered(N.turn)}let k=()=>u.free();return M.follow(
+"change:shown",T),M.follow("msg:custom",k),T(),M.close}function bn(t){return Pt(t,(e,s,o)=>{let a=n("div",{tabindex:"0",role:"group","aria-label":e.name}),r="",c=e.pickers.map(
+({key:l,label:f,options:p})=>St(f,p,o[l],h=>s({[l]:h}))),i=e.sliders.map(({key:l,label:f,min:p,max:h,step:g,unit:L,places:b})=>Ct(
+f,{min:p,max:h,step:g,value:o[l],words:M=>`${M.toFixed(b)} ${L}`,onInput:M=>s({[l]:M})})),u=c.map(({row:l})=>l),d=u.length>
 2?u.map(l=>Nt(l)):u.length?[Nt(...u)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the fir\
 st list":"move the first slider",picture:a,controls:[...d,...i.map(({row:l})=>l)],set(l){l.drawing!==r&&(r=l.drawing,a.innerHTML=
 r)}}})}function vn({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding",role:"status"}),a=n("div",{class:"tsj-band"}),
-r=n("div",{class:"tsj-section"}),c=n("dl",{class:"ts-facts"}),i=null,u=null,d=(E,k)=>{u={...u,[E]:k},i===null&&l()};function l(){
-i=ct("choice"),I.send({type:"choose",chosen:u,turn:i}),u=null}let f=n("div",{class:"tsj-settings"}),p=(E,k,S)=>{let m=ct(
-"set");return k.id=m,f.append(n("label",{for:m},E),n("span",{class:"tsj-slide"},k,S)),k},h=(E,k,S)=>p(k,n("select",{class:"\
-ts-box",onchange:m=>d(E,m.target.value)},...At(S.map(m=>typeof m=="string"?[m,m]:m)))),g=(E,k,S)=>p(k,n("input",{type:"r\
-ange",oninput:m=>d(E,Number(m.target.value))}),S),v={group:h("group","Bolt of the unit",s.groups),thread:h("thread","Thr\
+r=n("div",{class:"tsj-section"}),c=n("dl",{class:"ts-facts"}),i=null,u=null,d=(C,v)=>{u={...u,[C]:v},i===null&&l()};function l(){
+i=ct("choice"),T.send({type:"choose",chosen:u,turn:i}),u=null}let f=n("div",{class:"tsj-settings"}),p=(C,v,S)=>{let m=ct(
+"set");return v.id=m,f.append(n("label",{for:m},C),n("span",{class:"tsj-slide"},v,S)),v},h=(C,v,S)=>p(v,n("select",{class:"\
+ts-box",onchange:m=>d(C,m.target.value)},...At(S.map(m=>typeof m=="string"?[m,m]:m)))),g=(C,v,S)=>p(v,n("input",{type:"r\
+ange",oninput:m=>d(C,Number(m.target.value))}),S),L={group:h("group","Bolt of the unit",s.groups),thread:h("thread","Thr\
 ead",s.threads),strength:h("strength","Strength class",s.classes),state:h("state","State of the thread",s.states),tool:h(
-"tool","Tool",s.tools)},b=n("output",{class:"tsj-figure"}),C=g("torque_nm","Torque",b),T=n("output",{class:"tsj-figure"}),
-L=g("engagement_mm","Thread that meets",T),I=tt({model:t,el:e},{kind:"rig"});I.show(I.asks("What gives way first?",{first:C,
-begin:"set the torque"}),I.alert,o,a,n("div",{class:"tsj-bench"},f,r),c);let x=(E,k,S,m,$,j)=>{Wt(E,{min:k,max:S,step:m}),
-i===null&&(E.value=String($)),E.setAttribute("aria-valuetext",j)};function N(){let E=t.get("view");if(i!==null&&E.turn!==
-i)return;i=null,u!==null&&l();let{chosen:k}=E;o.textContent=E.finding,a.innerHTML=E.band,r.innerHTML=E.section,c.replaceChildren(
-...jt(E.facts));for(let[S,m]of Object.entries(v))m.value=k[S];x(C,1,E.topTorque,.5,k.torque_nm,E.torqueText),b.textContent=
-E.torqueText,x(L,E.lowEngagement,E.topEngagement,.5,k.engagement_mm,E.engagementText),T.textContent=E.engagementText}return I.
-follow("change:view",N),N(),I.close}function kn({model:t,el:e}){let s=Ft(t),o=Yt(t.get("picture"),{onChoose:r=>s.show("part",[r])}),a=tt({model:t,el:e},{kind:"\
+"tool","Tool",s.tools)},b=n("output",{class:"tsj-figure"}),M=g("torque_nm","Torque",b),E=n("output",{class:"tsj-figure"}),
+$=g("engagement_mm","Thread that meets",E),T=tt({model:t,el:e},{kind:"rig"});T.show(T.asks("What gives way first?",{first:M,
+begin:"set the torque"}),T.alert,o,a,n("div",{class:"tsj-bench"},f,r),c);let k=(C,v,S,m,x,j)=>{Wt(C,{min:v,max:S,step:m}),
+i===null&&(C.value=String(x)),C.setAttribute("aria-valuetext",j)};function N(){let C=t.get("view");if(i!==null&&C.turn!==
+i)return;i=null,u!==null&&l();let{chosen:v}=C;o.textContent=C.finding,a.innerHTML=C.band,r.innerHTML=C.section,c.replaceChildren(
+...jt(C.facts));for(let[S,m]of Object.entries(L))m.value=v[S];k(M,1,C.topTorque,.5,v.torque_nm,C.torqueText),b.textContent=
+C.torqueText,k($,C.lowEngagement,C.topEngagement,.5,v.engagement_mm,C.engagementText),E.textContent=C.engagementText}return T.
+follow("change:view",N),N(),T.close}function kn({model:t,el:e}){let s=Ft(t),o=Yt(t.get("picture"),{onChoose:r=>s.show("part",[r])}),a=tt({model:t,el:e},{kind:"\
 rig"});return a.show(a.asks("Where does each part lie?",{first:o.choose,begin:"choose a part",who:""}),a.alert,n("p",{class:"\
 ts-finding"},t.get("finding")),...s.any("part")?[Dt(o.nodes,[s.node])]:o.nodes),()=>{s.close(),a.close()}}var yn=([t,e],[s,o,a,r],c)=>t>=s-c&&t<=s+a+c&&e>=o-c&&e<=o+r+c;function xn(t,e,s){let o=s.find(c=>(e[c]??[]).some(i=>yn(
 t,i,10)));if(o!==void 0)return o;let[a,r]=["",Number.POSITIVE_INFINITY];for(let[c,i]of Object.entries(e))for(let u of i){
-let d=u[2]*u[3];d<r&&yn(t,u,0)&&([a,r]=[c,d])}return a}var $n=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length];function de(t,e){return(t.find(([s])=>s===e)??t[0])[2]}function ts(t,e){return t.find(([,,s])=>e!==void 0&&s.includes(e))?.[0]}
-var Qe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function Sn(t,{stages:e,stage:s,step:o,labels:a,isOpen:r}){let c=de(e,
+let d=u[2]*u[3];d<r&&yn(t,u,0)&&([a,r]=[c,d])}return a}var $n=(t,e)=>t[(e===void 0?0:t.indexOf(e)+1)%t.length],Io=36;function Sn([
+t,e],{left:s,top:o,right:a,bottom:r}){let c=(i,u,d)=>{let l=Math.min(Io,(d-u)/4);return i<u+l?-1:i>d-l?1:0};return[c(t,s,
+a),c(e,o,r)]}function de(t,e){return(t.find(([s])=>s===e)??t[0])[2]}function ts(t,e){return t.find(([,,s])=>e!==void 0&&s.includes(e))?.[0]}
+var Qe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function Ln(t,{stages:e,stage:s,step:o,labels:a,isOpen:r}){let c=de(e,
 s),i=c.indexOf(String(o));if(t==="ArrowLeft"||t==="ArrowRight"){let d=e.map(([p])=>p),l=t==="ArrowLeft"?-1:1,f=de(e,d[(d.
 indexOf(s)+l+d.length)%d.length]);return f.find(r)??f[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
 rrowUp")return c[Math.max(i-1,0)];if(t==="Home")return c[0];if(t==="End")return c.at(-1);if(t.length!==1||t===" ")return;
-let u=t.toLowerCase();return Qe(c,i).find(d=>a[d].toLowerCase().startsWith(u))}function Ln({stages:t,stage:e,step:s,isOpen:o}){
+let u=t.toLowerCase();return Qe(c,i).find(d=>a[d].toLowerCase().startsWith(u))}function Cn({stages:t,stage:e,step:s,isOpen:o}){
 let a=de(t,e),r=t.flatMap(([,,i])=>i),c=r.indexOf(String(a.at(-1)));return Qe(a,a.indexOf(String(s))).find(o)??Qe(r,c).find(
-o)}var Oo=6;function es(t,e,s,o){let a=Math.min(s/e[2],o/e[3],1.2),r=P("svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*
-a)),height:String(Math.round(e[3]*a)),class:"ts-inhand","aria-hidden":"true"});return typeof t=="string"?r.innerHTML=t:r.
-replaceChildren(...t),r}function Cn(t,e){return Z(t,"[data-part]").filter(o=>e.includes(String(o.dataset.part))).filter(
-o=>!o.closest(".tsu-marks")).map(o=>{let a=P("g",{});a.append(...o.cloneNode(!0).childNodes);for(let r of Z(a,"text, tit\
-le, desc"))r.remove();for(let r of Z(a,"[data-solid]"))r.removeAttribute("data-solid");return a})}function En(t,{drawing:e,
-held:s,begin:o=()=>{},drop:a}){let r=null,c=null,i=!1;t.classList.add("ts-carry");function u(v){let b=v?"addEventListene\
-r":"removeEventListener";document[b]("pointermove",h),document[b]("pointerup",g),document[b]("pointercancel",l),document[b](
-"keydown",f,!0),document[b]("selectstart",d)}function d(v){v.preventDefault()}function l(){c?.remove(),r=c=null,u(!1)}function f(v){
-v.key!=="Escape"||!c||(v.preventDefault(),l())}let p=()=>e.viewBox.baseVal.width/e.getBoundingClientRect().width;function h(v){
-if(!(!r||v.pointerId!==r.id)){if(!c){if(Math.hypot(v.clientX-r.x,v.clientY-r.y)<Oo)return;let b=s();if(!b)return;let C=b.
-cloneNode(!0),{width:T,height:L}=b.viewBox.baseVal;C.setAttribute("width",String(T/p())),C.setAttribute("height",String(
-L/p())),c=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},C),document.body.append(c),o()}c.style.left=`${v.clientX}\
-px`,c.style.top=`${v.clientY}px`}}function g(v){if(!r||v.pointerId!==r.id)return;let b=!!c;if(l(),!b)return;i=!0;let C=e.
-parentElement.getBoundingClientRect(),{clientX:T,clientY:L}=v;if(T<C.left||T>C.right||L<C.top||L>C.bottom)return;let{left:I,
-top:x}=e.getBoundingClientRect();a([(T-I)*p(),(L-x)*p()])}return t.addEventListener("pointerdown",v=>{i=!1,v.button===0&&
-(r={x:v.clientX,y:v.clientY,id:v.pointerId},u(!0))}),t.addEventListener("click",v=>{i&&(i=!1,v.preventDefault(),v.stopPropagation())},
-!0),l}var To=[-4,-4,104,104];function An({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("div",{class:"t\
+o)}var No=6,En=12;function Bo(t){let e=[];for(let s=t;s;s=s.parentElement){let{overflowX:o,overflowY:a}=getComputedStyle(s),
+r=c=>c==="auto"||c==="scroll";(r(o)||r(a))&&e.push(s)}return e}function es(t,e,s,o){let a=Math.min(s/e[2],o/e[3],1.2),r=P(
+"svg",{viewBox:e.join(" "),width:String(Math.round(e[2]*a)),height:String(Math.round(e[3]*a)),class:"ts-inhand","aria-hi\
+dden":"true"});return typeof t=="string"?r.innerHTML=t:r.replaceChildren(...t),r}function An(t,e){return Z(t,"[data-part\
+]").filter(o=>e.includes(String(o.dataset.part))).filter(o=>!o.closest(".tsu-marks")).map(o=>{let a=P("g",{});a.append(...o.
+cloneNode(!0).childNodes);for(let r of Z(a,"text, title, desc"))r.remove();for(let r of Z(a,"[data-solid]"))r.removeAttribute(
+"data-solid");return a})}function Mn(t,{drawing:e,held:s,begin:o=()=>{},drop:a}){let r=null,c=null,i=!1,u=[0,0],d=[];function l(){
+if(!c)return;let[E]=d;for(let $ of d){let T=$.getBoundingClientRect(),[k,N]=Sn(u,T),C=u[0]>=T.left&&u[0]<=T.right&&u[1]>=
+T.top&&u[1]<=T.bottom;$===E&&!C||$.scrollBy($===E?k*En:0,N*En)}requestAnimationFrame(l)}t.classList.add("ts-carry");function f(E){
+let $=E?"addEventListener":"removeEventListener";document[$]("pointermove",b),document[$]("pointerup",M),document[$]("po\
+intercancel",h),document[$]("keydown",g,!0),document[$]("selectstart",p)}function p(E){E.preventDefault()}function h(){c?.
+remove(),r=c=null,f(!1)}function g(E){E.key!=="Escape"||!c||(E.preventDefault(),h())}let L=()=>e.viewBox.baseVal.width/e.
+getBoundingClientRect().width;function b(E){if(!(!r||E.pointerId!==r.id)){if(!c){if(Math.hypot(E.clientX-r.x,E.clientY-r.
+y)<No)return;let $=s();if(!$)return;let T=$.cloneNode(!0),{width:k,height:N}=$.viewBox.baseVal;T.setAttribute("width",String(
+k/L())),T.setAttribute("height",String(N/L())),c=n("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},T),document.body.
+append(c),o(),d=Bo(e.parentElement),requestAnimationFrame(l)}u=[E.clientX,E.clientY],c.style.left=`${E.clientX}px`,c.style.
+top=`${E.clientY}px`}}function M(E){if(!r||E.pointerId!==r.id)return;let $=!!c;if(h(),!$)return;i=!0;let T=e.parentElement.
+getBoundingClientRect(),{clientX:k,clientY:N}=E;if(k<T.left||k>T.right||N<T.top||N>T.bottom)return;let{left:C,top:v}=e.getBoundingClientRect();
+a([(k-C)*L(),(N-v)*L()])}return t.addEventListener("pointerdown",E=>{i=!1,E.button===0&&(r={x:E.clientX,y:E.clientY,id:E.
+pointerId},f(!0))}),t.addEventListener("click",E=>{i&&(i=!1,E.preventDefault(),E.stopPropagation())},!0),h}var Do=[-4,-4,104,104];function On({model:t,el:e}){let s=t.get("plan"),o=n("p",{class:"ts-finding"}),a=n("div",{class:"t\
 s-happened ts-told",role:"status",tabindex:"-1","aria-label":"What happened"}),r=n("select",{class:"ts-box ts-stage-choi\
-ce","aria-label":"Stage",onchange:()=>{Lt(),Y()}},...At(s.stages.map(([A,q])=>[A,q]))),c=Ft(t),i=Yt(t.get("picture"),{name:"\
+ce","aria-label":"Stage",onchange:()=>{Lt(),Y()}},...At(s.stages.map(([A,U])=>[A,U]))),c=Ft(t),i=Yt(t.get("picture"),{name:"\
 The bench, in section",onChoose:A=>{A&&c.show("part",[A])}}),u=n("p",{class:"ts-hint ts-in-picture",role:"status"}),d=at(
 s.marked?"Next open step":"Next ready step",()=>B("next"));d.classList.add("ts-next");let l=n("div",{class:"ts-buildlist",
-role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stage",onkeydown:A=>U(A)}),f=n("details",{class:"\
+role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stage",onkeydown:A=>q(A)}),f=n("details",{class:"\
 ts-keys"},n("summary",{},"Keys"),"Up and down walk through the steps, left and right change the stage, Enter takes a ste\
 p in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part to its p\
 lace in the section."),p=n("div",{class:"ts-hand",role:"group","aria-label":"Step in hand",onkeydown:A=>{A.key!=="Enter"||
 !A.target.matches("input[type=radio], .ts-number-box")||(A.preventDefault(),t.get("hand").stands?xt():kt())}}),h=n("dl",
-{class:"ts-facts"}),g=n("ul",{class:"ts-sentences"}),v=n("p",{class:"ts-prompt"},"Wrong so far"),b=n("select",{class:"ts\
--box ts-before","aria-label":"A step that stands"}),C=at("Take out again",()=>{b.value&&m({type:"out",step:b.value},"han\
-d")}),T=at("Put the tools down",()=>m({type:"over"},"told"));T.classList.add("ts-over");let L=n("div",{}),I=n("p",{class:"\
-ts-status"}),x=n("details",{ontoggle:()=>{x.open!==!!t.get("view").record&&m({type:"record",open:x.open})}},n("summary",
-{},"Build record"),L),N=n("div",{class:"ts-build"},n("div",{class:"ts-build-left"},n("div",{class:"ts-tools"},r,d),l),n(
+{class:"ts-facts"}),g=n("ul",{class:"ts-sentences"}),L=n("p",{class:"ts-prompt"},"Wrong so far"),b=n("select",{class:"ts\
+-box ts-before","aria-label":"A step that stands"}),M=at("Take out again",()=>{b.value&&m({type:"out",step:b.value},"han\
+d")}),E=at("Put the tools down",()=>m({type:"over"},"told"));E.classList.add("ts-over");let $=n("div",{}),T=n("p",{class:"\
+ts-status"}),k=n("details",{ontoggle:()=>{k.open!==!!t.get("view").record&&m({type:"record",open:k.open})}},n("summary",
+{},"Build record"),$),N=n("div",{class:"ts-build"},n("div",{class:"ts-build-left"},n("div",{class:"ts-tools"},r,d),l),n(
 "div",{class:"ts-build-hand"},p),n("div",{class:"ts-build-unit"},...i.nodes,u,c.node),n("div",{class:"ts-tools ts-build-\
-end"},n("span",{class:"ts-pair"},b,C),T)),E=tt({model:t,el:e},{kind:"rig"});E.show(E.asks("Which step comes next, and wh\
-at does it need?",{first:d,begin:"press the lit button",who:s.who}),E.alert,o,I,a,N,h,v,g,x,f);let k=0,S=null;function m(A,q=null){
-k+=1,S=q&&{turn:k,focus:q},e.setAttribute("aria-busy","true"),E.send({...A,turn:k})}let $="",j=null,_="next",z=A=>!t.get(
-"view").done.includes(A),D=()=>Z(l,"[data-step]"),y=A=>D().find(q=>q.dataset.step===A)?.focus(),w=()=>({stages:s.stages,
-stage:r.value,step:j,isOpen:z});function B(A,q){_=A,m(A==="list"?{type:"take",step:q}:{type:"next"},"hand")}function H(A){
-r.value=ts(s.stages,A)??r.value,j=A,Lt(),Y(),y(A)}function U(A){if(Tt(A))return;let q=Sn(A.key,{...w(),labels:s.labels});
-q&&(A.preventDefault(),H(q))}function ot(){let A=Ln(w());A?_==="next"?d.focus():H(A):T.focus()}function xt(){let A=t.get(
-"view").done.length>=Object.keys(s.labels).length;_==="next"&&!A?B("next"):ot()}function V(A){let{done:q,ready:nt}=t.get(
-"view");return q.includes(A)?{sign:"✓",word:"done"}:nt.includes(A)?{sign:"▸",word:"ready"}:{sign:"○",word:s.marked?
-"open":"waits"}}function Lt(){let A=de(s.stages,r.value);(j===null||!A.includes(j))&&(j=A.find(z)??A[0]);let q=t.get("ha\
-nd").step,nt=A.map(ht);nt[0]!==l.firstElementChild&&l.replaceChildren(...nt);let dt=JSON.stringify([r.value,A.map(V),q]);
-for(let vt of nt)vt.tabIndex=vt.dataset.step===j?0:-1;if(dt!==$){$=dt;for(let vt of nt)gt(vt,q);W=q??j??""}}let W="";function Y(){
-let A=W&&D().find(q=>q.dataset.step===W);W="",A&&(l.scrollTop=A.offsetTop-l.offsetTop-A.offsetHeight)}let J=new Map;function ht(A){
-let q=J.get(A);if(q)return q;let nt=n("button",{type:"button","data-step":A,onclick:()=>{j=A,B("list",A)}},M(A),n("span",
-{}));return J.set(A,nt),nt}function gt(A,q){let nt=String(A.dataset.step),{sign:dt,word:vt}=V(nt);A.className=`ts-button\
- ts-buildstep ts-buildstep-${vt}`,A.setAttribute("aria-label",`${s.labels[nt]}: ${vt}`),nt===q?A.setAttribute("aria-curr\
-ent","step"):A.removeAttribute("aria-current"),A.lastElementChild?.replaceChildren(Ht(dt),s.labels[nt])}function ut(A,q,nt){
-let dt=s.tray[A];return dt?es(Cn(i.drawing,dt.parts),dt.box,q,nt):null}let pt=[];function M(A){let q=ut(A,44,30),nt=n("s\
-pan",{class:"ts-thumb"},q??"");return q&&s.tray[A].moves&&F(nt,()=>A,()=>q),nt}function F(A,q,nt){let dt=En(A,{drawing:i.
-drawing,held:nt,begin:()=>{let vt=q();t.get("hand").step!==vt&&(j=vt,m({type:"take",step:vt}))},drop:vt=>{let It=q();for(let yt of $t.
+end"},n("span",{class:"ts-pair"},b,M),E)),C=tt({model:t,el:e},{kind:"rig"});C.show(C.asks("Which step comes next, and wh\
+at does it need?",{first:d,begin:"press the lit button",who:s.who}),C.alert,o,T,a,N,h,L,g,k,f);let v=0,S=null;function m(A,U=null){
+v+=1,S=U&&{turn:v,focus:U},e.setAttribute("aria-busy","true"),C.send({...A,turn:v})}let x="",j=null,_="next",z=A=>!t.get(
+"view").done.includes(A),D=()=>Z(l,"[data-step]"),y=A=>D().find(U=>U.dataset.step===A)?.focus(),w=()=>({stages:s.stages,
+stage:r.value,step:j,isOpen:z});function B(A,U){_=A,m(A==="list"?{type:"take",step:U}:{type:"next"},"hand")}function H(A){
+r.value=ts(s.stages,A)??r.value,j=A,Lt(),Y(),y(A)}function q(A){if(Tt(A))return;let U=Ln(A.key,{...w(),labels:s.labels});
+U&&(A.preventDefault(),H(U))}function ot(){let A=Cn(w());A?_==="next"?d.focus():H(A):E.focus()}function xt(){let A=t.get(
+"view").done.length>=Object.keys(s.labels).length;_==="next"&&!A?B("next"):ot()}function V(A){let{done:U,ready:nt}=t.get(
+"view");return U.includes(A)?{sign:"✓",word:"done"}:nt.includes(A)?{sign:"▸",word:"ready"}:{sign:"○",word:s.marked?
+"open":"waits"}}function Lt(){let A=de(s.stages,r.value);(j===null||!A.includes(j))&&(j=A.find(z)??A[0]);let U=t.get("ha\
+nd").step,nt=A.map(ht);nt[0]!==l.firstElementChild&&l.replaceChildren(...nt);let dt=JSON.stringify([r.value,A.map(V),U]);
+for(let vt of nt)vt.tabIndex=vt.dataset.step===j?0:-1;if(dt!==x){x=dt;for(let vt of nt)gt(vt,U);W=U??j??""}}let W="";function Y(){
+let A=W&&D().find(U=>U.dataset.step===W);W="",A&&(l.scrollTop=A.offsetTop-l.offsetTop-A.offsetHeight)}let J=new Map;function ht(A){
+let U=J.get(A);if(U)return U;let nt=n("button",{type:"button","data-step":A,onclick:()=>{j=A,B("list",A)}},O(A),n("span",
+{}));return J.set(A,nt),nt}function gt(A,U){let nt=String(A.dataset.step),{sign:dt,word:vt}=V(nt);A.className=`ts-button\
+ ts-buildstep ts-buildstep-${vt}`,A.setAttribute("aria-label",`${s.labels[nt]}: ${vt}`),nt===U?A.setAttribute("aria-curr\
+ent","step"):A.removeAttribute("aria-current"),A.lastElementChild?.replaceChildren(Ht(dt),s.labels[nt])}function ut(A,U,nt){
+let dt=s.tray[A];return dt?es(An(i.drawing,dt.parts),dt.box,U,nt):null}let pt=[];function O(A){let U=ut(A,44,30),nt=n("s\
+pan",{class:"ts-thumb"},U??"");return U&&s.tray[A].moves&&F(nt,()=>A,()=>U),nt}function F(A,U,nt){let dt=Mn(A,{drawing:i.
+drawing,held:nt,begin:()=>{let vt=U();t.get("hand").step!==vt&&(j=vt,m({type:"take",step:vt}))},drop:vt=>{let It=U();for(let yt of $t.
 values())yt.flush();let Rt=xn(vt,t.get("picture").boxes,s.tray[It].parts);m({type:"put",step:It,part:Rt},"after")}});pt.
-push(dt)}function K(){let A=Z(p,'[data-field^="way-"] input[type=radio]');return{inputs:A,now:A.find(q=>q.checked)?.value}}
-function et(){let{inputs:A,now:q}=K(),nt=$n(A.map(dt=>dt.value),q);A.find(dt=>dt.value===nt)?.click(),Q()}let bt=n("div",
-{class:"ts-held-frame"}),lt=at("Turn it",et,"Turn it: the other way round"),rt=n("p",{class:"ts-hint"}),O=n("div",{class:"\
-ts-held-box"},bt,rt,lt),R="";F(bt,()=>t.get("hand").step,()=>bt.querySelector("svg"));function Q(){let{step:A,held:q,stands:nt}=t.
-get("hand"),{inputs:dt,now:vt}=K();lt.hidden=!dt.length;let[It,Rt]=s.tray[A??""]?.tool??[];if(O.hidden=!A||nt||!(s.tray[A]?.
-moves||Rt),rt.textContent=Rt&&It||"",!A||O.hidden)return;let yt=q.field&&vt||"",ge=`${A} ${yt}`;if(ge===R)return;R=ge;let _e=q.
-looks?.[yt]??(Rt?[Rt,To]:null);bt.replaceChildren((_e?es(_e[0],_e[1],120,84):ut(A,120,84))??"")}let mt="",$t=new Map;function X(A){
-let q=te(A),nt=n("p",{class:"ts-read",id:q.read,role:"status"}),dt=0,vt=yt=>{m({type:"set",name:A.name,value:yt}),dt=k},
-It=Vt(A).make(A,q,vt,()=>{}),Rt=ee(A,q,null);return Rt.append(It.element,nt),Rt.dataset.field=A.name,{element:Rt,flush:()=>It.
+push(dt)}function K(){let A=Z(p,'[data-field^="way-"] input[type=radio]');return{inputs:A,now:A.find(U=>U.checked)?.value}}
+function et(){let{inputs:A,now:U}=K(),nt=$n(A.map(dt=>dt.value),U);A.find(dt=>dt.value===nt)?.click(),Q()}let bt=n("div",
+{class:"ts-held-frame"}),lt=at("Turn it",et,"Turn it: the other way round"),rt=n("p",{class:"ts-hint"}),I=n("div",{class:"\
+ts-held-box"},bt,rt,lt),R="";F(bt,()=>t.get("hand").step,()=>bt.querySelector("svg"));function Q(){let{step:A,held:U,stands:nt}=t.
+get("hand"),{inputs:dt,now:vt}=K();lt.hidden=!dt.length;let[It,Rt]=s.tray[A??""]?.tool??[];if(I.hidden=!A||nt||!(s.tray[A]?.
+moves||Rt),rt.textContent=Rt&&It||"",!A||I.hidden)return;let yt=U.field&&vt||"",ge=`${A} ${yt}`;if(ge===R)return;R=ge;let _e=U.
+looks?.[yt]??(Rt?[Rt,Do]:null);bt.replaceChildren((_e?es(_e[0],_e[1],120,84):ut(A,120,84))??"")}let mt="",$t=new Map;function X(A){
+let U=te(A),nt=n("p",{class:"ts-read",id:U.read,role:"status"}),dt=0,vt=yt=>{m({type:"set",name:A.name,value:yt}),dt=v},
+It=Vt(A).make(A,U,vt,()=>{}),Rt=ee(A,U,null);return Rt.append(It.element,nt),Rt.dataset.field=A.name,{element:Rt,flush:()=>It.
 flush?.(),show(yt={},ge){if(ge<dt)return;It.show(yt);let os=yt.read?`read as ${yt.read}`:"";nt.textContent=yt.error?`▲ L\
-ook again: ${yt.error}`:os}}}let it=A=>n("dl",{class:"ts-facts"},...jt(A));function st(){let A=t.get("hand"),q=JSON.stringify(
-A);if(q===mt)return;if(mt=q,N.classList.toggle("ts-build-face",(A.fields??[]).some(yt=>yt.kind==="film")),p.dataset.stands=
+ook again: ${yt.error}`:os}}}let it=A=>n("dl",{class:"ts-facts"},...jt(A));function st(){let A=t.get("hand"),U=JSON.stringify(
+A);if(U===mt)return;if(mt=U,N.classList.toggle("ts-build-face",(A.fields??[]).some(yt=>yt.kind==="film")),p.dataset.stands=
 String(!!A.stands),$t=new Map((A.fields??[]).map(yt=>[yt.name,X(yt)])),!A.step){p.replaceChildren(n("p",{class:"ts-hint"},
 "No step in hand. Choose one from the list, or press the button above it."));return}let nt=at(`Do it: ${A.label}`,kt);nt.
 classList.add("ts-do");let dt=A.stands?[at("Go on",xt),at("Take it out again",()=>m({type:"out",step:A.step},"hand"))]:[
 nt],vt=[...$t.values()].map(yt=>yt.element),It=yt=>String(yt.dataset.field).startsWith("way-");p.replaceChildren(n("p",{
-class:"ts-prompt ts-hand-name",tabindex:"-1"},A.label),n("div",{class:"ts-hand-row"},O,n("div",{},...A.plain.map(yt=>n("\
+class:"ts-prompt ts-hand-name",tabindex:"-1"},A.label),n("div",{class:"ts-hand-row"},I,n("div",{},...A.plain.map(yt=>n("\
 p",{class:"ts-hint"},yt)),...A.cautions.map(yt=>n("p",{class:"ts-caution"},n("b",{},"Take care: "),yt)),...vt.filter(It),
 ...A.card.length&&!vt.some(It)?[it(A.card)]:[])),...A.read.length?[n("p",{class:"ts-prompt"},"Read at the bench"),it(A.read)]:
 [],...A.card.length&&vt.some(It)?[it(A.card)]:[],...vt.filter(yt=>!It(yt)),n("div",{class:"ts-tools"},...dt));let Rt=ts(
-s.stages,A.step);Rt&&([r.value,j]=[Rt,A.step])}function kt(){for(let A of $t.values())A.flush();m({type:"do"},"after")}function Ut(){
-let A=t.get("view").asked_back,q=Z(p,"[data-field]").find(vt=>vt.dataset.field===A),nt=q&&Z(q,"input:not(:disabled), sel\
+s.stages,A.step);Rt&&([r.value,j]=[Rt,A.step])}function kt(){for(let A of $t.values())A.flush();m({type:"do"},"after")}function qt(){
+let A=t.get("view").asked_back,U=Z(p,"[data-field]").find(vt=>vt.dataset.field===A),nt=U&&Z(U,"input:not(:disabled), sel\
 ect, button"),dt=Z(p,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return nt?.[0]??
-dt[0]}function Xt(){let A=t.get("view"),q=A.told;st(),o.textContent=A.finding,I.textContent=A.status,I.hidden=!A.status,
-a.textContent!==q.join("")&&a.replaceChildren(...q.map(dt=>n("p",{},dt))),Lt();for(let[dt,vt]of $t)vt.show(A.states[dt],
-A.turn);if(Q(),he(A),h.replaceChildren(...jt(A.facts)),g.replaceChildren(...zt(A.faults.map(([,dt])=>dt))),v.hidden=g.hidden=
-!A.faults.length,Bt(A.done),L.innerHTML=A.record,x.open=!!A.record,e.setAttribute("aria-busy",String(A.turn<k)),Y(),We(A),
-!S||A.turn<S.turn)return;let{focus:nt}=S;S=null,nt==="told"?a.focus():nt==="after"&&!t.get("hand").step?ot():(Ut()??d).focus()}
-let Kt="",ae="";function he(A){let q=JSON.stringify(A.build);q!==Kt&&(Kt=q,i.show(A.build),u.textContent=A.build.words)}
-function We(A){let{step:q,operations:nt}=t.get("hand"),dt=A.build.tool,vt=`${q} ${dt??""}`;if(q===void 0||vt===ae)return;
-ae=vt;let[It]=s.tray[q]?.parts??[];dt?i.moveTo({x:dt[0],y:dt[1]}):It&&i.look(It),c.show("operation",nt)}function Bt(A){if(b.
-disabled=C.disabled=!A.length,b.dataset.done===A.join(" "))return;b.dataset.done=A.join(" ");let q=[...A].reverse();b.replaceChildren(
-...At(q.map(nt=>[nt,s.labels[nt]])))}return E.follow("change:view",Xt),Xt(),()=>{for(let A of pt)A();c.close(),E.close()}}function Io(t){let e=P("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),s=440/t.length,[o,a]=[210,128],r=ft(
+dt[0]}function Xt(){let A=t.get("view"),U=A.told;st(),o.textContent=A.finding,T.textContent=A.status,T.hidden=!A.status,
+a.textContent!==U.join("")&&a.replaceChildren(...U.map(dt=>n("p",{},dt))),Lt();for(let[dt,vt]of $t)vt.show(A.states[dt],
+A.turn);if(Q(),he(A),h.replaceChildren(...jt(A.facts)),g.replaceChildren(...zt(A.faults.map(([,dt])=>dt))),L.hidden=g.hidden=
+!A.faults.length,Bt(A.done),$.innerHTML=A.record,k.open=!!A.record,e.setAttribute("aria-busy",String(A.turn<v)),Y(),We(A),
+!S||A.turn<S.turn)return;let{focus:nt}=S;S=null,nt==="told"?a.focus():nt==="after"&&!t.get("hand").step?ot():(qt()??d).focus()}
+let Kt="",ae="";function he(A){let U=JSON.stringify(A.build);U!==Kt&&(Kt=U,i.show(A.build),u.textContent=A.build.words)}
+function We(A){let{step:U,operations:nt}=t.get("hand"),dt=A.build.tool,vt=`${U} ${dt??""}`;if(U===void 0||vt===ae)return;
+ae=vt;let[It]=s.tray[U]?.parts??[];dt?i.moveTo({x:dt[0],y:dt[1]}):It&&i.look(It),c.show("operation",nt)}function Bt(A){if(b.
+disabled=M.disabled=!A.length,b.dataset.done===A.join(" "))return;b.dataset.done=A.join(" ");let U=[...A].reverse();b.replaceChildren(
+...At(U.map(nt=>[nt,s.labels[nt]])))}return C.follow("change:view",Xt),Xt(),()=>{for(let A of pt)A();c.close(),C.close()}}function Po(t){let e=P("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),s=440/t.length,[o,a]=[210,128],r=ft(
 o,a,o,a,"tsi-adapter"),c=P("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=ft(o,a+74,o,a+74,"tsi-arm"),u=wt(o,a+94,"");return e.
 append(ft(o,a,o+440,a,"tsi-lever"),r,c,P("circle",{cx:o,cy:a,r:7,class:"tsg-hub"}),wt(o+440,a-20,"hand, middle of the gr\
 ip","end"),wt(o+20,a-20,"square drive","start"),ft(o+440,a+10,o+440,a+84,"tsg-centre"),i,u,wt(8,242,"lengths to scale","\
 start")),{node:e,set(d){let l=d.state.angle/180*Math.PI,f=o-d.state.reach*s*Math.cos(l),p=a-d.state.reach*s*Math.sin(l);
 Wt(r,{x2:f,y2:p}),Wt(c,{cx:f,cy:p}),Wt(i,{x1:f,x2:o+440}),Wt(u,{x:(f+o+440)/2}),u.textContent="the lever from bolt to ha\
-nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Mn(t){return Pt(t,(e,s,o)=>{let a=Io(
+nd, along the wrench",e.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Tn(t){return Pt(t,(e,s,o)=>{let a=Po(
 e),r=(i,u,d,l,f,p)=>Ct(i,{min:d,max:l,step:f,value:o[u],words:h=>`${h} ${p}`,onInput:h=>s({[u]:h})}),c={setting:r("Setti\
 ng","setting",e.low,e.high,e.step,"N·m"),reach:r("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:r("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{asks:"What does the bolt get?",first:c.reach.box,begin:"\
 lengthen the adapter",picture:a.node,controls:Object.values(c).map(i=>i.row),set(i,u){a.set(i);for(let[d,l]of Object.entries(
-c))l.set(u[d])}}})}var Re=t=>typeof t=="string"?t:t.text;function On(t,e,s){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+c))l.set(u[d])}}})}var Re=t=>typeof t=="string"?t:t.text;function In(t,e,s){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
 a=r=>Re(r.cells[e]??"").trim();return[...t].sort((r,c)=>{let[i,u]=[a(r),a(c)];if(!i||!u)return+!i-+!u;let[d,l]=[Number.parseFloat(
 i),Number.parseFloat(u)],f=Number.isNaN(d)||Number.isNaN(l)||d===l?o.compare(i,u):d-l;return s?-f:f})}function ue(t,e){let s=document.getElementById("jupyter-config-data"),o="/";try{o=JSON.parse(s?.textContent??"").baseUrl||
-"/"}catch{}return`${o}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function No(t){let e="";for(let s=0;s<t.length;s+=32768)e+=String.fromCharCode(...t.subarray(s,s+32768));return btoa(e)}
-async function Tn(t,e,s){let o=0;do{let a=new Uint8Array(await s.slice(o,o+524288).arrayBuffer()),r=o===0;o+=524288;let c=o>=
-s.size;t.send({type:"file",field:e,name:s.name,data:No(a),first:r,last:c})}while(o<s.size)}var Bo=400;function In({model:t,el:e}){let s=tt({model:t,el:e},{kind:"desk"}),o=n("p",{class:"ts-said",role:"status"}),a=n(
+"/"}catch{}return`${o}${t}/${e.split("/").map(encodeURIComponent).join("/")}`}function Ro(t){let e="";for(let s=0;s<t.length;s+=32768)e+=String.fromCharCode(...t.subarray(s,s+32768));return btoa(e)}
+async function Nn(t,e,s){let o=0;do{let a=new Uint8Array(await s.slice(o,o+524288).arrayBuffer()),r=o===0;o+=524288;let c=o>=
+s.size;t.send({type:"file",field:e,name:s.name,data:Ro(a),first:r,last:c})}while(o<s.size)}var jo=400;function Bn({model:t,el:e}){let s=tt({model:t,el:e},{kind:"desk"}),o=n("p",{class:"ts-said",role:"status"}),a=n(
 "div",{class:"ts-desk-body"}),r=n("div",{class:"ts-desk-here","aria-hidden":"true"}),c=n("div",{class:"ts-busy"}),i=n("n\
 av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),u=t.get("cohort"),d=n("input",{id:ct("by"),class:"ts-box",
 autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:d.value})});d.value=t.get("by"),s.show(n("div",{class:"\
 ts-desk-top"},n("b",{},_t([u.name,u.college]).join(", ")),n("span",{class:"ts-pair"},n("label",{for:d.id},"At the desk (\
 your name, for the trail)"),d)),u.invented?n("p",{class:"ts-hint"},u.invented):null,i,c,s.alert,o,a);let l=new Map,f=new Map,
-p=new Map,h=new Map,g=!1,v="",b="",C="",T=!1,L=null,I=()=>a.setAttribute("aria-busy",String(x())),x=()=>g||!!C||Object.keys(
-t.get("busy")).length>0,N=(M,F={})=>{x()||s.isLost()||(M!=="look"&&(C=M,o.textContent="",s.alert.textContent="",m(),I()),
-t.send({type:M,...F}))},E=()=>Z(e,"[data-key]"),k=M=>E().some(F=>F.dataset.key===M);function S(){let M=E().find(F=>F.dataset.
-key===v);return M&&a.contains(M)?M.closest("form, section"):null}function m(){let M=S();M?M.append(c,r):(i.after(c),r.remove());
+p=new Map,h=new Map,g=!1,L="",b="",M="",E=!1,$=null,T=()=>a.setAttribute("aria-busy",String(k())),k=()=>g||!!M||Object.keys(
+t.get("busy")).length>0,N=(O,F={})=>{k()||s.isLost()||(O!=="look"&&(M=O,o.textContent="",s.alert.textContent="",m(),T()),
+t.send({type:O,...F}))},C=()=>Z(e,"[data-key]"),v=O=>C().some(F=>F.dataset.key===O);function S(){let O=C().find(F=>F.dataset.
+key===L);return O&&a.contains(O)?O.closest("form, section"):null}function m(){let O=S();O?O.append(c,r):(i.after(c),r.remove());
 let[F,K]=[o.textContent,s.alert.textContent];r.replaceChildren(..._t([F&&n("p",{class:"ts-told"},F),K&&n("p",{class:"ts-\
-trouble"},K)]));for(let et of[o,s.alert])et.classList.toggle("ts-hidden",!!M);return M}function $(){let M=m(),F=[s.alert,
-o].find(et=>et.textContent);(M?r.childElementCount?r:null:F)?.scrollIntoView({block:"nearest"})}async function j(){for(let[
-M,F]of h){let[K]=F.files??[];try{K&&await Tn(t,M,K)}catch{return F.value="",K.name}}return""}function _(M){o.textContent=
-"",s.alert.textContent=M,$()}async function z(M,F,K=""){if(s.isLost())return;if(x()){T||(L=()=>k(F)&&z(M,F,K));return}v=
-F,b="",T=!0,g=!0;let et=await j();if(g=!1,et||x()||s.isLost()){T=!1,et?_(`${et} has changed or gone since it was chosen:\
- choose it again.`):s.isLost()||(L=()=>k(F)&&z(M,F,K));return}let bt=[...f].map(([lt,rt])=>[lt,[...rt]]);N("do",{page:t.
-get("page"),act:M,of:K,typed:Object.fromEntries(l),ticked:Object.fromEntries(bt)})}function D(M){let{name:F,of:K}=M,et=ct(
-"field"),bt=M.hint?n("span",{class:"ts-hint",id:`${et}-hint`},M.hint):null,lt={id:et,"data-key":`field:${F}`,"aria-descr\
-ibedby":bt?.id},rt=n("label",{for:et},M.label);if(!l.has(F)&&K!=="file"&&l.set(F,K==="tick"?M.value==="yes":M.value),K===
+trouble"},K)]));for(let et of[o,s.alert])et.classList.toggle("ts-hidden",!!O);return O}function x(){let O=m(),F=[s.alert,
+o].find(et=>et.textContent);(O?r.childElementCount?r:null:F)?.scrollIntoView({block:"nearest"})}async function j(){for(let[
+O,F]of h){let[K]=F.files??[];try{K&&await Nn(t,O,K)}catch{return F.value="",K.name}}return""}function _(O){o.textContent=
+"",s.alert.textContent=O,x()}async function z(O,F,K=""){if(s.isLost())return;if(k()){E||($=()=>v(F)&&z(O,F,K));return}L=
+F,b="",E=!0,g=!0;let et=await j();if(g=!1,et||k()||s.isLost()){E=!1,et?_(`${et} has changed or gone since it was chosen:\
+ choose it again.`):s.isLost()||($=()=>v(F)&&z(O,F,K));return}let bt=[...f].map(([lt,rt])=>[lt,[...rt]]);N("do",{page:t.
+get("page"),act:O,of:K,typed:Object.fromEntries(l),ticked:Object.fromEntries(bt)})}function D(O){let{name:F,of:K}=O,et=ct(
+"field"),bt=O.hint?n("span",{class:"ts-hint",id:`${et}-hint`},O.hint):null,lt={id:et,"data-key":`field:${F}`,"aria-descr\
+ibedby":bt?.id},rt=n("label",{for:et},O.label);if(!l.has(F)&&K!=="file"&&l.set(F,K==="tick"?O.value==="yes":O.value),K===
 "file"){let Q=h.get(F)??n("input",{type:"file",class:"ts-file"});for(let[mt,$t]of Object.entries(lt))$t&&Q.setAttribute(
 mt,$t);return h.set(F,Q),n("div",{class:"ts-desk-field"},rt,Q,bt)}if(K==="tick"){let R=n("input",{type:"checkbox",...lt});
 R.checked=l.get(F)===!0,R.addEventListener("change",()=>l.set(F,R.checked));let Q=n("label",{class:"ts-option",for:et},R,
-M.label);return n("div",{class:"ts-desk-field"},Q,bt)}let O=K==="choice"?Ot(lt,M.options):K==="long"?n("textarea",{class:"\
-ts-box",rows:"3",maxlength:"2000",...lt}):n("input",{class:"ts-box",autocomplete:"off",maxlength:"400",...lt});return O.
-value=String(l.get(F)??""),K==="choice"&&!M.options.some(([R])=>R===l.get(F))&&(O.value=M.options[0]?.[0]??"",l.set(F,O.
-value)),O.addEventListener("input",()=>l.set(F,O.value)),n("div",{class:"ts-desk-field"},rt,O,bt)}function y(M){let F=ct(
-"form"),K=n("div",{class:"ts-doing"}),et=()=>{K.replaceChildren(...M.acts.map(rt=>G(rt.label,()=>rt.sure?bt(rt):z(rt.id,
-`act:${rt.id}`),{class:rt.first?"ts-button ts-first":"ts-button","data-key":`act:${rt.id}`})))},bt=rt=>{b=rt.id;let O=ct(
-"sure"),R=n("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":O,"data-key":`sure:${rt.id}`},n("p",{id:O},
+O.label);return n("div",{class:"ts-desk-field"},Q,bt)}let I=K==="choice"?Ot(lt,O.options):K==="long"?n("textarea",{class:"\
+ts-box",rows:"3",maxlength:"2000",...lt}):n("input",{class:"ts-box",autocomplete:"off",maxlength:"400",...lt});return I.
+value=String(l.get(F)??""),K==="choice"&&!O.options.some(([R])=>R===l.get(F))&&(I.value=O.options[0]?.[0]??"",l.set(F,I.
+value)),I.addEventListener("input",()=>l.set(F,I.value)),n("div",{class:"ts-desk-field"},rt,I,bt)}function y(O){let F=ct(
+"form"),K=n("div",{class:"ts-doing"}),et=()=>{K.replaceChildren(...O.acts.map(rt=>G(rt.label,()=>rt.sure?bt(rt):z(rt.id,
+`act:${rt.id}`),{class:rt.first?"ts-button ts-first":"ts-button","data-key":`act:${rt.id}`})))},bt=rt=>{b=rt.id;let I=ct(
+"sure"),R=n("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":I,"data-key":`sure:${rt.id}`},n("p",{id:I},
 rt.sure),n("div",{class:"ts-doing"},G(`Yes: ${rt.label}`,()=>z(rt.id,`act:${rt.id}`),{"data-key":`act:${rt.id}`}),G("No,\
  leave it",()=>{b="",et(),Z(K,`[data-key="act:${rt.id}"]`)[0]?.focus()},{"data-key":`no:${rt.id}`})));K.replaceChildren(
-R),R.focus()},lt=M.acts.find(rt=>rt.sure&&rt.id===b);return lt?bt(lt):et(),n("form",{class:"ts-desk-form","aria-labelled\
-by":M.title?F:null,onsubmit:rt=>rt.preventDefault()},M.title?n("h3",{id:F},M.title):null,M.hint?n("p",{class:"ts-hint"},
-M.hint):null,M.fields.length?n("div",{class:"ts-desk-fields"},...M.fields.map(D)):null,M.acts.length?K:null)}function w(M,F){
-if(typeof M=="string")return M;let K=M.act?G(M.text,()=>z(M.act,F,M.of),{class:"ts-cell","aria-label":M.label||null,"dat\
-a-key":F}):M.text;return n("span",{},M.shape?Ht(M.shape):null,K)}function B(M){let F=ct("table"),K=n("h3",{id:F},M.title);
-if(!M.rows.length)return n("section",{},K,n("p",{},M.empty));let et=f.get(M.id)??new Set,bt=new Set(M.rows.map(({key:X})=>X));
-for(let X of et)bt.has(X)||et.delete(X);f.set(M.id,et);let lt=n("tr",{}),rt=n("tbody",{}),O=M.pick?n("input",{type:"chec\
-kbox","aria-label":"all","data-key":`all:${M.id}`}):null,R=()=>{O&&(O.checked=et.size===M.rows.length,O.indeterminate=et.
-size>0&&!O.checked)},Q=()=>{let X=p.get(M.id),it=X?On(M.rows,X.column,X.down):M.rows;rt.replaceChildren(...it.map($t)),lt.
-replaceChildren(...O?[n("th",{class:"ts-tick"},O)]:[],...M.columns.map(mt)),R()},mt=(X,it)=>{let st=p.get(M.id),kt=st?.column===
-it,Ut=kt?st.down?"descending":"ascending":null,Xt=()=>{p.set(M.id,{column:it,down:kt&&!st.down}),Q(),Z(lt,`[data-key="${Kt}\
-"]`)[0]?.focus()};if(!X)return n("td");let Kt=`sort:${M.id}:${it}`;return n("th",{scope:"col","aria-sort":Ut,class:M.numbers.
-includes(it)?"ts-figure":null},G(X,Xt,{class:"ts-sort","data-key":Kt}),kt?Ht(st.down?"▼":"▲"):null)},$t=X=>{let it=M.
-pick?n("input",{type:"checkbox","aria-label":X.cells.slice(0,3).map(Re).join(" "),"data-key":`row:${M.id}:${X.key}`}):null;
+R),R.focus()},lt=O.acts.find(rt=>rt.sure&&rt.id===b);return lt?bt(lt):et(),n("form",{class:"ts-desk-form","aria-labelled\
+by":O.title?F:null,onsubmit:rt=>rt.preventDefault()},O.title?n("h3",{id:F},O.title):null,O.hint?n("p",{class:"ts-hint"},
+O.hint):null,O.fields.length?n("div",{class:"ts-desk-fields"},...O.fields.map(D)):null,O.acts.length?K:null)}function w(O,F){
+if(typeof O=="string")return O;let K=O.act?G(O.text,()=>z(O.act,F,O.of),{class:"ts-cell","aria-label":O.label||null,"dat\
+a-key":F}):O.text;return n("span",{},O.shape?Ht(O.shape):null,K)}function B(O){let F=ct("table"),K=n("h3",{id:F},O.title);
+if(!O.rows.length)return n("section",{},K,n("p",{},O.empty));let et=f.get(O.id)??new Set,bt=new Set(O.rows.map(({key:X})=>X));
+for(let X of et)bt.has(X)||et.delete(X);f.set(O.id,et);let lt=n("tr",{}),rt=n("tbody",{}),I=O.pick?n("input",{type:"chec\
+kbox","aria-label":"all","data-key":`all:${O.id}`}):null,R=()=>{I&&(I.checked=et.size===O.rows.length,I.indeterminate=et.
+size>0&&!I.checked)},Q=()=>{let X=p.get(O.id),it=X?In(O.rows,X.column,X.down):O.rows;rt.replaceChildren(...it.map($t)),lt.
+replaceChildren(...I?[n("th",{class:"ts-tick"},I)]:[],...O.columns.map(mt)),R()},mt=(X,it)=>{let st=p.get(O.id),kt=st?.column===
+it,qt=kt?st.down?"descending":"ascending":null,Xt=()=>{p.set(O.id,{column:it,down:kt&&!st.down}),Q(),Z(lt,`[data-key="${Kt}\
+"]`)[0]?.focus()};if(!X)return n("td");let Kt=`sort:${O.id}:${it}`;return n("th",{scope:"col","aria-sort":qt,class:O.numbers.
+includes(it)?"ts-figure":null},G(X,Xt,{class:"ts-sort","data-key":Kt}),kt?Ht(st.down?"▼":"▲"):null)},$t=X=>{let it=O.
+pick?n("input",{type:"checkbox","aria-label":X.cells.slice(0,3).map(Re).join(" "),"data-key":`row:${O.id}:${X.key}`}):null;
 return it&&(it.checked=et.has(X.key),it.addEventListener("change",()=>{it.checked?et.add(X.key):et.delete(X.key),R()})),
-n("tr",{},it?n("td",{class:"ts-tick"},it):null,...X.cells.map((st,kt)=>{let Ut=!kt&&!!Re(st);return n(Ut?"th":"td",{scope:Ut?
-"row":null,class:M.numbers.includes(kt)?"ts-figure":null},w(st,`cell:${M.id}:${X.key}:${kt}`))}))};return O?.addEventListener(
-"change",()=>{if(et.clear(),O.checked)for(let{key:X}of M.rows)et.add(X);for(let X of Z(rt,"td.ts-tick input"))X.checked=
-O.checked}),Q(),n("section",{},n("div",{class:"ts-desk-caption"},K,G("Save as CSV",()=>t.send({type:"export",table:M.id}),
-{"aria-label":`Save as CSV: ${M.title}`,"data-key":`export:${M.id}`})),n("div",{class:"ts-desk-scroll",role:"region",tabindex:0,
-"aria-labelledby":F},n("table",{class:"ts-table","aria-labelledby":F},n("thead",{},lt),rt)))}function H(M){if(M.kind==="\
-table")return B(M);if(M.kind==="form")return y(M);if(M.kind==="link"){let F=M.how==="edit"?"lab/tree":M.how,et={class:"t\
-s-link",href:F?ue(F,M.path):M.path,target:"_blank"};return n("p",{},n("a",{...et,"data-key":`link:${M.path}`},M.text))}return M.
-how==="head"?n("h3",{},M.text):n("p",{class:M.how==="hint"?"ts-hint":null},M.text)}function U(M){if(!s.isLost()){if(x()){
-L=()=>U(M);return}v="",N("page",{name:M})}}function ot(){let M=t.get("page");i.replaceChildren(...t.get("pages").map(([F,
-K])=>G(K,()=>U(F),{class:"ts-button","aria-current":F===M?"page":null,"data-key":`page:${F}`})))}let xt=t.get("cleared"),
-V=t.get("page");function Lt(){let M=E().find(lt=>lt===document.activeElement)?.dataset.key,F=a.contains(document.activeElement),
-K=Z(a,".ts-desk-scroll").map(lt=>lt.scrollTop);C="",(t.get("page")!==V||t.get("cleared")!==xt)&&(b="",l=new Map,f=new Map,
+n("tr",{},it?n("td",{class:"ts-tick"},it):null,...X.cells.map((st,kt)=>{let qt=!kt&&!!Re(st);return n(qt?"th":"td",{scope:qt?
+"row":null,class:O.numbers.includes(kt)?"ts-figure":null},w(st,`cell:${O.id}:${X.key}:${kt}`))}))};return I?.addEventListener(
+"change",()=>{if(et.clear(),I.checked)for(let{key:X}of O.rows)et.add(X);for(let X of Z(rt,"td.ts-tick input"))X.checked=
+I.checked}),Q(),n("section",{},n("div",{class:"ts-desk-caption"},K,G("Save as CSV",()=>t.send({type:"export",table:O.id}),
+{"aria-label":`Save as CSV: ${O.title}`,"data-key":`export:${O.id}`})),n("div",{class:"ts-desk-scroll",role:"region",tabindex:0,
+"aria-labelledby":F},n("table",{class:"ts-table","aria-labelledby":F},n("thead",{},lt),rt)))}function H(O){if(O.kind==="\
+table")return B(O);if(O.kind==="form")return y(O);if(O.kind==="link"){let F=O.how==="edit"?"lab/tree":O.how,et={class:"t\
+s-link",href:F?ue(F,O.path):O.path,target:"_blank"};return n("p",{},n("a",{...et,"data-key":`link:${O.path}`},O.text))}return O.
+how==="head"?n("h3",{},O.text):n("p",{class:O.how==="hint"?"ts-hint":null},O.text)}function q(O){if(!s.isLost()){if(k()){
+$=()=>q(O);return}L="",N("page",{name:O})}}function ot(){let O=t.get("page");i.replaceChildren(...t.get("pages").map(([F,
+K])=>G(K,()=>q(F),{class:"ts-button","aria-current":F===O?"page":null,"data-key":`page:${F}`})))}let xt=t.get("cleared"),
+V=t.get("page");function Lt(){let O=C().find(lt=>lt===document.activeElement)?.dataset.key,F=a.contains(document.activeElement),
+K=Z(a,".ts-desk-scroll").map(lt=>lt.scrollTop);M="",(t.get("page")!==V||t.get("cleared")!==xt)&&(b="",l=new Map,f=new Map,
 h=new Map,{page:V,cleared:xt}={page:t.get("page"),cleared:t.get("cleared")}),o.textContent=t.get("said"),s.alert.textContent=
 t.get("trouble"),ot();let et=new Map(t.get("pages")),bt=n("h2",{tabindex:-1},et.get(V));if(a.replaceChildren(bt,...t.get(
-"parts").map(H)),Z(a,".ts-desk-scroll").forEach((lt,rt)=>{lt.scrollTop=K[rt]??0}),m(),M||F){let lt=E().find(rt=>rt.dataset.
-key===M);(lt??bt).focus({preventScroll:!!lt})}T&&!Object.keys(t.get("busy")).length&&(T=!1,$()),I(),W()}function W(){if(x()||
-!L)return;let M=L;L=null,M()}let Y;function J(){let M=t.get("busy");if(I(),clearTimeout(Y),!Object.keys(M).length){c.replaceChildren();
-return}let{doing:F,done:K,of:et}=M,bt=et?`${F}: ${K} of ${et}`:`${F} …`,lt=()=>{c.replaceChildren(n("progress",et?{max:et,
+"parts").map(H)),Z(a,".ts-desk-scroll").forEach((lt,rt)=>{lt.scrollTop=K[rt]??0}),m(),O||F){let lt=C().find(rt=>rt.dataset.
+key===O);(lt??bt).focus({preventScroll:!!lt})}E&&!Object.keys(t.get("busy")).length&&(E=!1,x()),T(),W()}function W(){if(k()||
+!$)return;let O=$;$=null,O()}let Y;function J(){let O=t.get("busy");if(T(),clearTimeout(Y),!Object.keys(O).length){c.replaceChildren();
+return}let{doing:F,done:K,of:et}=O,bt=et?`${F}: ${K} of ${et}`:`${F} …`,lt=()=>{c.replaceChildren(n("progress",et?{max:et,
 value:K,"aria-label":F}:{"aria-label":F}),n("span",{role:"status"},bt))};c.childElementCount?lt():Y=window.setTimeout(lt,
-Bo)}s.follow("change:turn",()=>setTimeout(Lt,0)),s.follow("change:busy",J),s.follow("change:by",()=>{d.value=t.get("by")}),
-s.follow("msg:custom",M=>{if(M.type==="trouble"&&(C="",T=!1,I(),$()),M.type!=="save")return;let F=URL.createObjectURL(new Blob(
-[`\uFEFF${M.text}`],{type:"text/csv"}));n("a",{href:F,download:M.name}).click(),setTimeout(()=>URL.revokeObjectURL(F),1e3)}),
-Lt(),J();let ht=!0,gt=new IntersectionObserver(([M])=>{ht=M.isIntersecting});gt.observe(e);let ut=0,pt=setInterval(()=>{
-let M=t.get("every");ut+=1,M&&ut>=M&&ht&&!document.hidden&&(ut=0,N("look"))},1e3);return()=>{clearInterval(pt),clearTimeout(
+jo)}s.follow("change:turn",()=>setTimeout(Lt,0)),s.follow("change:busy",J),s.follow("change:by",()=>{d.value=t.get("by")}),
+s.follow("msg:custom",O=>{if(O.type==="trouble"&&(M="",E=!1,T(),x()),O.type!=="save")return;let F=URL.createObjectURL(new Blob(
+[`\uFEFF${O.text}`],{type:"text/csv"}));n("a",{href:F,download:O.name}).click(),setTimeout(()=>URL.revokeObjectURL(F),1e3)}),
+Lt(),J();let ht=!0,gt=new IntersectionObserver(([O])=>{ht=O.isIntersecting});gt.observe(e);let ut=0,pt=setInterval(()=>{
+let O=t.get("every");ut+=1,O&&ut>=O&&ht&&!document.hidden&&(ut=0,N("look"))},1e3);return()=>{clearInterval(pt),clearTimeout(
 Y),gt.disconnect(),s.close()}}function ss(t,e=new Date){let s=new Date(t);if(Number.isNaN(s.getTime()))return"";let o=c=>String(c).padStart(2,"0"),a=`${o(
 s.getHours())}:${o(s.getMinutes())}`,r=`${s.getFullYear()}-${o(s.getMonth()+1)}-${o(s.getDate())}`;return e.toDateString()===
-s.toDateString()?a:`${r} ${a}`}var Do="twoshaft-unsent:";function Nn(t,e){let s=Do+e,o=()=>{if(!t||!e)return{};try{let r=JSON.parse(t.getItem(s)??"{}");
+s.toDateString()?a:`${r} ${a}`}var Ho="twoshaft-unsent:";function Dn(t,e){let s=Ho+e,o=()=>{if(!t||!e)return{};try{let r=JSON.parse(t.getItem(s)??"{}");
 return r&&typeof r=="object"?r:{}}catch{return{}}},a=r=>{if(!(!t||!e))try{Object.keys(r).length?t.setItem(s,JSON.stringify(
 r)):t.removeItem(s)}catch{}};return{get:r=>Object.hasOwn(o(),r)?o()[r]:void 0,put:(r,c,i,u=new Date)=>a({...o(),[r]:{value:c,
-base:i,at:u.toISOString()}}),drop(r){let{[r]:c,...i}=o();c&&a(i)}}}function Bn(t,e){return JSON.stringify(t.value)===JSON.
-stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var Zt=null,Po="input, button, select, textarea, summary, a, [tabindex]",Dn=t=>[...t.querySelectorAll(Po)];function Pn(t,e){
-let s=({target:r})=>{r instanceof HTMLElement&&(t.contains(r)?Zt={form:e,at:Dn(t).indexOf(r),from:null}:Zt?.form===e&&t.
+base:i,at:u.toISOString()}}),drop(r){let{[r]:c,...i}=o();c&&a(i)}}}function Pn(t,e){return JSON.stringify(t.value)===JSON.
+stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var Zt=null,Wo="input, button, select, textarea, summary, a, [tabindex]",Rn=t=>[...t.querySelectorAll(Wo)];function jn(t,e){
+let s=({target:r})=>{r instanceof HTMLElement&&(t.contains(r)?Zt={form:e,at:Rn(t).indexOf(r),from:null}:Zt?.form===e&&t.
 isConnected&&(Zt=null))},o=({target:r})=>{Zt?.form===e&&r instanceof HTMLInputElement&&(Zt.from=r.selectionStart)};return document.
 addEventListener("focusin",s),document.addEventListener("pointerdown",s),t.addEventListener("input",o),requestAnimationFrame(
-()=>{if(Zt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:r,from:c}=Zt,i=Dn(t)[r];i?.focus({preventScroll:!0}),
+()=>{if(Zt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:r,from:c}=Zt,i=Rn(t)[r];i?.focus({preventScroll:!0}),
 c!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(c,c)}),()=>{document.removeEventListener("focusin",s),document.
-removeEventListener("pointerdown",s)}}var Ro=["print","colour"];function pe(t){for(let e of Ro){let s=t?.[e];s!==void 0&&(s?document.documentElement.setAttribute(
-`data-ts-${e}`,s):document.documentElement.removeAttribute(`data-ts-${e}`))}}function Rn(){pe({print:"",colour:""})}function jn(t,e,s){let o=()=>t.get("bench")??{},a=n("details",{class:"ts-bench"}),r=o().rows;if(!r)return{element:null,show(){},
+removeEventListener("pointerdown",s)}}var _o=["print","colour"];function pe(t){for(let e of _o){let s=t?.[e];s!==void 0&&(s?document.documentElement.setAttribute(
+`data-ts-${e}`,s):document.documentElement.removeAttribute(`data-ts-${e}`))}}function Hn(){pe({print:"",colour:""})}function Wn(t,e,s){let o=()=>t.get("bench")??{},a=n("details",{class:"ts-bench"}),r=o().rows;if(!r)return{element:null,show(){},
 hear(){},lost(){}};let c=n("span",{}),i=n("p",{class:"ts-status",role:"status"}),u=G("Use these figures",()=>p("yes")),d=G(
-"Go back to the drawn figures",()=>p("no")),l=!1,f=r.map(g=>{let v=ct("bench"),b=g.options.length?n("select",{class:"ts-\
-box",id:v,"aria-describedby":`${v}-read`},n("option",{value:""},"choose"),...At(g.options)):n("input",{type:"text",class:"\
-ts-box ts-number-box",id:v,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${v}-hint ${v}-read`}),
-C=n("span",{class:"ts-hint",id:`${v}-hint`},g.hint),T=n("p",{class:"ts-read",id:`${v}-read`}),L=g.text,I=()=>{b.value.trim()!==
-L.trim()&&(L=b.value,e({type:"bench",name:g.name,value:b.value}))};return b.addEventListener(g.options.length?"change":"\
-blur",I),b.addEventListener("keydown",x=>{x.key==="Enter"&&(x.preventDefault(),I())}),{name:g.name,flush:I,input:b,element:n(
-"div",{class:"ts-bench-row"},n("label",{for:v},g.prompt),n("div",{class:"ts-line-of"},b,C),T),show(x){if(!x)return;(document.
-activeElement!==b||b.value===L)&&(b.value=x.text,L=x.text),b.setAttribute("aria-invalid",String(!!x.error)),T.classList.
-toggle("ts-error",!!x.error);let N=x.error?[Ht("▲")," "]:[],E=x.read&&!x.options.length&&`read as ${x.read}`,k=x.error||
-[E,x.origin].filter(Boolean).join(", ");T.replaceChildren(...N,k)}}}),p=g=>{for(let v of f)v.flush();l=!0,e({type:"bench",
+"Go back to the drawn figures",()=>p("no")),l=!1,f=r.map(g=>{let L=ct("bench"),b=g.options.length?n("select",{class:"ts-\
+box",id:L,"aria-describedby":`${L}-read`},n("option",{value:""},"choose"),...At(g.options)):n("input",{type:"text",class:"\
+ts-box ts-number-box",id:L,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${L}-hint ${L}-read`}),
+M=n("span",{class:"ts-hint",id:`${L}-hint`},g.hint),E=n("p",{class:"ts-read",id:`${L}-read`}),$=g.text,T=()=>{b.value.trim()!==
+$.trim()&&($=b.value,e({type:"bench",name:g.name,value:b.value}))};return b.addEventListener(g.options.length?"change":"\
+blur",T),b.addEventListener("keydown",k=>{k.key==="Enter"&&(k.preventDefault(),T())}),{name:g.name,flush:T,input:b,element:n(
+"div",{class:"ts-bench-row"},n("label",{for:L},g.prompt),n("div",{class:"ts-line-of"},b,M),E),show(k){if(!k)return;(document.
+activeElement!==b||b.value===$)&&(b.value=k.text,$=k.text),b.setAttribute("aria-invalid",String(!!k.error)),E.classList.
+toggle("ts-error",!!k.error);let N=k.error?[Ht("▲")," "]:[],C=k.read&&!k.options.length&&`read as ${k.read}`,v=k.error||
+[C,k.origin].filter(Boolean).join(", ");E.replaceChildren(...N,v)}}}),p=g=>{for(let L of f)L.flush();l=!0,e({type:"bench",
 name:"in-use",value:g})};a.append(n("summary",{},c),n("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They are used in place of the drawn figures in this task, all of them or none. Your answers are marke\
 d on them by the same rules."),n("div",{class:"ts-bench-rows"},...f.map(g=>g.element)),i,n("div",{class:"ts-tools"},u,d));
-function h(){let g=o(),v=new Map(g.rows?.map(L=>[L.name,L]));for(let L of f)L.show(v.get(L.name));c.textContent=g.used?"\
+function h(){let g=o(),L=new Map(g.rows?.map($=>[$.name,$]));for(let $ of f)$.show(L.get($.name));c.textContent=g.used?"\
 ✓ This task uses figures from the bench":"Use readings from the bench",d.hidden=!g.wanted,u.hidden=g.used&&!g.stale;let b=g.
-wanted&&!g.used?"▲ ":g.used?"● ":"○ ",C=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:
-"not used; the drawn figures stand",T=g.stale?` The tables and choices of this task are still the ones from before. ${g.
-used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${b}${C}${T}`,
+wanted&&!g.used?"▲ ":g.used?"● ":"○ ",M=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:
+"not used; the drawn figures stand",E=g.stale?` The tables and choices of this task are still the ones from before. ${g.
+used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${b}${M}${E}`,
 g.wanted&&!g.used&&(a.open=!0)}return{element:a,show:h,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!l||(l=!1,o().
-stale&&s())},lost(){for(let g of[u,d,...f.map(v=>v.input)])g.disabled=!0}}}var jo=5e3,Ho=2e3,Wo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},ns="kept in this browser until it can be\
- saved";function _o(t,e,s,o){let a=Vt(t),r=te(t),c=n("p",{class:"ts-read",id:r.read}),i=n("p",{class:"ts-status",id:r.status,
-role:"status"}),u=0,d=null,l={},f=()=>{clearTimeout(d??void 0),d=null},p=L=>{s.put(t.name,L,l.revision??0),h(L)},h=L=>{u+=
-1,b("wait",o()?ns:"saving"),f(),d=window.setTimeout(()=>b("wait",ns),jo),e({type:"save",name:t.name,value:L,turn:u})},g=a.
-make(t,r,p,(L,I)=>{L?(s.put(t.name,I,l.revision??0),b("wait","not saved yet: press Enter or leave the box")):d===null&&(s.
-drop(t.name),C(l))}),v=ee(t,r,r.status);a.status==="above"?v.append(i,g.element,c):v.append(g.element,c,i);function b(L,I){
-i.className=`ts-status ts-status-${L}`,i.dataset.text!==I&&(i.dataset.text=I,i.replaceChildren(Ht(Wo[L]),` ${I}`))}function C(L,I=!1){
-if(l=L??{},g.show(l),c.replaceChildren(l.read?`read as ${l.read}`:""),!I)if(l.error){let{error:x,saved:N="",note:E}=l;b(
-"unread",`Look again: ${x} Kept as typed, ${ss(N)}${E?`; ${E}`:""}.`)}else l.saved&&!l.blank?b("saved",`saved ${ss(l.saved)}${l.
-note?`; ${l.note}`:""}`):b("none",a.blank??"not answered yet")}let T=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:v,show(L){d===null&&C(L,T())},saved(L){L.turn===u&&(g.pending?.()||s.drop(t.name),f(),C(L.state))},refused(L){
-L.turn===u&&(f(),g.refused(),b("bad",`not saved: ${L.reason}`))},off(){clearTimeout(d??void 0),(d!==null||g.pending?.())&&
-b("wait",ns)},catchUp(){let L=s.get(t.name);L&&(Bn(L,l)?(g.show({...l,value:L.value,error:""}),h(L.value)):s.drop(t.name))},
-flush:()=>g.flush?.(),summary:()=>({answered:!!l.saved&&!l.blank&&!l.error&&!l.short,unread:!!l.error,trouble:T(),waiting:d!==
-null})}}function Hn({model:t,el:e}){let s=t.get("fields"),o=t.get("sheet"),a=Nn(window.localStorage,o),r=!1,c=()=>r||f.isLost(),
-i=s.map(x=>_o(x,h,a,c)),u=new Map(i.map(x=>[x.name,x])),d=n("p",{class:"ts-who"}),l=n("p",{class:"ts-total"});pe(t.get("\
-look"));let f=tt({model:t,el:e},{kind:"form",lost(){for(let x of i)x.off();p.lost(),g()},line(x){r=x;for(let N of i)x?N.
-off():N.catchUp();g()}}),p=jn(t,f.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});f.show(n(
-"div",{class:"ts-top"},d,l),f.alert,p.element,...i.map(x=>x.element)),e.dataset.task=t.get("task_id");function h(x){f.send(
-x),g()}function g(){let x=i.map(_=>_.summary()),N=x.filter(_=>_.answered).length,E=x.filter(_=>_.trouble).length,k=x.some(
-_=>_.waiting),S=x.filter(_=>_.unread).length,m=E?`${E} not saved`:k?c()?"the rest kept in this browser":"saving":N&&!S?"\
-all saved":"",$=[`${N} of ${i.length} answered`,S?`${S} cannot be read`:"",m];l.textContent=$.filter(Boolean).join(", ");
+stale&&s())},lost(){for(let g of[u,d,...f.map(L=>L.input)])g.disabled=!0}}}var Fo=5e3,qo=2e3,Uo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},ns="kept in this browser until it can be\
+ saved";function Ko(t,e,s,o){let a=Vt(t),r=te(t),c=n("p",{class:"ts-read",id:r.read}),i=n("p",{class:"ts-status",id:r.status,
+role:"status"}),u=0,d=null,l={},f=()=>{clearTimeout(d??void 0),d=null},p=$=>{s.put(t.name,$,l.revision??0),h($)},h=$=>{u+=
+1,b("wait",o()?ns:"saving"),f(),d=window.setTimeout(()=>b("wait",ns),Fo),e({type:"save",name:t.name,value:$,turn:u})},g=a.
+make(t,r,p,($,T)=>{$?(s.put(t.name,T,l.revision??0),b("wait","not saved yet: press Enter or leave the box")):d===null&&(s.
+drop(t.name),M(l))}),L=ee(t,r,r.status);a.status==="above"?L.append(i,g.element,c):L.append(g.element,c,i);function b($,T){
+i.className=`ts-status ts-status-${$}`,i.dataset.text!==T&&(i.dataset.text=T,i.replaceChildren(Ht(Uo[$]),` ${T}`))}function M($,T=!1){
+if(l=$??{},g.show(l),c.replaceChildren(l.read?`read as ${l.read}`:""),!T)if(l.error){let{error:k,saved:N="",note:C}=l;b(
+"unread",`Look again: ${k} Kept as typed, ${ss(N)}${C?`; ${C}`:""}.`)}else l.saved&&!l.blank?b("saved",`saved ${ss(l.saved)}${l.
+note?`; ${l.note}`:""}`):b("none",a.blank??"not answered yet")}let E=()=>i.classList.contains("ts-status-bad");return{name:t.
+name,element:L,show($){d===null&&M($,E())},saved($){$.turn===u&&(g.pending?.()||s.drop(t.name),f(),M($.state))},refused($){
+$.turn===u&&(f(),g.refused(),b("bad",`not saved: ${$.reason}`))},off(){clearTimeout(d??void 0),(d!==null||g.pending?.())&&
+b("wait",ns)},catchUp(){let $=s.get(t.name);$&&(Pn($,l)?(g.show({...l,value:$.value,error:""}),h($.value)):s.drop(t.name))},
+flush:()=>g.flush?.(),summary:()=>({answered:!!l.saved&&!l.blank&&!l.error&&!l.short,unread:!!l.error,trouble:E(),waiting:d!==
+null})}}function _n({model:t,el:e}){let s=t.get("fields"),o=t.get("sheet"),a=Dn(window.localStorage,o),r=!1,c=()=>r||f.isLost(),
+i=s.map(k=>Ko(k,h,a,c)),u=new Map(i.map(k=>[k.name,k])),d=n("p",{class:"ts-who"}),l=n("p",{class:"ts-total"});pe(t.get("\
+look"));let f=tt({model:t,el:e},{kind:"form",lost(){for(let k of i)k.off();p.lost(),g()},line(k){r=k;for(let N of i)k?N.
+off():N.catchUp();g()}}),p=Wn(t,f.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});f.show(n(
+"div",{class:"ts-top"},d,l),f.alert,p.element,...i.map(k=>k.element)),e.dataset.task=t.get("task_id");function h(k){f.send(
+k),g()}function g(){let k=i.map(_=>_.summary()),N=k.filter(_=>_.answered).length,C=k.filter(_=>_.trouble).length,v=k.some(
+_=>_.waiting),S=k.filter(_=>_.unread).length,m=C?`${C} not saved`:v?c()?"the rest kept in this browser":"saving":N&&!S?"\
+all saved":"",x=[`${N} of ${i.length} answered`,S?`${S} cannot be read`:"",m];l.textContent=x.filter(Boolean).join(", ");
 let j={task:t.get("task_id"),answered:N,asked:i.length,unread:S};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
-detail:j}))}function v(){d.textContent=t.get("header");let x=t.get("states");for(let N of i)N.show(x[N.name]);g()}let b=0,
-C=0,T=()=>{if(clearTimeout(C),document.visibilityState==="hidden")for(let N of i)N.flush();if(document.visibilityState!==
-"visible")return;let x=b+Ho-Date.now();if(x>0){C=window.setTimeout(T,x);return}b=Date.now(),f.send({type:"look"})},L=o?new BroadcastChannel(
-`twoshaft-saved:${o}`):null;L?.addEventListener("message",({data:x})=>{x===t.get("task_id")&&f.send({type:"look"})}),document.
-addEventListener("visibilitychange",T),window.addEventListener("focus",T),e.addEventListener("focusin",x=>{x.relatedTarget instanceof
-Node&&e.contains(x.relatedTarget)||T()}),f.follow("change:states change:header",v),f.follow("msg:custom",x=>{x.type==="s\
-aved"&&(u.get(x.name)?.saved(x),L?.postMessage(t.get("task_id"))),x.type==="refused"&&u.get(x.name)?.refused(x),g()}),f.
-follow("msg:custom",p.hear),f.follow("change:bench",p.show),v();for(let x of i)x.catchUp();g(),p.show(),f.alert.textContent=
-t.get("notice");let I=Pn(e,`${o}/${t.get("task_id")}`);return()=>{clearTimeout(C),I(),L?.close(),f.close(),document.removeEventListener(
-"visibilitychange",T),window.removeEventListener("focus",T)}}function je(t,e,s){let o=`twoshaft-signed-in:${s}`,a=`twoshaft-signed-out:${s}`;return{keep({id:r,ticket:c},i=Date.now()){
+detail:j}))}function L(){d.textContent=t.get("header");let k=t.get("states");for(let N of i)N.show(k[N.name]);g()}let b=0,
+M=0,E=()=>{if(clearTimeout(M),document.visibilityState==="hidden")for(let N of i)N.flush();if(document.visibilityState!==
+"visible")return;let k=b+qo-Date.now();if(k>0){M=window.setTimeout(E,k);return}b=Date.now(),f.send({type:"look"})},$=o?new BroadcastChannel(
+`twoshaft-saved:${o}`):null;$?.addEventListener("message",({data:k})=>{k===t.get("task_id")&&f.send({type:"look"})}),document.
+addEventListener("visibilitychange",E),window.addEventListener("focus",E),e.addEventListener("focusin",k=>{k.relatedTarget instanceof
+Node&&e.contains(k.relatedTarget)||E()}),f.follow("change:states change:header",L),f.follow("msg:custom",k=>{k.type==="s\
+aved"&&(u.get(k.name)?.saved(k),$?.postMessage(t.get("task_id"))),k.type==="refused"&&u.get(k.name)?.refused(k),g()}),f.
+follow("msg:custom",p.hear),f.follow("change:bench",p.show),L();for(let k of i)k.catchUp();g(),p.show(),f.alert.textContent=
+t.get("notice");let T=jn(e,`${o}/${t.get("task_id")}`);return()=>{clearTimeout(M),T(),$?.close(),f.close(),document.removeEventListener(
+"visibilitychange",E),window.removeEventListener("focus",E)}}function je(t,e,s){let o=`twoshaft-signed-in:${s}`,a=`twoshaft-signed-out:${s}`;return{keep({id:r,ticket:c},i=Date.now()){
 t.setItem(o,JSON.stringify({id:r,ticket:c,at:i}))},drop(r=Date.now()){t.removeItem(o),e.setItem(a,String(r))},get(){try{
 let r=JSON.parse(t.getItem(o)??"null");return!r||!(r.at>Number(e.getItem(a)??0))?null:{id:String(r.id),ticket:String(r.ticket)}}catch{
-return null}}}}var Fo={right:"●",other:"◆",unread:"▲"};function Uo(t){let e=te(t),s=n("p",{class:"ts-told",id:e.status,role:"stat\
+return null}}}}var zo={right:"●",other:"◆",unread:"▲"};function Go(t){let e=te(t),s=n("p",{class:"ts-told",id:e.status,role:"stat\
 us"}),o=null,a=Vt(t).make(t,e,i=>{o=i,a.show({value:o}),c(void 0)},(i,u)=>{i&&(o=u)}),r=ee(t,e,e.status);r.append(a.element,
-s);function c(i){s.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[Ht(Fo[i.how]),n("b",{},i.said),` ${i.why}`]:
+s);function c(i){s.className=i?`ts-told ts-told-${i.how}`:"ts-told";let u=i?[Ht(zo[i.how]),n("b",{},i.said),` ${i.why}`]:
 [];s.replaceChildren(...u)}return{name:t.name,element:r,value(){return a.flush?.(),o},show(i,u){i!==void 0&&(o=i,a.show(
-{value:o,saved:"given"})),c(u)},still(i){a.setDisabled(i),r.classList.toggle("ts-given",i)}}}function Wn({model:t,el:e}){
+{value:o,saved:"given"})),c(u)},still(i){a.setDisabled(i),r.classList.toggle("ts-given",i)}}}function Fn({model:t,el:e}){
 let s=tt({model:t,el:e},{kind:"form"});e.classList.add("ts-question");let o=n("p",{class:"ts-title",role:"heading","aria\
 -level":"3"}),a=n("p",{class:"ts-lead"}),r=n("dl",{class:"ts-facts"}),c=n("div",{class:"ts-asked"}),i=G(t.get("give"),()=>{
-let v=Object.fromEntries(l.map(b=>[b.name,b.value()]));s.send({type:"give",values:v})});i.classList.add("ts-first");let u=G(
+let L=Object.fromEntries(l.map(b=>[b.name,b.value()]));s.send({type:"give",values:L})});i.classList.add("ts-first");let u=G(
 "",()=>s.send({type:"fresh"})),d=t.get("all")?G(t.get("all"),()=>s.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
-s.show(s.alert,o,a,r,c,n("p",{class:"ts-acts"},i,u,d));let l=[],f=()=>{let v=t.get("values"),b=t.get("told");for(let I of l)
-I.show(v[I.name],b[I.name]),I.still(b[I.name]!==void 0&&b[I.name].how!=="unread");let C=l.some(({name:I})=>!b[I]||b[I].how===
-"unread"),T=document.activeElement===i;if(i.hidden=!C,u.textContent=t.get("fresh"),u.hidden=C||!t.get("fresh"),s.alert.textContent=
-t.get("notice"),!T||C)return;let L=Z(e,".ts-told")[0];L.tabIndex=-1,L.focus({preventScroll:!0})},p=()=>{(Z(c,"input, sel\
-ect, [tabindex]")[0]??(u.hidden?i:u)).focus({preventScroll:!0})},h=()=>{l=t.get("fields").map(Uo),c.replaceChildren(...l.
-map(({element:v})=>v)),o.textContent=t.get("title"),o.hidden=!o.textContent,a.textContent=t.get("lead"),a.hidden=!a.textContent,
-r.replaceChildren(...jt(t.get("facts"))),r.hidden=!r.childElementCount,f()};s.follow("change:turn",()=>{let v=e.contains(
-document.activeElement);h(),v&&p()}),s.follow("change:told change:values change:notice change:fresh",f),h();let g=t.get(
-"place");if(g){let v=je(sessionStorage,localStorage,g).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>s.
-close()}var _n="twoshaft-mine";var Fn="This is done as soon as the connection is back.",qo={"to get":"○",open:"◐","handed in":"●","changed since":"\
-◑",feedback:"✓"},Ko={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
+s.show(s.alert,o,a,r,c,n("p",{class:"ts-acts"},i,u,d));let l=[],f=()=>{let L=t.get("values"),b=t.get("told");for(let T of l)
+T.show(L[T.name],b[T.name]),T.still(b[T.name]!==void 0&&b[T.name].how!=="unread");let M=l.some(({name:T})=>!b[T]||b[T].how===
+"unread"),E=document.activeElement===i;if(i.hidden=!M,u.textContent=t.get("fresh"),u.hidden=M||!t.get("fresh"),s.alert.textContent=
+t.get("notice"),!E||M)return;let $=Z(e,".ts-told")[0];$.tabIndex=-1,$.focus({preventScroll:!0})},p=()=>{(Z(c,"input, sel\
+ect, [tabindex]")[0]??(u.hidden?i:u)).focus({preventScroll:!0})},h=()=>{l=t.get("fields").map(Go),c.replaceChildren(...l.
+map(({element:L})=>L)),o.textContent=t.get("title"),o.hidden=!o.textContent,a.textContent=t.get("lead"),a.hidden=!a.textContent,
+r.replaceChildren(...jt(t.get("facts"))),r.hidden=!r.childElementCount,f()};s.follow("change:turn",()=>{let L=e.contains(
+document.activeElement);h(),L&&p()}),s.follow("change:told change:values change:notice change:fresh",f),h();let g=t.get(
+"place");if(g){let L=je(sessionStorage,localStorage,g).get();t.send({type:"who",id:L?.id??"",ticket:L?.ticket??""})}return()=>s.
+close()}var qn="twoshaft-mine";var Un="This is done as soon as the connection is back.",Yo={"to get":"○",open:"◐","handed in":"●","changed since":"\
+◑",feedback:"✓"},Xo={"to get":"To get",open:"Open","handed in":"Handed in","changed since":"Changed after handing in",
 feedback:"Marked"},He=(t,e,s)=>n("a",{href:ue("lab/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":s,class:"t\
-s-link"},e);function Un(t){return n("ul",{class:"ts-gaps"},...t.map(({task:e,missing:s,asked:o,unread:a})=>n("li",{},`${e}\
+s-link"},e);function Kn(t){return n("ul",{class:"ts-gaps"},...t.map(({task:e,missing:s,asked:o,unread:a})=>n("li",{},`${e}\
 : `,s===o?"nothing answered":s?`${s} of ${o} missing`:"",...a.map(([r,c])=>n("span",{},n("b",{},"cannot be read: "),`“${r}\
-” ${c}`)))))}function zo(t){let e=({name:o})=>Number(o.split("-").at(-1)),s=[...t].sort((o,a)=>e(o)-e(a)).flatMap(({notebooks:o})=>o.
-map(a=>[a.split("/").pop()??"",a]));localStorage.setItem(_n,JSON.stringify(Object.fromEntries(s))),window.dispatchEvent(
-new Event("storage"))}var fe=null;function qn({model:t,el:e}){let s="",o=je(sessionStorage,localStorage,t.get("place")),
-a=!1,r=(w=!0)=>{a=w,a&&fe&&(u.textContent=Fn)},c=tt({model:t,el:e},{kind:"start",lost:r,line:r}),i=n("div",{}),u=n("p",{
+” ${c}`)))))}function Vo(t){let e=({name:o})=>Number(o.split("-").at(-1)),s=[...t].sort((o,a)=>e(o)-e(a)).flatMap(({notebooks:o})=>o.
+map(a=>[a.split("/").pop()??"",a]));localStorage.setItem(qn,JSON.stringify(Object.fromEntries(s))),window.dispatchEvent(
+new Event("storage"))}var fe=null;function zn({model:t,el:e}){let s="",o=je(sessionStorage,localStorage,t.get("place")),
+a=!1,r=(w=!0)=>{a=w,a&&fe&&(u.textContent=Un)},c=tt({model:t,el:e},{kind:"start",lost:r,line:r}),i=n("div",{}),u=n("p",{
 class:"ts-said",role:"status"});c.show(c.alert,u,i);let d=(w,B={})=>{i.getAttribute("aria-busy")==="true"||c.isLost()&&B.
-quietly||(B.quietly||(fe={type:w,...B},i.setAttribute("aria-busy","true"),u.textContent=a?Fn:"One moment.",c.alert.textContent=
-""),c.isLost()||t.send({type:w,...B}))},l=()=>{let w=fe;fe=null,w&&(w.type==="sign-in"||t.get("me").id)&&d(w.type,w)},f=(w,B,H,U)=>n(
-"button",{type:"button",class:U?"ts-button ts-first":"ts-button","data-key":B,onclick:H},w);function p(){let w=ct("who"),
+quietly||(B.quietly||(fe={type:w,...B},i.setAttribute("aria-busy","true"),u.textContent=a?Un:"One moment.",c.alert.textContent=
+""),c.isLost()||t.send({type:w,...B}))},l=()=>{let w=fe;fe=null,w&&(w.type==="sign-in"||t.get("me").id)&&d(w.type,w)},f=(w,B,H,q)=>n(
+"button",{type:"button",class:q?"ts-button ts-first":"ts-button","data-key":B,onclick:H},w);function p(){let w=ct("who"),
 B=ct("word"),H=n("select",{id:w,class:"ts-box","data-key":"who",required:!0},n("option",{value:""},"Choose your name"),...t.
-get("people").map(([ot,xt])=>n("option",{value:ot,selected:ot===s},xt)));H.addEventListener("change",()=>{s=H.value});let U=n(
+get("people").map(([ot,xt])=>n("option",{value:ot,selected:ot===s},xt)));H.addEventListener("change",()=>{s=H.value});let q=n(
 "input",{id:B,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data\
--key":"word"});return n("form",{class:"ts-sign-in",onsubmit:ot=>{ot.preventDefault(),d("sign-in",{name:H.value,word:U.value})}},
+-key":"word"});return n("form",{class:"ts-sign-in",onsubmit:ot=>{ot.preventDefault(),d("sign-in",{name:H.value,word:q.value})}},
 n("h2",{},"Who is working?"),n("div",{class:"ts-pair"},n("label",{for:w},"Your name"),H),n("div",{class:"ts-pair"},n("la\
-bel",{for:B},"Sign-in word from your slip"),U),n("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
-"Sign in"),n("p",{class:"ts-hint"},t.get("kept")))}function h(w,B){let H=W=>`${W}:${w.name}`,U=n("div",{class:"ts-doing"});
-for(let W of w.feedback.slice(0,1))U.append(n("a",{href:ue("files",W),target:"_blank",class:"ts-link","data-key":H("feed\
-back")},"Read feedback"));for(let W of w.notebooks){let Y=w.notebooks.length===1?"Open":`Open ${W.split("/").pop()}`;U.append(
-He(W,Y,H(`open ${W}`)))}w.can_get&&U.append(f(w.notebooks.length?"Get again":"Get",H("get"),()=>d("get",{name:w.name}),!w.
-notebooks.length)),w.can_hand_in&&U.append(f(w.receipt?"Hand in again":"Hand in",H("hand in"),()=>d("hand-in",{name:w.name})));
-for(let W of U.children)W.setAttribute("aria-label",`${W.textContent}: ${w.title}`);let ot=t.get("asking")===w.name,xt=w.
+bel",{for:B},"Sign-in word from your slip"),q),n("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},
+"Sign in"),n("p",{class:"ts-hint"},t.get("kept")))}function h(w,B){let H=W=>`${W}:${w.name}`,q=n("div",{class:"ts-doing"});
+for(let W of w.feedback.slice(0,1))q.append(n("a",{href:ue("files",W),target:"_blank",class:"ts-link","data-key":H("feed\
+back")},"Read feedback"));for(let W of w.notebooks){let Y=w.notebooks.length===1?"Open":`Open ${W.split("/").pop()}`;q.append(
+He(W,Y,H(`open ${W}`)))}w.can_get&&q.append(f(w.notebooks.length?"Get again":"Get",H("get"),()=>d("get",{name:w.name}),!w.
+notebooks.length)),w.can_hand_in&&q.append(f(w.receipt?"Hand in again":"Hand in",H("hand in"),()=>d("hand-in",{name:w.name})));
+for(let W of q.children)W.setAttribute("aria-label",`${W.textContent}: ${w.title}`);let ot=t.get("asking")===w.name,xt=w.
 receipt||w.unread>0,V=n("tr",{},n("th",{scope:"row"},w.title),n("td",{},w.due?n("span",{class:"ts-due","aria-hidden":"tr\
 ue"},"Due "):null,w.due||"no date",w.overdue?n("span",{class:"ts-small-line"},"date passed"):null),n("td",w.receipt?{tabindex:-1,
-"data-key":H("receipt")}:{},n("span",{class:"ts-shape","aria-hidden":"true"},qo[w.state]||""),n("b",{},Ko[w.state]||w.state),
-n("span",{class:"ts-small-line"},w.detail),B?n("span",{class:"ts-small-line"},`Mark: ${B}`):null),n("td",{},U));if(ot)return[
-V,n("tr",{},n("td",{colspan:4},v(w)))];if(!xt||!w.gaps.length)return[V];let Lt=n("td",{colspan:4},n("b",{},g(w)),Un(w.gaps));
+"data-key":H("receipt")}:{},n("span",{class:"ts-shape","aria-hidden":"true"},Yo[w.state]||""),n("b",{},Xo[w.state]||w.state),
+n("span",{class:"ts-small-line"},w.detail),B?n("span",{class:"ts-small-line"},`Mark: ${B}`):null),n("td",{},q));if(ot)return[
+V,n("tr",{},n("td",{colspan:4},L(w)))];if(!xt||!w.gaps.length)return[V];let Lt=n("td",{colspan:4},n("b",{},g(w)),Kn(w.gaps));
 return[V,n("tr",{},Lt)]}let g=({left:w,unread:B})=>_t([w?`${w} ${w===1?"answer is":"answers are"} missing`:null,B?`${B} \
-cannot be read`:null]).join(", ");function v(w){let B=ct("question"),H=n("div",{class:"ts-doing"});for(let ot of w.notebooks)
-H.append(He(ot,"Go on with it",`go on:${w.name}`));let U=g(w);return H.append(f(U?"It is my own work: hand in as it is":
-"It is my own work: hand in",`hand in anyway:${w.name}`,()=>d("hand-in",{name:w.name,own:!0}),!U)),n("div",{class:"ts-qu\
+cannot be read`:null]).join(", ");function L(w){let B=ct("question"),H=n("div",{class:"ts-doing"});for(let ot of w.notebooks)
+H.append(He(ot,"Go on with it",`go on:${w.name}`));let q=g(w);return H.append(f(q?"It is my own work: hand in as it is":
+"It is my own work: hand in",`hand in anyway:${w.name}`,()=>d("hand-in",{name:w.name,own:!0}),!q)),n("div",{class:"ts-qu\
 estion",role:"group",tabindex:-1,"aria-labelledby":B,"data-key":"question"},n("p",{id:B},n("b",{},`${w.title}: not hande\
-d in yet.${U?` ${U}.`:""}`),U?" An answer that is missing or cannot be read earns nothing.":null),U?Un(w.gaps):null,n("p",
-{},"By handing in you state: ",n("b",{},t.get("statement"))),H)}let b=new Set,C={met:"✓",enough:"◐","not yet":"○"};
-function T(w,B){let H=w.entries.map(V=>B.find(Lt=>Lt.name===V)).filter(V=>V!==void 0),U=w.lesson?He(w.lesson,`Lesson ${w.
+d in yet.${q?` ${q}.`:""}`),q?" An answer that is missing or cannot be read earns nothing.":null),q?Kn(w.gaps):null,n("p",
+{},"By handing in you state: ",n("b",{},t.get("statement"))),H)}let b=new Set,M={met:"✓",enough:"◐","not yet":"○"};
+function E(w,B){let H=w.entries.map(V=>B.find(Lt=>Lt.name===V)).filter(V=>V!==void 0),q=w.lesson?He(w.lesson,`Lesson ${w.
 title}`,`lesson:${w.lesson}`):n("span",{class:"ts-small-line"},"no lesson here"),ot=n("details",{open:b.has(w.module)},n(
 "summary",{"data-key":`outcomes:${w.module}`},`Outcomes: ${w.count||"none"}`),n("ul",{},...w.outcomes.map(([V,Lt,W,Y])=>n(
-"li",{},n("span",{class:"ts-shape","aria-hidden":"true"},C[V]||""),n("b",{},`${V}${W&&V==="enough"?`, ${W}`:""}: `),Lt,W&&
+"li",{},n("span",{class:"ts-shape","aria-hidden":"true"},M[V]||""),n("b",{},`${V}${W&&V==="enough"?`, ${W}`:""}: `),Lt,W&&
 V==="not yet"?`. Still missing: ${W}`:"",Y?` (${Y})`:""))));ot.addEventListener("toggle",()=>{ot.open?b.add(w.module):b.
 delete(w.module)});let xt=H.flatMap(V=>h(V,w.marks[V.name]));return n("tbody",{},n("tr",{class:"ts-module"},n("th",{scope:"\
 rowgroup",colspan:4},w.title,n("span",{class:"ts-assigned"},H.length?"assigned":"not assigned"))),...xt,n("tr",{},n("td",
-{colspan:4},U,n("p",{class:"ts-next"},n("b",{},"Next: "),w.next),ot)))}function L(){let w=t.get("me"),B=t.get("entries"),
-H=n("table",{class:"ts-table"},n("thead",{},n("tr",{},...["Assignment","Due","State","What you can do"].map(U=>n("th",{scope:"\
-col"},U)))),...t.get("modules").map(U=>T(U,B)));return n("section",{},n("div",{class:"ts-me"},n("h2",{},`Working as ${w.
+{colspan:4},q,n("p",{class:"ts-next"},n("b",{},"Next: "),w.next),ot)))}function $(){let w=t.get("me"),B=t.get("entries"),
+H=n("table",{class:"ts-table"},n("thead",{},n("tr",{},...["Assignment","Due","State","What you can do"].map(q=>n("th",{scope:"\
+col"},q)))),...t.get("modules").map(q=>E(q,B)));return n("section",{},n("div",{class:"ts-me"},n("h2",{},`Working as ${w.
 name} (${w.id})`),w.ticket?f("Not you? Sign out","sign-out",()=>{o.drop(),d("sign-out"),document.dispatchEvent(new CustomEvent(
 "twoshaft-signed-out"))}):null),B.length?null:n("p",{},"Nothing is assigned yet."),H,f("Look again","look",()=>d("look")))}
-function I(){let w=!!t.get("me").id,B=t.get("modules").map(ot=>ot.lesson),U=t.get("lessons").filter(([ot])=>!w||!B.includes(
-ot));return U.length?n("section",{},n("h2",{},w?"To look things up":"Lessons"),n("ul",{class:"ts-lessons"},...U.map(([ot,
-xt])=>n("li",{},He(ot,xt,`lesson:${ot}`))))):null}let x=!1,N=t.get("me").id?null:o.get(),E=N!==null;function k(){let w=t.
-get("me");w.id?pe(t.get("look")):Rn(),w.id?o.keep(w):(x||N&&!E)&&o.drop(),x=!!w.id,zo(w.id?t.get("entries"):[])}let S=0,
-m="",$=()=>Z(i,"[data-key]"),j=()=>i.querySelector("input[data-key=word]");function _(){let B=$().find(pt=>pt===document.
+function T(){let w=!!t.get("me").id,B=t.get("modules").map(ot=>ot.lesson),q=t.get("lessons").filter(([ot])=>!w||!B.includes(
+ot));return q.length?n("section",{},n("h2",{},w?"To look things up":"Lessons"),n("ul",{class:"ts-lessons"},...q.map(([ot,
+xt])=>n("li",{},He(ot,xt,`lesson:${ot}`))))):null}let k=!1,N=t.get("me").id?null:o.get(),C=N!==null;function v(){let w=t.
+get("me");w.id?pe(t.get("look")):Hn(),w.id?o.keep(w):(k||N&&!C)&&o.drop(),k=!!w.id,Vo(w.id?t.get("entries"):[])}let S=0,
+m="",x=()=>Z(i,"[data-key]"),j=()=>i.querySelector("input[data-key=word]");function _(){let B=x().find(pt=>pt===document.
 activeElement)?.dataset.key;i.removeAttribute("aria-busy");let H=!!t.get("me").id;u.textContent=t.get("said"),c.alert.textContent=
-t.get("trouble");let U=j()?.value,ot=E?n("p",{},"One moment."):p();i.replaceChildren(..._t([H?L():ot,I()]));let xt=j();xt&&
-U&&(xt.value=U);let V=m;if(m=t.get("asking"),m&&m!==V&&$().find(pt=>pt.dataset.key==="question")?.focus(),!B||m&&m!==V)return;
-let Lt=$().find(pt=>pt.dataset.key===B),W=B.split(":")[1],Y=$().filter(pt=>W&&pt.dataset.key?.endsWith(`:${W}`)),J=Y.find(
+t.get("trouble");let q=j()?.value,ot=C?n("p",{},"One moment."):p();i.replaceChildren(..._t([H?$():ot,T()]));let xt=j();xt&&
+q&&(xt.value=q);let V=m;if(m=t.get("asking"),m&&m!==V&&x().find(pt=>pt.dataset.key==="question")?.focus(),!B||m&&m!==V)return;
+let Lt=x().find(pt=>pt.dataset.key===B),W=B.split(":")[1],Y=x().filter(pt=>W&&pt.dataset.key?.endsWith(`:${W}`)),J=Y.find(
 pt=>pt.dataset.key?.startsWith("receipt")),ht=Y.find(pt=>pt!==J),gt=B.startsWith("hand in anyway")?J??ht:ht,ut=Lt??gt??Z(
 i,"a, button, select")[0];ut?.focus({preventScroll:!0}),u.scrollIntoView({block:"nearest"}),ut?.scrollIntoView({block:"n\
-earest"})}let z=()=>{clearTimeout(S),S=setTimeout(()=>{let w=E;E=!1,w||(fe=null),k(),_(),w&&l()},0)};t.on("change",z),k(),
+earest"})}let z=()=>{clearTimeout(S),S=setTimeout(()=>{let w=C;C=!1,w||(fe=null),v(),_(),w&&l()},0)};t.on("change",z),v(),
 _(),N?t.send({type:"resume",name:N.id,ticket:N.ticket}):l();let D=()=>{!document.hidden&&t.get("me").id&&d("look",{quietly:!0})},
 y=new IntersectionObserver(([w])=>{w.isIntersecting&&D()});return y.observe(e),document.addEventListener("visibilitychan\
-ge",D),()=>{clearTimeout(S),t.off("change",z),y.disconnect(),document.removeEventListener("visibilitychange",D),c.close()}}var Go={bench:Ts,build:Ds,cord:js,depth:Hs,desk:In,exploded:Ys,face:Xs,fault_board:Js,form:Hn,gate:Qs,gears:tn,hazards:en,
-lifting:sn,micrometer:nn,own_checks:on,press:rn,question:Wn,rules:an,runout:cn,sealant:gn,seat:mn,shims:wn,sketch:bn,start:qn,
-thread:vn,unit_section:kn,whole_build:An,wrench:Mn};export{Go as screens};
+ge",D),()=>{clearTimeout(S),t.off("change",z),y.disconnect(),document.removeEventListener("visibilitychange",D),c.close()}}var Jo={bench:Ts,build:Ds,cord:js,depth:Hs,desk:Bn,exploded:Ys,face:Xs,fault_board:Js,form:_n,gate:Qs,gears:tn,hazards:en,
+lifting:sn,micrometer:nn,own_checks:on,press:rn,question:Fn,rules:an,runout:cn,sealant:gn,seat:mn,shims:wn,sketch:bn,start:zn,
+thread:vn,unit_section:kn,whole_build:On,wrench:Tn};export{Jo as screens};

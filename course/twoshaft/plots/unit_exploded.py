@@ -30,6 +30,7 @@ _EDGE_PX, _HEAD_PX, _FOOT_PX, _BETWEEN_PX = 34.0, 72.0, 34.0, 52.0
 _LETTER_PX = 10.0  # a letter of a view's name is not wider
 _NAME_MM = 8.0  # from a view up to its name: a number may stand between
 _FRAME = 1120.0, 470.0  # what a picture is shown in [px]: the way its views stand follows from it
+_SHEET_PX = 1260.0  # as wide as a unit in section
 _ON_AXIS_MM = 1.0
 _WAYS = {
     "rear": "from the rear",
@@ -139,10 +140,12 @@ def exploded_figure(unit: Unit, title: str, stage: str | None = None, apart: boo
                 z, y = (PX_PER_MM * mm for mm in shown.shift(k, view.id))
                 moves = moving(k, view.id)
                 body = body.replace(moves, f'{moves} transform="translate({z:.1f} {y:.1f})"')
+    # apart it is for paper, where nothing else makes its numbers as large as they are drawn
+    grown = max(1.0, picture.width / _SHEET_PX) if apart else 1.0
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
-        f'viewBox="0 0 {picture.width:.0f} {picture.height:.0f}" width="{picture.width:.0f}" '
-        f'height="{picture.height:.0f}" aria-label="{escape(title)}">'
+        f'style="--ts-grown:{grown:.2f}" viewBox="0 0 {picture.width:.0f} {picture.height:.0f}" '
+        f'width="{picture.width:.0f}" height="{picture.height:.0f}" aria-label="{escape(title)}">'
         f"<title>{escape(title)}</title><desc>{escape(picture.words)}</desc>"
         f"<style>{SECTION_CSS}</style>{body}</svg>"
     )

@@ -47,6 +47,8 @@ def _hatch_id(turn: float, gap: float) -> str:
 
 
 SECTION_CSS = (
+    # a whole unit apart is wider than any sheet
+    "@media print{.twoshaft-figure{max-width:100%;max-height:80vh;height:auto}}"
     f".tsu-cut,.tsu-whole,.tsu-box{{stroke:{style.INK_NOW};stroke-width:{_THICK};"
     "stroke-linejoin:round}"
     f".tsu-whole,.tsu-box{{fill:{style.PAPER_NOW}}}"

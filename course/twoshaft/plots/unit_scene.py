@@ -36,7 +36,7 @@ WIDE_PX, TALL_PX = 700.0, 560.0
 _SCALES = (0.8, 6.0)  # px for a millimetre, least and most
 _ROUND_MM, _LEAST_MM = 16.0, (90.0, 60.0)
 _SLIM = 0.9  # width to height, at least
-_MARGIN_PX, _LETTER_PX, _WORD_PX = 44.0, 13.0, 7.2
+_MARGIN_PX, _LETTER_PX, _WORD_PX, _GROWN = 44.0, 13.0, 7.2, 1.5
 _SEE_MM2 = 0.5  # less of a part than this is not seen
 
 _CSS = (
@@ -255,8 +255,10 @@ class ScenePicture:
         wide, tall = self._frame.size
         width, height = wide + 2, tall + 2 * _MARGIN_PX
         title = "A part of the unit in section"
+        # words are for feedback, which is printed in columns: they have to be read there too
+        grown = f'style="--ts-grown:{_GROWN:g}" ' if marks else ""
         return (
-            f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
+            f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" {grown}'
             f'viewBox="0 0 {width:.0f} {height:.0f}" width="{width:.0f}" height="{height:.0f}" '
             f'aria-label="{title}"><style>{_CSS}</style>{hatch_patterns()}'
             f'<svg x="1" y="{_MARGIN_PX:.0f}" width="{wide:.1f}" height="{tall:.1f}">'
@@ -409,7 +411,8 @@ class ScenePicture:
                 edge = y + (_LETTER_PX if y < ay else -_LETTER_PX)
                 word = escape(marks.get(letter, ""))
                 beside = (
-                    f'<text class="tsu-t tsu-on" x="{x + _LETTER_PX + 4:.1f}" y="{y + 4:.1f}">'
+                    f'<text class="tsu-t tsu-on" x="{x + _LETTER_PX + 4:.1f}" '
+                    f'y="{y + 4 * _GROWN:.1f}">'
                     f"{word}</text>"
                 ) if word else ""  # fmt: skip
                 made.append(
@@ -511,7 +514,8 @@ def _apart(
 ) -> dict[str, float]:
     """Places for letters in a row, near their parts, none on another one or its words."""
     letters = sorted(some, key=lambda k: some[k][0])
-    takes = [2 * _LETTER_PX + 6 + _WORD_PX * len(words.get(letter, "")) for letter in letters]
+    width = _GROWN * _WORD_PX
+    takes = [2 * _LETTER_PX + 6 + width * len(words.get(letter, "")) for letter in letters]
     xs: list[float] = []
     for k, letter in enumerate(letters):
         xs.append(max(some[letter][0], xs[-1] + takes[k - 1] if xs else _LETTER_PX + 2))

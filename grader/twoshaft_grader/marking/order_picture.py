@@ -10,7 +10,7 @@ from twoshaft.plots.unit_scene import ScenePicture
 from twoshaft.readings.scenes import Scene, lies_row
 from twoshaft.records import Option
 from twoshaft.units import Unit
-from twoshaft.units.sections.order import RuleKind
+from twoshaft.units.sections.order import OperationKind, RuleKind
 
 _SEEN = (RuleKind.CANNOT, RuleKind.BURIES)
 
@@ -35,6 +35,8 @@ def order_picture(unit: Unit, task: OrderTask, order: Sequence[str]) -> str:
         for reason in one.reasons:
             if reason.kind not in _SEEN or not reason.earlier:
                 continue
+            if reason.kind is RuleKind.BURIES and reason.later == one.step:
+                continue  # what it covers shows it better: there it stands in the way
             done = list(order[: inside[one.step]])
             drawn = _picture(unit, task, reason, one.step, done)
             if drawn:
@@ -44,11 +46,14 @@ def order_picture(unit: Unit, task: OrderTask, order: Sequence[str]) -> str:
 
 def _picture(unit: Unit, task: OrderTask, reason: Reason, step: str, done: Sequence[str]) -> str:
     """A step and the one that belongs before it, after the steps that are done."""
-    if reason.later == step:  # it lacks what comes first
-        asked, other, word = step, reason.earlier[0], "belongs in first"
-    else:  # it comes too late: what came before it lies over it
-        asked, other, word = step, reason.later, "is in the way"
-    mine, others = (step_parts(unit, _operations(unit, task, [one])) for one in (asked, other))
+    late = reason.later != step  # what came before it lies over it, or took away what it needs
+    other = reason.later if late else reason.earlier[0]
+    kinds = {unit.operation_by_id[one].kind for one in _operations(unit, task, [other])}
+    if late:
+        word = "is out again" if OperationKind.REMOVE in kinds else "is in the way"
+    else:  # it lacks what comes first
+        word = "belongs in first" if OperationKind.FIT in kinds else "has to be done first"
+    mine, others = (step_parts(unit, _operations(unit, task, [one])) for one in (step, other))
     shown = views_of_parts(unit)
     pairs = [(a, b, view) for a in mine for b in others if a != b
              for view in shown.get(a, ()) if view in shown.get(b, ())]  # fmt: skip
@@ -56,7 +61,7 @@ def _picture(unit: Unit, task: OrderTask, reason: Reason, step: str, done: Seque
         return ""
     part, stands, view = pairs[0]
     fitted = fitted_after(unit, _operations(unit, task, done))
-    around = [id for id in fitted if view in shown.get(id, ()) and id != part]
+    around = [id for id in fitted if view in shown.get(id, ())]
     scene = Scene(
         view,
         mirrored=False,

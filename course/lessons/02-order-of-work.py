@@ -20,7 +20,7 @@
 from twoshaft.models import order
 from twoshaft.plots.tables import given_table
 from twoshaft.practice import open_lesson
-from twoshaft.rigs import build_simulator, college_photographs, exploded_view, order_bench
+from twoshaft.rigs import build_simulator, exploded_view, order_bench
 from twoshaft.rigs import rule_picture, unit_section
 
 lesson = open_lesson("order-of-work")
@@ -56,7 +56,7 @@ lesson.predict("keeps-the-rest")
 # Find the parts: point at one, tap it, or walk there with the arrow keys, and read its name.
 
 # %% tags=["then"]
-unit_section(unit, college_photographs())
+unit_section(unit)
 
 # %% [markdown] tags=["then"]
 # A part in the middle of the picture is reached late when the unit is taken apart, and fitted early when it is built.
@@ -141,7 +141,7 @@ rule_picture(unit, focus=busiest)
 lesson.predict("ready-at-start", right=str(sum(not whole.before[whole.number[step]] for step in whole.steps)))
 
 # %% tags=["then"]
-build_simulator(unit, photographs=college_photographs())
+build_simulator(unit)
 
 # %% [markdown] tags=["then"]
 # At the start many steps are ready, since the sub-assemblies do not wait for each other. Near the end the choice gets small. A good plan uses the wide part: do at the bench, early, whatever will be needed in a hurry.

@@ -14,7 +14,7 @@ from twoshaft.models import closeout
 from twoshaft.plots.closing import oil_chart
 from twoshaft.plots.tables import given_table
 from twoshaft.practice import open_lesson
-from twoshaft.rigs import breather_rig, college_photographs, leak_rig, oil_chart_rig, road_rig
+from twoshaft.rigs import breather_rig, leak_rig, oil_chart_rig, road_rig
 from twoshaft.rigs import unit_section
 from twoshaft.units.quantities import Q
 
@@ -182,7 +182,7 @@ breather_rig(unit)
 # Find the oil plugs in this unit, and the breather if it is drawn as a part of its own.
 
 # %% tags=["rig"]
-unit_section(unit, college_photographs())
+unit_section(unit)
 
 # %% tags=["predict"]
 lesson.predict("hot-into-ford")

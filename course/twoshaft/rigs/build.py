@@ -16,6 +16,7 @@ from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
 from twoshaft.models.shape import BuildShown, build_shown
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.unit_section import unit_figure
+from twoshaft.rigs.college import college_photographs
 from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.rigs.unit_section import build_state, picture_of
 from twoshaft.rigs.words import STATE_OF, WORDS, hours, minutes, named, part_names, wait_line, why
@@ -216,7 +217,7 @@ def build_simulator(
         Step ids in the order to be tried; only these steps are in the build. By default all
         steps of the unit in one workable order.
     photographs : Photographs, optional
-        The college's own, shown beside the step in hand.
+        Shown beside the step in hand; the college's own by default.
 
     Returns
     -------
@@ -228,12 +229,13 @@ def build_simulator(
     UnitFileError
         When an id is unknown, or stands twice.
     """
+    own = college_photographs() if photographs is None else photographs
     if sequence is None:
         task = OrderTask.from_unit(unit)
-        return BuildSimulator(task, model_order(task), photographs=photographs)
+        return BuildSimulator(task, model_order(task), photographs=own)
     sequence = list(sequence)
     task = OrderTask.from_unit(unit, sequence)
     steps = [task.step_of[key] for key in sequence]
     if len(set(steps)) != len(sequence):
         raise UnitFileError("a step stands twice in the order", mend="list each step one time")
-    return BuildSimulator(task, steps, photographs=photographs)
+    return BuildSimulator(task, steps, photographs=own)

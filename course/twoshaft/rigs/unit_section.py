@@ -17,6 +17,7 @@ from twoshaft.plots.unit_section import (
     unit_figure,
     unit_picture,
 )
+from twoshaft.rigs.college import college_photographs
 from twoshaft.rigs.photographs import pictured, tell_photographs
 from twoshaft.units.unit import Unit
 
@@ -87,14 +88,14 @@ def unit_section(unit: Unit, photographs: Photographs | None = None) -> UnitSect
     unit : Unit
         The unit on the bench.
     photographs : Photographs, optional
-        The college's own, shown beside the part that is chosen.
+        Shown beside the part that is chosen; the college's own by default.
 
     Returns
     -------
     UnitSection
         Something a notebook displays.
     """
-    return UnitSection(unit, photographs)
+    return UnitSection(unit, college_photographs() if photographs is None else photographs)
 
 
 def _finding(unit: Unit) -> str:

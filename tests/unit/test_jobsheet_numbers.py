@@ -142,6 +142,16 @@ def test_asked_back(text, unit, why):
         read_quantity(text, unit)
 
 
+@pytest.mark.parametrize(
+    "text", [text for text, _, why in ASKED_BACK if why in ("read no number", "more figures", "")]
+)
+def test_what_is_asked_for_has_a_unit_only_where_one_is_wanted(text):
+    for unit, mend in (("", "number."), ("mm", "number and its unit.")):
+        with pytest.raises(AnswerError) as told:
+            read_quantity(text, unit)
+        assert told.value.sentence.endswith(mend)
+
+
 def test_a_temperature_and_a_difference_are_two_kinds():
     assert read_quantity("20 °C", "°C").to("kelvin").magnitude == pytest.approx(293.15)
     rise = read_quantity("20 °C", "K", "temperature difference")

@@ -28,6 +28,7 @@ from twoshaft.units.quantities import Q
 
 MAX_LENGTH = 80
 MAX_POWER = 30
+_WITH_UNIT = "number and its unit"
 
 _VULGAR = {
     "¼": "1/4", "½": "1/2", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8",
@@ -89,16 +90,19 @@ def read_written(text: str) -> Written:
     >>> read_written("−1 1/4 turn")
     Written(value=-1.25, unit='turn')
     """
-    text = _tidy(text)
+    return _written(_tidy(text), _WITH_UNIT)
+
+
+def _written(text: str, asked: str) -> Written:
     match = _NUMBER.match(text)
     if not match:
-        raise AnswerError(f"read no number in “{text}”", mend="type a number and its unit")
+        raise AnswerError(f"read no number in “{text}”", mend=f"type a {asked}")
     rest = text[match.end() :].strip()
     value = _value(match, text)
     if re.search(r"[0-9]", re.sub(r"(?:m|in|1/min|min)(?:\^?[23]|-1)\b|1/min", "", rest)):
         raise AnswerError(
             f"read {_number_text(value)} and then more figures in “{text}”",
-            mend="type one number and its unit",
+            mend=f"type one {asked}",
         )
     return Written(value, rest)
 
@@ -188,7 +192,8 @@ def say_quantity(quantity: Q) -> str:
 
 
 def _read(text: str, wanted: Measure, taken: Taken) -> Q:
-    text = _tidy(text)
+    asked = "number" if wanted.kind == "plain number" else _WITH_UNIT
+    text = _tidy(text, asked)
     if wanted.kind == "time" and (span := _SPAN.fullmatch(text)) and (span["h"] or span["s"]):
         hours, minutes, seconds = (int(span[part] or 0) for part in "hms")
         if seconds > 59 or (span["h"] and minutes > 59):
@@ -199,19 +204,17 @@ def _read(text: str, wanted: Measure, taken: Taken) -> Q:
         if bottom == 0 or not math.isfinite(top / bottom):
             raise AnswerError(f"read “{text}”, which divides by nothing")
         return Q(top / bottom, "dimensionless")
-    written = read_written(text)
+    written = _written(text, asked)
     return Q(written.value, _measure(written, wanted, taken).pint)
 
 
-def _tidy(text: str) -> str:
+def _tidy(text: str, asked: str = _WITH_UNIT) -> str:
     if not isinstance(text, str):
-        raise AnswerError(
-            f"read {type(text).__name__}, not text", mend="type a number and its unit"
-        )
+        raise AnswerError(f"read {type(text).__name__}, not text", mend=f"type a {asked}")
     if len(text) > MAX_LENGTH:
         raise AnswerError(
             f"read {len(text)} characters, more than {MAX_LENGTH}",
-            mend="type one number and its unit",
+            mend=f"type one {asked}",
         )
     for sign in "−–‒":
         text = text.replace(sign, "-")
@@ -220,9 +223,9 @@ def _tidy(text: str) -> str:
     text = re.sub(r"(?<=10)[⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+", lambda m: "^" + m.group().translate(_RAISED), text)
     text = _SPACE.sub(" ", text).strip()
     if not text:
-        raise AnswerError("read nothing", mend="type a number and its unit")
+        raise AnswerError("read nothing", mend=f"type a {asked}")
     if not text.isprintable():
-        raise AnswerError("read characters that cannot be shown", mend="type a number and its unit")
+        raise AnswerError("read characters that cannot be shown", mend=f"type a {asked}")
     return text
 
 

@@ -22,7 +22,7 @@ given, unit = sheet.given, sheet.unit
 from dataclasses import replace
 
 from twoshaft.models import order
-from twoshaft.models.shape import step_parts
+from twoshaft.models.shape import parts_fitted, step_parts
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
@@ -94,17 +94,24 @@ ref(
 #
 # A build has come as far as the list shows.
 #
-# Say of each step whether it can be done right now, without anything else in between. If not, say which of the listed steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.** *3 points.*
+# Say of each step whether it can be done right now, without anything else in between. If not, say which of the listed steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.**
+#
+# Where your unit is drawn, look at another build as well, and point at what can go in next. A dashed outline is a place where nothing stands yet. A part that is on the bench already, in the part that it belongs to, is drawn where it will lie. What leaves nothing to see, such as cleaning, reading, tightening or a trial, is done as far as it can be. The picture may be turned: front and rear, or above and below, may be the other way round. *4 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
             [(n, step.text) for n, step in enumerate(given.next_steps.done, 1)])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import ScenePicture
+
+half = given.next_steps.half
 sheet.form(
     "next-steps",
     sheet.each("next-steps-ready", "Can each of these be done, or what has it to wait for?",
                lines=given.next_steps.options, options=given.next_steps.answers),
+    *([sheet.point("next-steps-seen", "Another build, half done. Point at one part for each line", picture=ScenePicture(unit, half.scene),
+                   lines=[["now", "It can go in right now"], *((id, f"It must go in before “{name}”") for id, name in half.lines)])] if half else []),
 )
 
 # %% tags=["reference"]
@@ -120,7 +127,29 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
     lesson="02-order-of-work#what-can-be-done-next",
     slips=line_reasons(given.next_steps.options, given.next_steps.answers, needed, why))
 
-# %% tags=["mark"] task="next-steps" points=3
+# %% tags=["reference"]
+fitted = {part: step for step in whole.steps for part in parts_fitted(unit, whole.members[whole.number[step]])}
+step_at = {spot.id: fitted[spot.text] for spot in half.scene.spots} if half else {}
+free, seen = {at for at, step in step_at.items() if step not in half.done}, {}
+if half:
+    can = order.ready_steps(whole, half.done)
+    seen["now"] = {at for at in free if step_at[at] in can}
+    seen |= {line: {at for at in free if (step_at[at], line) in whole.pairs} for line in labels(half.lines)}
+stands = "This part is in place already: look at the dashed outlines."
+why = {line: {at: stands if at not in free else
+              "That is what this step itself fits: look for what it needs first." if step_at[at] == line else
+              "The step does not need this part: look for what it cannot be done without."
+              for at in step_at if at not in right} for line, right in seen.items()}
+
+# %% tags=["reference"]
+if half:
+    late = {at: order.consequences(whole, [*half.done, step_at[at]])[-1].reasons[0].text for at in free - seen["now"]}
+    why["now"] |= {at: f"Something that it needs is not there yet. {text}" for at, text in late.items()}
+    ref("next-steps-seen", seen, outcome="next-steps", shows=("ready-steps", "what-it-waits-for"),
+        lesson="02-order-of-work#what-can-be-done-next",
+        slips=line_reasons([(line, "") for line in seen], [(at, "") for at in step_at], seen, why))
+
+# %% tags=["mark"] task="next-steps" points=4
 
 # %% [markdown] tags=["task"]
 # ## 4. Find what gets buried

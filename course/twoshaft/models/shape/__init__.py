@@ -49,6 +49,7 @@ from twoshaft.models.shape.state import (
     build_shown,
     fitted_after,
     on_the_bench,
+    parts_fitted,
     step_parts,
     step_shown,
 )
@@ -93,6 +94,7 @@ __all__ = [
     "open_side",
     "outer_rings",
     "overlaps",
+    "parts_fitted",
     "place_felt",
     "places_seen",
     "schematic",

@@ -187,6 +187,30 @@ def step_parts(unit: Unit, operations: Iterable[str]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(part for one in shown for part in one.parts))
 
 
+def parts_fitted(unit: Unit, operations: Iterable[str]) -> tuple[str, ...]:
+    """The parts that some operations fit for good: none that is there on trial, locked or cleaned.
+
+    Parameters
+    ----------
+    unit : Unit
+    operations : iterable of str
+
+    Raises
+    ------
+    UnitFileError
+        When an operation is unknown.
+
+    Examples
+    --------
+    >>> parts_fitted(unit, ["fit-magnet", "wash-housing", "trial-close"])
+    ('magnet', 'magnet-pad')
+    """
+    works = (_operation(unit, id) for id in operations)
+    return tuple(
+        dict.fromkeys(p for one in works if one.kind is OperationKind.FIT for p in one.parts)
+    )
+
+
 def build_shown(
     unit: Unit,
     done: Collection[str],

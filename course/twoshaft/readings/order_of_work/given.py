@@ -55,16 +55,36 @@ class WholeUnit(Record, frozen=True):
     most_moves: int
 
 
+class HalfBuilt(Record, frozen=True):
+    """A unit half built, in section.
+
+    Attributes
+    ----------
+    done : tuple of str
+        The steps done so far: all that leave nothing to see in the section, as far as they can be.
+    scene : Scene
+        What stands there; letters at parts that stand, and at places of parts that do not.
+    lines : tuple of Option
+        Steps that wait for some of those parts.
+    """
+
+    done: tuple[str, ...]
+    scene: Scene
+    lines: tuple[Option, ...]
+
+
 class NextSteps(Record, frozen=True):
     """A build as far as it has come, in the order done.
 
     ``options`` are steps that may be ready; ``answers`` that they are, or what they wait for.
+    ``half`` is another build; None where the unit is not drawn.
     """
 
     operations: tuple[str, ...]
     done: tuple[Option, ...]
     options: tuple[Option, ...]
     answers: tuple[Option, ...]
+    half: HalfBuilt | None = None
 
 
 class Buried(Record, frozen=True):

@@ -1,4 +1,4 @@
-"""What can be done next: the unit built up to a point, some steps to choose from."""
+"""What can be done next: a build up to a point, some steps to choose from, and one in a picture."""
 
 from __future__ import annotations
 
@@ -8,9 +8,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from twoshaft.models.order import OrderTask, ready_steps, sensible_order
 from twoshaft.models.order.masks import bits
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.order_of_work import half_built
 from twoshaft.readings.order_of_work.given import NextSteps
 from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of
-from twoshaft.records import Option
+from twoshaft.records import Option, changed
 from twoshaft.units import Unit
 from twoshaft.units.kept import kept
 
@@ -26,7 +27,11 @@ TRIED = 150
 
 
 def draw(lot: Lot) -> NextSteps:
-    """A build as far as it has come, and steps of which some are ready."""
+    """A build as far as it has come, and steps of which some are ready; another one in section."""
+    return changed(_listed(lot), half=half_built.draw(lot))
+
+
+def _listed(lot: Lot) -> NextSteps:
     task, stream = lot.task, lot.stream.child("next_steps")
     second_best, wrong = None, OPTIONS - READY
     often_ready, often_near = _how_often(lot.unit)

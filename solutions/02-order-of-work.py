@@ -94,9 +94,9 @@ ref(
 #
 # A build has come as far as the list shows.
 #
-# Say of each step whether it can be done right now, without anything else in between. If not, say which of the listed steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.**
+# Say of each step whether it can be done right now, without anything else in between. If not, say which of the listed steps it has to wait for. No step waits for one that is done already. **Every line of this first question must be right for the outcome.**
 #
-# Where your unit is drawn, look at another build as well, and point at what can go in next. A dashed outline is a place where nothing stands yet. A part that is on the bench already, in the part that it belongs to, is drawn where it will lie. What leaves nothing to see, such as cleaning, reading, tightening or a trial, is done as far as it can be. The picture may be turned: front and rear, or above and below, may be the other way round. *4 points.*
+# Where your unit is drawn, look at another build as well, and point. A dashed outline is a place where nothing stands yet. A part that was fitted to another part on the bench is drawn where it will lie. Steps that leave nothing to see, such as cleaning, reading, tightening or a trial fit, are done as far as they can be. The picture may be turned: front and rear, or above and below, may be the other way round. *4 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -111,7 +111,8 @@ sheet.form(
     sheet.each("next-steps-ready", "Can each of these be done, or what has it to wait for?",
                lines=given.next_steps.options, options=given.next_steps.answers),
     *([sheet.point("next-steps-seen", "Another build, half done. Point at one part for each line", picture=ScenePicture(unit, half.scene),
-                   lines=[["now", "It can go in right now"], *((id, f"It must go in before “{name}”") for id, name in half.lines)])] if half else []),
+                   lines=[["now", "It can go in right now"], ["before", f"It must go in before “{half.waits.text}”"],
+                          ["after", f"It has to wait until “{half.first.text}” is done"]])] if half else []),
 )
 
 # %% tags=["reference"]
@@ -128,26 +129,26 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
     slips=line_reasons(given.next_steps.options, given.next_steps.answers, needed, why))
 
 # %% tags=["reference"]
-fitted = {part: step for step in whole.steps for part in parts_fitted(unit, whole.members[whole.number[step]])}
-step_at = {spot.id: fitted[spot.text] for spot in half.scene.spots} if half else {}
-free, seen = {at for at, step in step_at.items() if step not in half.done}, {}
 if half:
-    can = order.ready_steps(whole, half.done)
-    seen["now"] = {at for at in free if step_at[at] in can}
-    seen |= {line: {at for at in free if (step_at[at], line) in whole.pairs} for line in labels(half.lines)}
-stands = "This part is in place already: look at the dashed outlines."
-why = {line: {at: stands if at not in free else
-              "That is what this step itself fits: look for what it needs first." if step_at[at] == line else
-              "The step does not need this part: look for what it cannot be done without."
-              for at in step_at if at not in right} for line, right in seen.items()}
+    fitted = {part: step for step in whole.steps for part in parts_fitted(unit, whole.members[whole.number[step]])}
+    at = {spot.id: fitted[spot.text] for spot in half.scene.spots}
+    free, can = {letter for letter in at if at[letter] not in half.done}, order.ready_steps(whole, half.done)
+    seen = {"now": {letter for letter in free if at[letter] in can},
+            "before": {letter for letter in free if (at[letter], half.waits.id) in whole.pairs},
+            "after": {letter for letter in free if (half.first.id, at[letter]) in whole.pairs}}
+    rule = {letter: order.consequences(whole, [*half.done, at[letter]])[-1].reasons[0].text for letter in free - seen["now"]}
 
 # %% tags=["reference"]
 if half:
-    late = {at: order.consequences(whole, [*half.done, step_at[at]])[-1].reasons[0].text for at in free - seen["now"]}
-    why["now"] |= {at: f"Something that it needs is not there yet. {text}" for at, text in late.items()}
+    not_so = {"before": "The step can be done without this part: look for what it cannot be done without.",
+              "after": "This part does not wait for that step: it goes in before it, or at any time."}
+    why = {line: {letter: "This part is in place already: look at the dashed outlines." if letter not in free else
+                  f"Something that it needs is not there yet. {rule[letter]}" if line == "now" else
+                  "That is what this step itself fits." if at[letter] == {"before": half.waits.id, "after": half.first.id}[line] else
+                  not_so[line] for letter in at if letter not in right} for line, right in seen.items()}
     ref("next-steps-seen", seen, outcome="next-steps", shows=("ready-steps", "what-it-waits-for"),
         lesson="02-order-of-work#what-can-be-done-next",
-        slips=line_reasons([(line, "") for line in seen], [(at, "") for at in step_at], seen, why))
+        slips=line_reasons([(line, "") for line in seen], [(letter, "") for letter in at], seen, why))
 
 # %% tags=["mark"] task="next-steps" points=4
 

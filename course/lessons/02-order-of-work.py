@@ -144,6 +144,8 @@ lesson.predict("ready-at-start", right=str(sum(not whole.before[whole.number[ste
 build_simulator(unit)
 
 # %% [markdown] tags=["then"]
+# Stop somewhere and look at the picture alone: which outline can be filled now, and what does another one wait for? Then read the lists.
+#
 # At the start many steps are ready, since the sub-assemblies do not wait for each other. Near the end the choice gets small. A good plan uses the wide part: do at the bench, early, whatever will be needed in a hurry.
 
 # %% [markdown]

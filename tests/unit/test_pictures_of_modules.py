@@ -122,6 +122,7 @@ def test_where_little_is_drawn_nothing_is_asked():
 
 
 CASES = {
+    "order-of-work": lambda one: (one.next_steps.half, one.buried.scene),
     "shims-and-preload": lambda one: one.trial.into,
     "strip-mark-clean": lambda one: (one.apart.half, one.marks.back),
     "reading-faults": lambda one: one.alike.looks,

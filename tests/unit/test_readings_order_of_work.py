@@ -1,6 +1,7 @@
 """What learners are given in the module Order of work: their own, equally hard, without answers."""
 
 import json
+from collections import Counter
 
 import pytest
 
@@ -23,7 +24,7 @@ from twoshaft.models.order import (
     with_many_hands,
     zero_mark_slip,
 )
-from twoshaft.models.shape import step_parts
+from twoshaft.models.shape import parts_fitted, step_parts, view_of
 from twoshaft.readings import draw, issue_record, whole_units
 from twoshaft.records import to_json
 from twoshaft.units.loader import load_unit
@@ -145,6 +146,40 @@ def test_next_steps_have_ready_and_waiting_ones(whole, drawn):
             assert any(whole.before[whole.number[step]] >> at & 1 for step in options)
         for step in set(options) - set(ready):  # what it waits for is among the answers
             assert any((earlier, step) in whole.pairs for earlier in first)
+
+
+def test_a_build_half_done_shows_what_is_ready_what_comes_before_and_what_after(unit, drawn, whole):
+    fits = {s: parts_fitted(unit, whole.members[whole.number[s]]) for s in whole.steps}
+    seen = {one.solid.part for one in view_of(unit, "shafts").drawn}
+    ready, named = Counter(), Counter()
+    for given in drawn.values():
+        one = given.next_steps.half
+        assert replay(whole, one.done).stopped_at is None and one.scene.view == "shafts"
+        stands = {lie.part for lie in one.scene.lies}
+        done = {part for step in one.done for part in fits[step]}
+        assert stands == seen & {*done, *(part.id for part in unit.parts if part.in_place)}
+        can = ready_steps(whole, one.done)  # nothing is left that the picture could not show
+        assert all(seen & {*fits[step]} for step in can)
+        step_at = {spot.text: s for spot in one.scene.spots for s in fits if spot.text in fits[s]}
+        assert len(step_at) == len(set(step_at.values())) == 10
+        free = {step for part, step in step_at.items() if part not in stands}
+        now = free & {*can}
+        before = {step for step in free if (step, one.waits.id) in whole.pairs}
+        after = {step for step in free if (one.first.id, step) in whole.pairs}
+        assert (len(now), len(before), len(after)) == (1, 2, 2) and 6 <= len(free) <= 7
+        assert not after & (now | before)  # no letter is right for all three
+        for step in free - now:  # whatever else is open waits for a part that would be seen
+            missing = {s for s in whole.steps if (s, step) in whole.pairs} - {*one.done}
+            assert any(seen & {*fits[s]} for s in missing)
+        ready[min(now)] += 1
+        named[one.waits.id] += 1
+        named[one.first.id] += 1
+    assert max(ready.values()) < len(drawn) / 4 and max(named.values()) < len(drawn) / 4
+
+
+def test_where_the_unit_is_not_drawn_no_build_is_shown(unit):
+    asked = given_to(unit.with_sections(shapes=None), LEARNERS[0]).next_steps
+    assert asked.half is None and len(asked.options) == 6
 
 
 def test_one_step_is_buried_and_no_other_rule_broken(unit, drawn):

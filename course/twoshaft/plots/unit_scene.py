@@ -46,6 +46,7 @@ _CSS = (
     f".tss-letter{{font:600 {style.grown(style.TEXT_PX)} {style.FONT};fill:{style.INK_NOW};"
     "text-anchor:middle;dominant-baseline:central}"
     f".tss-frame{{fill:none;stroke:{style.ABSENT_NOW}}}"
+    f".tss-part.tsu-absent>*>*{{stroke:{style.QUIET_NOW}}}"  # an answer hangs on it
     f".tss-right .tss-ring{{stroke:{style.ACTION_NOW};stroke-width:3}}"
     f".tss-put path{{stroke:{style.ACTION_NOW}}}"
     f".tss-right .tss-lead{{stroke:{style.ACTION_NOW};stroke-width:2}}"

@@ -64,13 +64,14 @@ class HalfBuilt(Record, frozen=True):
         The steps done so far: all that leave nothing to see in the section, as far as they can be.
     scene : Scene
         What stands there; letters at parts that stand, and at places of parts that do not.
-    lines : tuple of Option
-        Steps that wait for some of those parts.
+    waits, first : Option
+        A step that waits for some of those parts, and one that others of them wait for.
     """
 
     done: tuple[str, ...]
     scene: Scene
-    lines: tuple[Option, ...]
+    waits: Option
+    first: Option
 
 
 class NextSteps(Record, frozen=True):

@@ -1,8 +1,8 @@
-"""A unit half built, in section: what can go in next, and what other steps wait for."""
+"""A unit half built, in section: what can go in next, what before a step, what after another."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import permutations
 
@@ -15,12 +15,14 @@ from twoshaft.readings.order_of_work.lot import Lot, steps_of
 from twoshaft.readings.scenes import SPOTS, scene_of
 from twoshaft.units import Unit
 
-OPEN, FEWEST_OPEN = 7, 5
+OPEN, FEWEST_OPEN = 7, 6
 """How many of the letters stand where nothing is, and how many at least."""
-RIGHT = (1, 2)
-"""How many letters are right for each of the steps that wait."""
+RIGHT = 2
+"""How many letters are right before a step, and how many after another one."""
 MOST_MISSING = 4
-"""So many parts at most are missing before a step that is asked about."""
+"""So many parts at most are missing before these steps."""
+NEXT = 4
+"""After a step, parts of these many next ones get letters: what goes in last waits for all."""
 TRIES = 6
 """Builds tried for a step that is to be ready."""
 
@@ -56,12 +58,12 @@ def draw(lot: Lot) -> HalfBuilt | None:
             done = _built_up_to(task, side, step, stream)
             if done is None or (asked := _asked(task, side, step, done, stream)) is None:
                 continue
-            lines, letters = asked
+            pair, letters = asked
             there = _standing(task, done)
             fitted = [part.id for part in unit.parts if part.id in there]
             spots = [side.part[one] for one in letters]
             scene = scene_of(unit, stream, side.view, fitted, spots)
-            return HalfBuilt(tuple(done), scene, steps_of(task, lines))
+            return HalfBuilt(tuple(done), scene, *steps_of(task, pair))
     return None
 
 
@@ -80,7 +82,7 @@ def _side(unit: Unit, task: OrderTask, view: str) -> _Side:
     )
 
 
-def _among(task: OrderTask, step: str, some: Mapping[str, str]) -> list[str]:
+def _among(task: OrderTask, step: str, some: Collection[str]) -> list[str]:
     """Those of some steps that a step needs."""
     needed = (task.steps[i] for i in bits(task.before[task.number[step]]))
     return [one for one in needed if one in some]
@@ -109,34 +111,44 @@ def _standing(task: OrderTask, done: Sequence[str]) -> frozenset[str]:
 
 def _asked(
     task: OrderTask, side: _Side, ready: str, done: Sequence[str], stream: Stream
-) -> tuple[list[str], list[str]] | None:
-    """Steps that wait, and the steps whose parts get letters: of those that are ready the one
-    alone. None where too few wait, or too little is open."""
-    free = {step: part for step, part in side.part.items() if step not in done}
-    missing = {step: {one for one in _among(task, step, free) if one != step}
+) -> tuple[tuple[str, str], list[str]] | None:
+    """Two steps that wait, and the steps whose parts get letters: of those that are ready the one
+    alone, so many that go in before the first of the two, so many after the second. None where
+    there are no such steps."""
+    free = [step for step in side.part if step not in done]
+    missing = {step: [one for one in _among(task, step, free) if one != step]
                for step in task.steps if step not in done}  # fmt: skip
+    waits = sorted((step for step in free if missing[step]), key=lambda one: len(missing[one]))
     near = [step for step, some in missing.items() if 0 < len(some) <= MOST_MISSING]
-    for lines in permutations(stream.shuffled(near), len(RIGHT)):
-        picked: dict[str, None] = {ready: None}
-        for line, count in zip(lines, RIGHT, strict=True):
-            have = len(missing[line] & picked.keys())
-            more = stream.shuffled(sorted(missing[line] - picked.keys()))
-            picked |= dict.fromkeys(more[: max(0, count - have)])
-        counts = tuple(len(missing[line] & picked.keys()) for line in lines)
-        # Of what can be seen to be ready there is one; whatever else has a letter waits.
-        if counts != RIGHT or not all(one == ready or missing[one] for one in picked):
+    needs = {step: {*_among(task, step, missing)} for step in waits}
+    after = {step: [one for one in waits if step in needs[one]] for step in near}
+
+    def worth(pair: tuple[str, str]) -> tuple[bool, bool]:
+        """Best where what is ready answers one line alone, and much waits for the second step."""
+        first = missing[pair[0]]
+        return ready in first, len({*after[pair[1]]} - {*first}) < NEXT
+
+    for pair in sorted(permutations(stream.shuffled(near), 2), key=worth):
+        first, later = missing[pair[0]], after[pair[1]]
+        early = [ready] if ready in first else []
+        early += stream.shuffled([one for one in waits if one in first and one not in later])
+        late = [one for one in later if one not in first]
+        if len(early) < RIGHT or len(late) < RIGHT:
             continue
-        banned = set().union(*(missing[line] for line in lines))
-        rest = [step for step in free if step not in banned and missing[step]]
-        own = [step for step in lines if step in rest]
-        picked |= dict.fromkeys([*own, *stream.shuffled(rest)])
-        letters = [*picked][:OPEN]
-        if len(letters) < FEWEST_OPEN:
-            continue
-        needed = [one for line in (*lines, ready) for one in _among(task, line, side.part)]
-        stands = [step for step in dict.fromkeys(stream.shuffled(needed)) if step in done]
-        others = [step for step in side.part if step in done and step not in stands]
-        letters += [*stands[:2], *stream.shuffled([*stands[2:], *others])][: SPOTS - len(letters)]
-        if len(letters) == SPOTS:
-            return stream.shuffled(lines), letters
+        rest = [one for one in waits if one not in first and one not in later]
+        own = [one for one in pair if one in rest]
+        picked = [ready, *early[:RIGHT], *stream.shuffled(late[:NEXT])[:RIGHT]]
+        letters = [*dict.fromkeys([*picked, *own, *stream.shuffled(rest)])][:OPEN]
+        stand = _stand(task, side, (*pair, ready), done, stream)[: SPOTS - len(letters)]
+        if len(letters) >= FEWEST_OPEN and len(letters) + len(stand) == SPOTS:
+            return pair, [*letters, *stand]
     return None
+
+
+def _stand(
+    task: OrderTask, side: _Side, steps: Sequence[str], done: Sequence[str], stream: Stream
+) -> list[str]:
+    """Steps whose parts stand there; at first two that some steps did wait for."""
+    needed = dict.fromkeys(one for step in steps for one in _among(task, step, side.part))
+    two = stream.shuffled([one for one in needed if one in done])[:2]
+    return [*two, *stream.shuffled([one for one in side.part if one in done and one not in two])]

@@ -4,6 +4,7 @@ import re
 from dataclasses import replace
 
 import pytest
+from shapely import Point, Polygon
 
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.kinds import UnitAsker
@@ -17,6 +18,7 @@ from twoshaft_grader.marking import line_reasons
 from twoshaft_grader.marking.kinds import Reference, judge, judge_of
 
 UNIT = load_unit("tarnbeck-b5")
+MARGIN_PX = 44  # above the picture, for letters
 SPOTS = ("output-front-ring", "bore-plug", "input-seal", "diff-front-ring", "ring-gear")
 
 
@@ -97,6 +99,20 @@ def test_a_part_that_lies_otherwise_is_drawn_there():
     assert turned.bounds == pytest.approx(one.bounds) and turned.pieces != one.pieces
     small = lying(UNIT, "shafts", [replace(home, reach_mm=home.reach_mm / 2)])["diff-front-ring"][0]
     assert small.bounds[3] - small.bounds[1] == pytest.approx((one.bounds[3] - one.bounds[1]) / 2)
+
+
+def test_the_letter_of_an_empty_place_stands_beside_what_stands_there():
+    inner = ("planet-pin-lock", "planet-pin", "diff-gears", "diff-bearings")
+    for who in map(str, range(4)):
+        scene = given(who, spots=("diff-carrier", *inner), without=("diff-carrier",))
+        svg = ScenePicture(UNIT, scene).svg
+        mark = re.search(rf'data-mark="{scene.letter("diff-carrier")}">.*?L([\d.]+) ([\d.]+)"', svg)
+        at = Point(float(mark[1]) - 1, float(mark[2]) - MARGIN_PX)
+        for part in inner:
+            group = re.search(rf'data-spot="{scene.letter(part)}">(.*?)</g></g>', svg)[1]
+            for line in re.findall(r"M([^MZ]+)Z", group):
+                corners = [tuple(map(float, one.split())) for one in line.split("L")]
+                assert not Polygon(corners).contains(at), (who, part)
 
 
 def test_a_scene_is_stored_and_is_small():

@@ -436,6 +436,9 @@ class ScenePicture:
                         if of != part and _meets(other.bounds, solid.bounds)]  # fmt: skip
                 own.append(solid.area.difference(union_all(over)) if over else solid.area)
         seen = union_all(own).intersection(box(*self._frame.window))
+        if part not in self._there:  # beside what stands there, where there is room
+            bare = seen.difference(union_all([other.area for _, other, there in drawn if there]))
+            seen = bare if bare.area >= _SEE_MM2 else seen
         pieces = list(getattr(seen, "geoms", [seen]))
         best = max(pieces, key=lambda one: one.area, default=seen)
         if best.area < _SEE_MM2:  # a coil, or all of it is covered

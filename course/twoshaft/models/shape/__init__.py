@@ -11,7 +11,8 @@ from twoshaft.models.shape.draft import draft
 from twoshaft.models.shape.exploded import Exploded, Mover, exploded, stages_to_explode
 from twoshaft.models.shape.felt import along_felt, form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
-from twoshaft.models.shape.lowering import joint, open_side
+from twoshaft.models.shape.frames import frames
+from twoshaft.models.shape.halves import joint, open_side
 from twoshaft.models.shape.misbuilt import (
     Built,
     built_how,
@@ -42,7 +43,7 @@ from twoshaft.models.shape.scene import (
 )
 from twoshaft.models.shape.schematic import schematic, shapes_of
 from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
-from twoshaft.models.shape.solids import bodies_of, frames, space_of
+from twoshaft.models.shape.solids import bodies_of, space_of
 from twoshaft.models.shape.state import (
     BuildShown,
     StepShown,

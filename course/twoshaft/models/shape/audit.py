@@ -14,6 +14,7 @@ from twoshaft.models.shape.axes import (
 )
 from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.forms import solid_pieces
+from twoshaft.models.shape.meeting import met_in_space
 from twoshaft.models.shape.sliding import missed, slid
 from twoshaft.units.findings import Finding
 from twoshaft.units.sections.shapes import GearSolid, Shapes, Slab, Turned, WrongLook
@@ -33,9 +34,9 @@ def audit_shapes(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
         Names that the unit lacks; outlines that cross themselves; gears that do not meet at
-        their centre distance, or slide past each other; parts that lie in each other; parts that
-        cannot get where they belong. Later ones are looked for only where nothing was found
-        before.
+        their centre distance, or slide past each other; parts that lie in each other, in a
+        section or in space; parts that cannot get where they belong. Later ones are looked for
+        only where nothing was found before.
 
     Examples
     --------
@@ -45,7 +46,7 @@ def audit_shapes(unit: Unit) -> tuple[Finding, ...]:
     shapes = unit.shapes_if_any
     if shapes is None:
         return ()
-    for look in (_names, _outlines, _references, _meshes, _overlaps, _ways):
+    for look in (_names, _outlines, _references, _meshes, _overlaps, _in_space, _ways):
         found = tuple(look(unit, shapes))
         if found:
             return found
@@ -193,6 +194,18 @@ def _overlaps(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
             unit.where("shapes", "solids", met.other.solid.id),
             f"'{met.other.solid.id}' lies in '{met.one.solid.id}' near z {met.near[0]:g} mm",
             "correct the size or place of one of the two",
+        )
+
+
+def _in_space(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
+    for met in met_in_space(unit):
+        one, other = met.one.solid, met.other.solid
+        yield Finding(
+            unit.where("shapes", "solids", other.id),
+            f"in space '{other.id}' lies in '{one.id}' near z {met.z_mm:g} mm, which the section "
+            f"does not show",
+            f"correct the angle or distance of axis '{other.axis}' or '{one.axis}', or the size of "
+            "one of the two",
         )
 
 

@@ -9,7 +9,7 @@ something from the side, and what is lowered into an open half of a case (``lowe
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 from typing import Any
@@ -161,12 +161,16 @@ def in_the_way(
             found += _meets(one, against, way, passes)
         elif way == "outside":
             found += _threads(one, against)
-            if shown.on is None:
-                found += (
-                    Meets(one.drawn, other, _near(one.drawn))
-                    for other in lowered_onto(unit, one.drawn.solid.id, still)
-                )
+    if shown.on is None:
+        for drawn in _drawn_of(unit, moving - own):
+            if (drawn.solid.way or shown.way) == "outside":
+                above = lowered_onto(unit, drawn.solid.id, still, passes)
+                found += (Meets(drawn, other, _near(drawn)) for other in above)
     return tuple(found)
+
+
+def _drawn_of(unit: Unit, parts: Collection[str]) -> list[Drawn]:
+    return [d for view in section_of(unit).views for d in view.drawn if d.solid.part in parts]
 
 
 def _near(one: Drawn) -> tuple[float, float]:

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from twoshaft.models.order import OrderTask, model_order
-from twoshaft.models.shape.lowering import open_side
+from twoshaft.models.shape.halves import open_side
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
 from twoshaft.models.shape.state import fitted_after, on_the_bench, step_shown

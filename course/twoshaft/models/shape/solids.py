@@ -14,7 +14,8 @@ from typing import Any
 from twoshaft.models.shape.axes import axis_places
 from twoshaft.models.shape.exploded import Exploded
 from twoshaft.models.shape.forms import gear_radii
-from twoshaft.models.shape.lowering import joint, out_of_joint
+from twoshaft.models.shape.frames import frames
+from twoshaft.models.shape.halves import joint, out_of_joint
 from twoshaft.models.shape.pieces import Outline, Piece, Role
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
@@ -25,7 +26,6 @@ from twoshaft.units.sections.shapes import (
     GearSolid,
     Half,
     Rod,
-    Shapes,
     Shell,
     Slab,
     SpringSolid,
@@ -33,7 +33,6 @@ from twoshaft.units.sections.shapes import (
 from twoshaft.units.unit import Unit
 
 Body = dict[str, Any]
-Vector = tuple[float, float, float]
 
 _CIRCLE = 64  # corners of a round outline
 _TOOTH = 0.25, 0.36, 0.64, 0.75  # root, tip, tip, root: shares of a pitch
@@ -41,59 +40,6 @@ _TURNS = 7
 _APART = 1.12  # rolling elements stand so far apart, in their diameters
 _FAR_MM = 5000.0
 _ROUND = 2
-
-
-def frames(unit: Unit) -> dict[str, tuple[Vector, Vector, Vector]]:
-    """Origin, direction along and direction across of every axis.
-
-    Parameters
-    ----------
-    unit : Unit
-
-    Returns
-    -------
-    dict
-        By axis. An axis square to the shafts lies where the middle of the one beside it is.
-
-    Examples
-    --------
-    >>> frames(unit)["input"][1]
-    (0.0, 0.0, 1.0)
-    """
-    shapes, found = shapes_of(unit), {}
-    places = axis_places(unit, shapes)
-    for view in shapes.views:
-        for k, id in enumerate(view.axes):
-            axis, here = shapes.axis_by_id(id), places[id]
-            other = axis.beside if axis.square else (
-                view.axes[k + 1] if k + 1 < len(view.axes) else view.axes[k - 1] if k else None
-            )  # fmt: skip
-            x, y = (0.0, -1.0) if other is None else _towards(here, places[other])
-            if not axis.square and k and k + 1 == len(view.axes):
-                x, y = -x, -y
-            if axis.square:
-                middle = _middle(unit, shapes, axis.beside)
-                found[id] = ((*here, middle), (-y, x, 0.0), (x, y, 0.0))
-            else:
-                found[id] = ((*here, 0.0), (0.0, 0.0, 1.0), (x, y, 0.0))
-    return found
-
-
-def _towards(here: tuple[float, float], there: tuple[float, float]) -> tuple[float, float]:
-    away = math.dist(here, there) or 1.0
-    return (there[0] - here[0]) / away, (there[1] - here[1]) / away
-
-
-def _middle(unit: Unit, shapes: Shapes, axis: str | None) -> float:
-    """Middle of what lies on an axis, along it [mm]."""
-    ends = [
-        z
-        for view in section_of(unit).views
-        for one in view.drawn
-        if one.solid.axis == axis and one.solid.kind != "shell"
-        for z in (one.bounds[0], one.bounds[2])
-    ]
-    return (min(ends) + max(ends)) / 2 if ends else 0.0
 
 
 @kept()

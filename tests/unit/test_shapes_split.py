@@ -26,11 +26,11 @@ from twoshaft.models.shape import (
     unnamed_blocks,
     witnessed,
 )
+from twoshaft.models.shape.frames import frames
 from twoshaft.models.shape.halves import joint, out_of_joint
 from twoshaft.models.shape.lowering import lowered_onto
 from twoshaft.models.shape.pieces import PRESSED_MM
 from twoshaft.models.shape.shells import shell_pieces
-from twoshaft.models.shape.frames import frames
 from twoshaft.plots.unit_section import step_marks, unit_figure
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import Half, Shapes, Shell

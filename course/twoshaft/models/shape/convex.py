@@ -45,6 +45,11 @@ class Convex:
     bore: tuple[Floats, Floats, float] | None = None
 
     @cached_property
+    def filled(self) -> Convex:
+        """It without its bore."""
+        return Convex(self.corners) if self.bore else self
+
+    @cached_property
     def low(self) -> Floats:
         """Least x, y and z [mm]."""
         return np.asarray(self.corners.min(axis=0))
@@ -63,9 +68,7 @@ class Convex:
         return found
 
 
-def cylinder(
-    start: Spot, end: Spot, radius_mm: float, corners: int = ROUND_CORNERS
-) -> Floats:
+def cylinder(start: Spot, end: Spot, radius_mm: float, corners: int = ROUND_CORNERS) -> Floats:
     """Corners of a cylinder, two of them square to the shafts and its own axis.
 
     Parameters
@@ -142,7 +145,7 @@ def meet(one: Convex, other: Convex) -> Floats | None:
     found = linprog(
         (0, 0, 0, -1), A_ub=rows, b_ub=-faces[:, 3], bounds=[(None, None)] * 3 + [(None, 1000)]
     )
-    if not found.success or found.x[3] <= _SAME_MM:
+    if found.x is None or found.x[3] <= _SAME_MM:
         return None
     common: Floats = HalfspaceIntersection(faces, found.x[:3]).intersections
     if any(_within(common, body.bore) for body in (one, other)):

@@ -104,7 +104,7 @@ def _in_a_hole(unit: Unit, one: Drawn, other: Drawn) -> bool:
 @kept()
 def _meet_at_rest(unit: Unit, one: str, other: str) -> bool:
     bodies = convex_bodies(unit)
-    return any(meet(a, b) is not None for a in bodies[one] for b in bodies[other])
+    return any(meet(a.filled, b.filled) is not None for a in bodies[one] for b in bodies[other])
 
 
 def _over(unit: Unit, one: Drawn, other: Drawn, half: Half, passes_mm: float) -> bool:

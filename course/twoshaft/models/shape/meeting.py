@@ -10,8 +10,10 @@ above their pitch lines; rods have made their holes in cases.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations
+from typing import Any
 
 from twoshaft.models.shape.convex import meet
 from twoshaft.models.shape.frames import frames
@@ -25,6 +27,7 @@ from twoshaft.models.shape.placed import (
 )
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
+from twoshaft.models.shape.solids import bodies_of
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.geartrain import Mesh
 from twoshaft.units.sections.shapes import GearSolid, Rod, Shell
@@ -84,7 +87,7 @@ def met_in_space(unit: Unit) -> tuple[MetInSpace, ...]:
     Returns
     -------
     tuple of MetInSpace
-        Of two solids the later one of the file is the other.
+        Of two solids the later one of the file is the other; a case comes first.
 
     Examples
     --------
@@ -104,7 +107,58 @@ def met_in_space(unit: Unit) -> tuple[MetInSpace, ...]:
             at = _met(unit, one, other)
             if at is not None:
                 found.append(MetInSpace(one, other, round(at, 1)))
-    return tuple(found)
+    return (*found, *_in_cases(unit, drawn))
+
+
+def _in_cases(unit: Unit, drawn: Sequence[Drawn]) -> Iterator[MetInSpace]:
+    """Round solids that lie in the metal of a case."""
+    along, hollow = _along_shafts(unit), _hollow(unit)
+    for view in section_of(unit).views:
+        for case in view.drawn:
+            if not isinstance(case.solid, Shell):
+                continue
+            known = {room.axis for room in case.solid.rooms}
+            known |= {boss.axis for boss in case.solid.bosses}
+            metal = _metal(unit, case.solid.id)
+            for other in drawn:
+                solid = other.solid
+                if (
+                    solid.axis in known
+                    and solid.part not in hollow
+                    and not isinstance(solid, Rod)
+                    and solid.id in along
+                ):
+                    at = _in_metal(metal, along[solid.id])
+                    if at is not None:
+                        yield MetInSpace(case, other, round(at, 1))
+
+
+def _metal(unit: Unit, case: str) -> list[tuple[float, float, Any]]:
+    """Slices of a case: front and rear end, and the area, its skin taken in."""
+    from shapely import Polygon, prepare
+
+    slices = []
+    for body in bodies_of(unit)[case]:
+        area = Polygon(body["outline"], body["holes"]).buffer(-PRESSED_MM)
+        prepare(area)
+        slices.append((*body["z"], area))
+    return slices
+
+
+def _in_metal(metal: list[tuple[float, float, Any]], one: Along) -> float | None:
+    from shapely import Point
+
+    for z0, z1, inner, outer in one.reach:
+        if outer - inner <= 2 * PRESSED_MM:
+            continue
+        ring: Any = Point(one.at).buffer(outer - PRESSED_MM)
+        if inner:
+            ring = ring.difference(Point(one.at).buffer(inner + PRESSED_MM))
+        for w0, w1, area in metal:
+            low, high = max(z0, w0), min(z1, w1)
+            if high - low > 2 * PRESSED_MM and area.intersects(ring):
+                return (low + high) / 2
+    return None
 
 
 def _in_one_plane(unit: Unit, one: Drawn, other: Drawn) -> bool:
@@ -179,8 +233,8 @@ def _along_shafts(unit: Unit) -> dict[str, Along]:
     for solid in shapes_of(unit).solids:
         if isinstance(solid, Rod) and solid.form != "ball":
             (x, y, _), along, across = frame[solid.axis]
-            (z0, off), (z1, end) = solid.from_mm, solid.to_mm
-            if along == (0.0, 0.0, 1.0) and off == end:
+            off = solid.from_mm[1]
+            if along == (0.0, 0.0, 1.0) and off == solid.to_mm[1]:
                 at = x + off * across[0], y + off * across[1]
                 found[solid.id] = Along(at, tuple(rod_reach(solid)))
     return found

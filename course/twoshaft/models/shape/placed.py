@@ -159,8 +159,9 @@ def convex_bodies(unit: Unit) -> dict[str, tuple[Convex, ...]]:
                 found[one.solid.id] = tuple(Convex(origin + corners @ axes) for corners in local)
                 continue
             found[one.solid.id] = tuple(
-                Convex(origin + corners @ axes, (origin, along, inner + PRESSED_MM) if inner else None)
+                Convex(origin + corners @ axes, bore)
                 for z0, z1, inner, outer in body.reach
+                for bore in [(origin, along, inner + PRESSED_MM) if inner else None]
                 if outer - inner > 2 * PRESSED_MM
                 for corners in _pin((z0, 0.0), (z1, 0.0), outer)
             )

@@ -12,6 +12,7 @@ from twoshaft.rigs import exploded_view
 from twoshaft.rigs.exploded import WHOLE
 from twoshaft.units import load_unit
 from twoshaft.units.sections.order import OperationKind
+from twoshaft.units.sections.shapes import Shapes
 
 LARGEST = 300_000  # bytes of a picture
 SHARED_MM = 0.5
@@ -88,6 +89,74 @@ def test_what_is_fitted_on_the_bench_moves_with_what_it_is_fitted_to():
     later = exploded(unit, "gear-train").movers
     carrier = next(mover for mover in later if mover.part == "diff-carrier")
     assert {"ring-gear", "planet-pin", "diff-carrier"} <= carrier.solids
+
+
+def with_solids(unit, *more):
+    """The unit with solids added to its shapes, or in place of those with their ids."""
+    given = unit.shapes.model_dump(by_alias=True, exclude_unset=True)
+    ids = {one["id"] for one in more}
+    given["solids"] = [one for one in given["solids"] if one["id"] not in ids] + list(more)
+    return unit.with_sections(shapes=Shapes.model_validate(given))
+
+
+def bolt(id, part, axis, start, end):
+    return {"id": id, "part": part, "kind": "rod", "form": "bolt", "axis": axis,
+            "from mm": start, "to mm": end, "diameter mm": 8}  # fmt: skip
+
+
+def ways_of(shown, part):
+    return {
+        solid: (mover.way, *{(z > 0) - (z < 0) or (y > 0) - (y < 0) for _, z, y in mover.own_mm})
+        for mover in shown.movers
+        for solid in mover.solids
+        if mover.part == part
+    }
+
+
+def test_bolts_from_both_ends_come_out_by_their_heads():
+    unit = with_solids(
+        load_unit("tarnbeck-b5"),
+        bolt("case-bolt-long", "case-bolts", "differential", (-26, 112), (9, 112)),
+    )
+    assert ways_of(exploded(unit, "closing"), "case-bolts") == {
+        "case-bolt": ("rear", 1),
+        "case-bolt-long": ("front", -1),
+    }
+
+
+@pytest.mark.parametrize("head", [-1, 1])
+def test_a_bolt_across_comes_out_by_its_head_and_takes_along_what_tells_no_side(head):
+    unit = load_unit("tarnbeck-b5")
+    rails = dict(axis="rail-third-fourth", part="inner-fork-pins", kind="rod")
+    pins = [{"id": f"inner-fork-pin-{which}", "form": "pin", "from mm": (z, -12), "to mm": (z, 12),
+             "diameter mm": 5, **rails} for which, z in (("first", 42), ("third", 83))]  # fmt: skip
+    screw = bolt("fork-screw", "inner-fork-pins", "rail-third-fourth",
+                 (60, head * 12), (60, -head * 12))  # fmt: skip
+    found = ways_of(exploded(with_solids(unit, *pins, screw), "gear-train"), "inner-fork-pins")
+    assert set(found.values()) == {("outside", head)} and len(found) == 3
+
+
+def test_bolts_across_from_both_sides_come_out_on_both():
+    unit = load_unit("tarnbeck-b5")
+    pairs = [bolt(f"screw-{name}", "inner-fork-pins", "rail-third-fourth",
+                  (60 + 9 * side, side * 12), (60 + 9 * side, -side * 12))
+             for name, side in (("above", -1), ("below", 1))]  # fmt: skip
+    shown = exploded(with_solids(unit, *pairs), "gear-train")
+    found = ways_of(shown, "inner-fork-pins")
+    assert found["screw-above"] == ("outside", -1) and found["screw-below"] == ("outside", 1)
+    words = exploded_picture(with_solids(unit, *pairs), "gear-train").words
+    assert words.count(unit.part_by_id["inner-fork-pins"].name) == 1
+
+
+def test_seals_on_both_sides_go_each_the_way_that_its_solid_says():
+    unit = load_unit("tarnbeck-b5")
+    other = {"id": "other-seal", "part": "left-drive-seal", "kind": "ring", "form": "seal",
+             "axis": "differential", "z mm": (78.5, 86.5), "lip": "front", "way": "rear"}  # fmt: skip
+    shown = exploded(with_solids(unit, other))
+    assert ways_of(shown, "left-drive-seal") == {
+        "left-drive-seal": ("front", -1),
+        "other-seal": ("rear", 1),
+    }
 
 
 def places(svg, solid):

@@ -329,5 +329,5 @@ def _told(unit: Unit, mover: Mover, number: dict[str, int]) -> str:
 
 def _words(unit: Unit, shown: Exploded, number: dict[str, int]) -> str:
     """What goes in after what, and from where."""
-    told = [_told(unit, mover, number) for mover in shown.movers]
+    told = dict.fromkeys(_told(unit, mover, number) for mover in shown.movers)
     return f"In the order in which they go in: {'; '.join(told)}."

@@ -20,6 +20,7 @@ from twoshaft.models.shape import (
     Role,
     Section,
     ViewSection,
+    by_way,
     joint,
     open_side,
     section_of,
@@ -229,14 +230,15 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         lit = [one for one in placed.view.drawn if one.solid.part in step.parts]
         if not lit:
             continue
-        ways = dict.fromkeys((one.solid.way or step.way) if step.way else None for one in lit)
-        for way in ways:
-            some = [one for one in lit if not step.way or (one.solid.way or step.way) == way]
-            marks.append(_arrow(placed, _around(some), way, step.leaves, open_side(unit, some)))
-        if "outside" in ways:  # its arrow may lie over the view's name, which stays to be read
+        ways = by_way(lit, step.way) if step.way else {(None, 0): lit}
+        for (way, told), some in ways.items():
+            side = open_side(unit, some) or told
+            marks.append(_arrow(placed, _around(some), way, step.leaves, side))
+        if any(way == "outside" for way, _ in ways):  # its arrow may lie over the view's name, which stays to be read
             marks.append(view_name(placed, *placed.view.bounds[:2], picture.width))
         if not labelled:
-            marks.append(_label(placed, _around(lit), next(iter(ways)), _label_words(unit, shown)))
+            first = next(way for way, _ in ways)
+            marks.append(_label(placed, _around(lit), first, _label_words(unit, shown)))
             labelled = True
     return "".join(marks)
 

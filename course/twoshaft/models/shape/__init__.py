@@ -54,6 +54,7 @@ from twoshaft.models.shape.state import (
     step_parts,
     step_shown,
 )
+from twoshaft.models.shape.ways_out import by_way
 from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witnessed
 
 __all__ = [
@@ -76,6 +77,7 @@ __all__ = [
     "bodies_of",
     "build_shown",
     "built_how",
+    "by_way",
     "centre_distance",
     "draft",
     "exploded",

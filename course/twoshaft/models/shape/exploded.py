@@ -1,7 +1,8 @@
 """A unit, or a stage of its build, taken apart along the ways in: how far each part moves.
 
 Parts are placed in the order in which they are fitted, each outside all that was placed before it
-on its way; so on the way together none passes through another that is there already.
+on its way; so on the way together none passes through another that is there already. A part whose
+solids have ways of their own (``ways_out.py``) moves as several.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from twoshaft.models.shape.halves import open_side
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.section import Drawn, section_of
 from twoshaft.models.shape.state import fitted_after, on_the_bench, step_shown
+from twoshaft.models.shape.ways_out import by_way
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.order import OperationKind
 from twoshaft.units.unit import Unit
@@ -161,6 +163,7 @@ class _Node:
     fitted: _Fitted
     way: str
     solids: list[Seen]
+    side: int = 0  # -1 up, 1 down, 0 where its solids do not tell
     parent: _Node | None = None
     own: dict[str, Shift] = field(default_factory=dict)
     at: dict[str, Shift] = field(default_factory=dict)  # where it stands in its base's frame
@@ -246,11 +249,10 @@ class _Layout:
             members = [one for one in self.chosen if one.base == item.part]
             own = self._solids([item.part])
             on_it = self._frame(members, [(v, d.bounds) for v, d in own]) if members else []
-            ways: dict[str, list[Seen]] = {}
-            for view, one in own:
-                ways.setdefault(one.solid.way or item.way, []).append((view, one))
-            for k, (way, solids) in enumerate(ways.items()):
-                node = _Node(item, way, solids)
+            seen = {one.solid.id: view for view, one in own}
+            ways = by_way([one for _, one in own], item.way)
+            for k, ((way, side), solids) in enumerate(ways.items()):
+                node = _Node(item, way, [(seen[one.solid.id], one) for one in solids], side)
                 if k == 0:
                     node.solids += self._solids(item.riders)
                     node.members = on_it
@@ -278,7 +280,8 @@ class _Layout:
             for view in dict.fromkeys(view for view, _ in node.solids):
                 away = _outwards([b for v, b in moving if v == view],
                                  [b for v, b in taken if v == view],
-                                 open_side(self.unit, (one for _, one in node.solids)))  # fmt: skip
+                                 open_side(self.unit, (one for _, one in node.solids))
+                                 or node.side)  # fmt: skip
                 node.own[view] = (0.0, away)
         else:
             seen = [view for view, _ in node.solids]

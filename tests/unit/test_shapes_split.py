@@ -30,6 +30,7 @@ from twoshaft.models.shape.frames import frames
 from twoshaft.models.shape.halves import joint, out_of_joint
 from twoshaft.models.shape.lowering import lowered_onto
 from twoshaft.models.shape.pieces import PRESSED_MM
+from twoshaft.models.shape.placed import convex_bodies
 from twoshaft.models.shape.shells import shell_pieces
 from twoshaft.plots.unit_section import step_marks, unit_figure
 from twoshaft.units import load_unit
@@ -148,6 +149,51 @@ def test_nothing_goes_into_a_closed_case(unit):
     met = in_the_way(unit, "lower-input", [*TRAIN, "lower-output", "set-top-half"])
     assert {one.other.solid.id for one in met} == {"top-half"}
     assert in_the_way(unit, "fit-detents", [*TRAIN, "set-top-half"]) == ()
+
+
+@pytest.mark.parametrize(
+    ("step", "there", "met"),
+    [
+        # slabs: pads of forks, roof of the upper half, cover
+        ("set-forks", ["set-top-half"], {("fork-reverse", "top-walls-front"),
+                                         ("fork-low-below", "top-half")}),
+        ("fit-idler", ["set-forks"], {("idler-shaft", "fork-reverse-pad")}),
+        # pins, springs and plugs
+        ("drop-interlocks", ["set-top-half"], {("interlock-front", "top-walls-front")}),
+        ("drop-interlocks", ["set-forks"], set()),
+        ("fit-detents", ["set-top-half", "slide-rails"], set()),  # through the holes of the roof
+        ("fit-plunger", ["set-top-half"], set()),
+        ("fit-plunger", ["set-top-half", "fit-top-cover"], {("plunger", "cover-rear"),
+                                                            ("plunger-spring", "cover-rear")}),
+        ("set-top-half", ["fit-detents"], {("top-roof", "detent-plug")}),
+        # bolts have their holes in the walls, whichever half they are in
+        ("bolt-forks", ["set-forks", "slide-rails"], set()),
+        ("tighten-case-bolts", ["set-top-half"], set()),
+        ("fill-oil", ["set-top-half", "fit-top-cover"], set()),
+    ],
+)  # fmt: skip
+def test_slabs_rods_and_springs_are_judged_on_their_way_into_a_half(unit, step, there, met):
+    found = {(one.one.solid.id, one.other.solid.id)
+             for one in in_the_way(unit, step, [*TRAIN, *there])}  # fmt: skip
+    assert found >= met and bool(found) == bool(met)
+
+
+def test_a_fork_that_is_not_tilted_does_not_go_round_its_sleeve(unit):
+    entries = unit.shapes.model_dump(by_alias=True, exclude_unset=True)
+    for step in entries["steps"]:
+        step.pop("passes mm", None)
+    stiff = unit.with_sections(shapes=Shapes.model_validate(entries))
+    before = [*TRAIN, "fit-hub-low", "lower-output"]
+    assert in_the_way(unit, "set-forks", before) == ()
+    met = in_the_way(stiff, "set-forks", before)
+    assert {one.other.solid.id for one in met} == {"low-sleeve"}
+
+
+def test_what_is_seen_behind_the_section_has_no_known_place_and_stops_nothing(unit):
+    assert convex_bodies(unit)["idler-yoke"] == ()
+    cut = changed(unit, idler_yoke={"uncut": False})
+    met = in_the_way(cut, "set-forks", [*TRAIN, "fit-idler"])
+    assert ("fork-reverse-pad", "idler-yoke") in {(m.one.solid.id, m.other.solid.id) for m in met}
 
 
 @pytest.mark.slow

@@ -234,7 +234,8 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         for (way, told), some in ways.items():
             side = open_side(unit, some) or told
             marks.append(_arrow(placed, _around(some), way, step.leaves, side))
-        if any(way == "outside" for way, _ in ways):  # its arrow may lie over the view's name, which stays to be read
+        if any(way == "outside" for way, _ in ways):
+            # its arrow may lie over the view's name, which stays to be read
             marks.append(view_name(placed, *placed.view.bounds[:2], picture.width))
         if not labelled:
             first = next(way for way, _ in ways)

@@ -3,7 +3,7 @@
 import pytest
 
 from twoshaft.models.audit import audit_shapes
-from twoshaft.models.shape import overlaps
+from twoshaft.models.shape import overlaps, section_of
 from twoshaft.models.shape.meeting import met_in_space
 from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
@@ -118,6 +118,24 @@ def test_what_is_round_is_held_against_the_metal_of_a_case(five, outer, met):
     ring = {"part": "magnet", "kind": "turned", "axis": "differential",
             "outside mm": [[63, outer], [68, outer]], "inside mm": [[63, 20], [68, 20]]}  # fmt: skip
     assert pairs(changed(five, solids={"new-ring": ring})) == met
+
+
+@pytest.mark.parametrize(("outer", "met"), [(29, set()), (34, {("main-case", "new-ring")})])
+def test_a_room_round_an_axis_of_another_view_is_in_space_alone(five, outer, met):
+    case = next(one for one in five.shapes.solids if one.id == "main-case")
+    assert {room.axis for room in case.rooms} > {"rail-fifth-reverse"}
+    less = changed(five, solids={"main-case": {"rooms": [
+        room.model_dump(by_alias=True) for room in case.rooms if "rail" not in room.axis
+    ]}})  # fmt: skip
+    drawn = [
+        next(d.pieces for d in section_of(unit).views[0].drawn if d.solid.id == "main-case")
+        for unit in (five, less)
+    ]
+    assert drawn[0] == drawn[1]
+    ring = {"part": "magnet", "kind": "turned", "axis": "rail-fifth-reverse",
+            "outside mm": [[60, outer], [62, outer]], "inside mm": [[60, 27], [62, 27]]}  # fmt: skip
+    found = {one for one in pairs(changed(five, solids={"new-ring": ring})) if "main-case" in one}
+    assert found == met
 
 
 def test_a_unit_without_shapes_is_judged_by_its_schematic(five):

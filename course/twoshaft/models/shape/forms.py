@@ -26,6 +26,7 @@ from twoshaft.models.shape.pieces import (
     ring_pieces,
     turned_pieces,
 )
+from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.models.shape.shells import shell_pieces
 from twoshaft.models.shape.typical import head_height, head_width
 from twoshaft.units.sections.bearings import BallBearing, TaperBearing
@@ -231,7 +232,8 @@ def _slab(unit: Unit, solid: Slab, heights: Mapping[str, float]) -> list[Piece]:
 
 
 def _shell(unit: Unit, solid: Shell, heights: Mapping[str, float]) -> list[Piece]:
-    return shell_pieces(solid, heights)
+    view = next(one for one in shapes_of(unit).views if solid.axis in one.axes)
+    return shell_pieces(solid, heights, view.axes)
 
 
 def _along(start: Point, end: Point, axis: float) -> Callable[[float, float], Point]:

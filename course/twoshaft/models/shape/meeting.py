@@ -134,12 +134,12 @@ def _in_cases(unit: Unit, drawn: Sequence[Drawn]) -> Iterator[MetInSpace]:
 
 
 def _metal(unit: Unit, case: str) -> list[tuple[float, float, Any]]:
-    """Slices of a case: front and rear end, and the area, its skin taken in."""
+    """Slices of a case: front and rear end, and the area."""
     from shapely import Polygon, prepare
 
     slices = []
     for body in bodies_of(unit)[case]:
-        area = Polygon(body["outline"], body["holes"]).buffer(-PRESSED_MM)
+        area = Polygon(body["outline"], body["holes"])
         prepare(area)
         slices.append((*body["z"], area))
     return slices
@@ -148,12 +148,13 @@ def _metal(unit: Unit, case: str) -> list[tuple[float, float, Any]]:
 def _in_metal(metal: list[tuple[float, float, Any]], one: Along) -> float | None:
     from shapely import Point
 
+    skin = 2 * PRESSED_MM  # its own and that of the case
     for z0, z1, inner, outer in one.reach:
-        if outer - inner <= 2 * PRESSED_MM:
+        if outer - inner <= 2 * skin:
             continue
-        ring: Any = Point(one.at).buffer(outer - PRESSED_MM)
+        ring: Any = Point(one.at).buffer(outer - skin)
         if inner:
-            ring = ring.difference(Point(one.at).buffer(inner + PRESSED_MM))
+            ring = ring.difference(Point(one.at).buffer(inner + skin))
         for w0, w1, area in metal:
             low, high = max(z0, w0), min(z1, w1)
             if high - low > 2 * PRESSED_MM and area.intersects(ring):

@@ -5,7 +5,7 @@ Of a case that is split along its shafts, each half keeps what lies on its side 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from typing import Any
 
 from twoshaft.models.shape.pieces import Outline, Piece, Role
@@ -15,14 +15,18 @@ from twoshaft.units.sections.shapes import Shell
 _FAR_MM = 5000.0
 
 
-def shell_pieces(shell: Shell, heights: Mapping[str, float]) -> list[Piece]:
+def shell_pieces(
+    shell: Shell, heights: Mapping[str, float], seen: Collection[str] | None = None
+) -> list[Piece]:
     """What is cut of a shell, in the section through all its axes.
 
     Parameters
     ----------
     shell : Shell
     heights : mapping of str to float
-        How far below the first axis of the view each axis lies [mm].
+        How far below the first axis of its view each axis lies [mm].
+    seen : collection of str, optional
+        The axes of the view, by default all; rooms and bosses on others are in space alone.
 
     Examples
     --------
@@ -33,12 +37,13 @@ def shell_pieces(shell: Shell, heights: Mapping[str, float]) -> list[Piece]:
     """
     from shapely import box, union_all
 
-    wall = shell.wall_mm or WALL_MM
+    wall, seen = shell.wall_mm or WALL_MM, heights if seen is None else seen
     rooms = union_all(
         [
             box(room.z_mm[0], heights[room.axis] - room.radius_mm,
                 room.z_mm[1], heights[room.axis] + room.radius_mm)
             for room in shell.rooms
+            if room.axis in seen
         ]
     )  # fmt: skip
     metal = rooms.buffer(wall, join_style="mitre").difference(rooms)
@@ -46,10 +51,11 @@ def shell_pieces(shell: Shell, heights: Mapping[str, float]) -> list[Piece]:
         rim = rooms.buffer(wall + flange.reach_mm, join_style="mitre").difference(rooms)
         metal = metal.union(rim.intersection(_slice(*flange.z_mm)))
     metal = metal.intersection(_slice(*shell.z_mm))
-    for boss in shell.bosses:
+    bosses = [boss for boss in shell.bosses if boss.axis in seen]
+    for boss in bosses:
         if boss.outside_mm is not None:
             metal = metal.union(_block(boss.z_mm, heights[boss.axis], boss.outside_mm))
-    for boss in shell.bosses:
+    for boss in bosses:
         if boss.bore_mm is not None:
             metal = metal.difference(_block(boss.z_mm, heights[boss.axis], boss.bore_mm))
     if shell.half is not None:

@@ -229,7 +229,7 @@ class Shell(Solid):
     kind: Literal["shell"]
     """shell, for what is hollow and cast."""
     rooms: tuple[Room, ...] = Field(min_length=1)
-    """The rooms inside, each round an axis."""
+    """The rooms inside, each round an axis; one on an axis of another section is in space alone."""
     z_mm: Span
     """Its own front and rear end; what of the walls lies beyond is another's [mm]."""
     wall_mm: Size | None = None
@@ -311,7 +311,7 @@ class Step(Section):
     on: Id | None = None
     """The part that they are fitted to while that one is off the unit."""
     passes_mm: float = Field(default=0.0, ge=0, le=50)
-    """By how much they give way to what they pass, as an opened ring or a tilted shaft [mm]."""
+    """By how much they give way to what they pass: an opened ring, a tilted shaft or fork [mm]."""
     at: Ids = ()
     """The parts at which it is done, where it fits none."""
     unseen: Text | None = None

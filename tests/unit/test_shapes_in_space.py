@@ -9,6 +9,7 @@ from twoshaft.readings import whole_units
 from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import Shapes
 
+pytestmark = pytest.mark.slow
 RAILS_IN_GEARS = {
     "rail-first-second": {"distance mm": 92, "angle deg": 205},
     "rail-third-fourth": {"angle deg": 295},
@@ -86,6 +87,9 @@ def beside_output(unit, distance, **solid):
         ({"axis": "output", "from mm": [28, 40], "to mm": [28, 60]}, None),
         ({"axis": "input", "from mm": [28, 40], "to mm": [28, 60]}, None),
         ({"axis": "input", "from mm": [22, 40], "to mm": [33, 40]}, None),
+        # but not beyond a fold of its plane
+        ({"axis": "differential", "from mm": [83, -200], "to mm": [83, -170]}, "input-sleeve"),
+        ({"axis": "differential", "from mm": [68, -200], "to mm": [68, -170]}, None),
     ],
 )
 def test_a_rod_that_another_view_shows_is_judged_in_space(five, solid, met):

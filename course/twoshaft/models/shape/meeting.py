@@ -12,9 +12,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import Any
 
+from twoshaft.models.shape.axes import axis_places
 from twoshaft.models.shape.convex import meet
 from twoshaft.models.shape.frames import frames
 from twoshaft.models.shape.pieces import PRESSED_MM
@@ -32,6 +33,8 @@ from twoshaft.units.kept import kept
 from twoshaft.units.sections.geartrain import Mesh
 from twoshaft.units.sections.shapes import GearSolid, Rod, Shell
 from twoshaft.units.unit import Unit
+
+_STRAIGHT_MM = 0.01  # by so much a folded plane may be longer than a straight one
 
 
 @dataclass(frozen=True)
@@ -163,17 +166,24 @@ def _in_metal(metal: list[tuple[float, float, Any]], one: Along) -> float | None
 
 
 def _in_one_plane(unit: Unit, one: Drawn, other: Drawn) -> bool:
-    """Whether their section shows how two solids lie: on one axis, or a rod beside the next one."""
+    """Whether their section shows how two solids lie.
+
+    It does on one axis, and between a rod and what lies on another axis as long as the plane is
+    not folded between the two.
+    """
     a, b = one.solid, other.solid
     if a.axis == b.axis:
         return True
-    row = next(({id: k for k, (id, _) in enumerate(view.axes)} for view in section_of(unit).views
-                if a.axis in dict(view.axes)), {})  # fmt: skip
-    if b.axis not in row:
+    if not isinstance(a, Rod) and not isinstance(b, Rod):
         return False
-    rods = [s for s in (a, b) if isinstance(s, Rod)]
-    across = any(rod.from_mm[1] != rod.to_mm[1] for rod in rods)
-    return across or (bool(rods) and abs(row[a.axis] - row[b.axis]) == 1)
+    axes = next(view.axes for view in shapes_of(unit).views if a.axis in view.axes)
+    if b.axis not in axes:
+        return False
+    low, high = sorted((axes.index(a.axis), axes.index(b.axis)))
+    places = axis_places(unit, shapes_of(unit))
+    along = [places[axis] for axis in axes[low : high + 1]]
+    folds = sum(math.dist(*step) for step in pairwise(along)) - math.dist(along[0], along[-1])
+    return folds < _STRAIGHT_MM
 
 
 def _met(unit: Unit, one: Drawn, other: Drawn) -> float | None:

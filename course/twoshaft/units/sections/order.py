@@ -18,6 +18,8 @@ from pydantic import (
     model_validator,
 )
 
+from twoshaft.units.sections.tool_forms import ToolForm, typical_form
+
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
 Text = Annotated[str, StringConstraints(min_length=3, strip_whitespace=True)]
 
@@ -93,6 +95,13 @@ class Tool(Section):
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """What the workshop calls it."""
+    form: ToolForm | None = None
+    """What it looks like at the bench; left out, a word of its name says it, as dial or press."""
+
+    @property
+    def looks(self) -> ToolForm:
+        """Its form, or the one that its name usually stands for."""
+        return self.form or typical_form(self.name)
 
 
 class Consumable(Section):

@@ -314,6 +314,8 @@ class Step(Section):
     """By how much they give way to what they pass: an opened ring, a tilted shaft or fork [mm]."""
     at: Ids = ()
     """The parts at which it is done, where it fits none."""
+    reads: Literal["along", "across"] = "along"
+    """How the tip of a gauge stands: along the axis (play, depth) or across it (run-out)."""
     unseen: Text | None = None
     """Why the section shows nothing of it."""
 

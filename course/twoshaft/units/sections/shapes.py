@@ -13,6 +13,7 @@ from typing import Annotated, Literal
 
 from pydantic import AfterValidator, Field, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Ids, Section, Text
 
 MOST_SOLIDS = 600
@@ -316,8 +317,16 @@ class Step(Section):
     """The parts at which it is done, where it fits none."""
     reads: Literal["along", "across"] = "along"
     """How the tip of a gauge stands: along the axis (play, depth) or across it (run-out)."""
+    between: Ids = ()
+    """The two solids between which a feeler goes, where these are not a part and its neighbour."""
     unseen: Text | None = None
     """Why the section shows nothing of it."""
+
+    @model_validator(mode="after")
+    def _two_sides(self) -> Step:
+        if self.between and len(self.between) != 2:
+            raise ValueError("a feeler goes between two solids; name two under between")
+        return self
 
 
 class WrongLook(Section):
@@ -398,6 +407,18 @@ class Shapes(Section):
             missing = named - set(shown)
             if missing:
                 raise ValueError(f"solid {solid.id} lies on {min(missing)}, an axis in no view")
+        return self
+
+    @model_validator(mode="after")
+    def _gaps_known(self) -> Shapes:
+        solids = {solid.id for solid in self.solids}
+        for step in self.steps:
+            for id in step.between:
+                if id not in solids:
+                    raise ValueError(
+                        f"step {step.id} names {id} under between, which is no solid; "
+                        f"{meant(id, solids)}"
+                    )
         return self
 
     @model_validator(mode="after")

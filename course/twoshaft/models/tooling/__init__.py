@@ -1,0 +1,11 @@
+"""Tools at the bench: where each stands at the unit, and through which ring a driver's force goes.
+
+No drawing in here: ``plots/bench_tools.py`` draws what this gives.
+"""
+
+from __future__ import annotations
+
+from twoshaft.models.tooling.pressed import PressedBearing, pressed_bearings
+from twoshaft.models.tooling.standing import ToolStands, Touch, tools_standing
+
+__all__ = ["PressedBearing", "ToolStands", "Touch", "pressed_bearings", "tools_standing"]

@@ -31,7 +31,7 @@ class PressedBearing:
     --------
     >>> one, = pressed_bearings(unit, ["fit-input-front-bearing"])
     >>> one.part, one.elements, f"{one.most_force:.1f}"
-    ('input-front-bearing', 'balls', '8.7 kilonewton')
+    ('input-front-bearing', 'rollers', '2.5 kilonewton')
     """
 
     press: Pressed

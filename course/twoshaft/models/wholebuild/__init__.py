@@ -41,6 +41,7 @@ from twoshaft.models.wholebuild.decisions import (
     decisions_from,
     values_of,
 )
+from twoshaft.models.wholebuild.drivers import RINGS, DriverResult
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.films import FilmResult
 from twoshaft.models.wholebuild.job import Job
@@ -61,6 +62,7 @@ __all__ = [
     "CheckResult",
     "Decision",
     "Do",
+    "DriverResult",
     "Fault",
     "FieldSpec",
     "FilmResult",
@@ -68,6 +70,7 @@ __all__ = [
     "JointResult",
     "Line",
     "ProofResult",
+    "RINGS",
     "Record",
     "ShimResult",
     "TakeOut",

@@ -1,7 +1,7 @@
 """What a unit asks its builder to decide, step by step, and the answer fields that hold it.
 
-Nothing is listed by hand: a way round is asked where an operation names wrong ways, a shim where a
-support has its final operation, wrench, setting and state of the threads where a group of fasteners
+Nothing is listed by hand: a way round is asked where an operation names wrong ways, the ring on which
+a driver bears where a whole bearing is pressed in cold, a shim where a support has its final operation, wrench, setting and state of the threads where a group of fasteners
 is tightened (pattern and rounds where it holds down a flange), a film where a face is coated, the
 proof where a check of the lockout is made, and what to do next where a check of the finished unit
 is made.
@@ -15,6 +15,7 @@ from typing import Any
 
 from twoshaft.models import joint
 from twoshaft.models.shift import gate_plan, hand_moves, stopped_also
+from twoshaft.models.tooling import pressed_bearings
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.faults import FinalCheck
@@ -48,6 +49,12 @@ THREADS = {
 """What is done about threads of which it is told how they are found."""
 TREATED = {"as-delivered": NEW, "oiled": OILED, "locker": LOCKED}
 """What brings threads into a state of the kind."""
+DRIVERS = {
+    "inner": "On the inner ring",
+    "outer": "On the outer ring",
+    "both": "On both rings",
+}
+"""Where a driver can bear on a whole bearing."""
 MOST_ROUNDS = 4
 PROOF_MOVES = 10
 
@@ -93,7 +100,7 @@ class Ask:
     id : str
         As ``shim-differential`` or ``way-fit-lockout``.
     kind : str
-        ``way``, ``shim``, ``joint``, ``film``, ``proof`` or ``check``.
+        ``way``, ``driver``, ``shim``, ``joint``, ``film``, ``proof`` or ``check``.
     step : str
         The step at which it is taken.
     about : str
@@ -140,7 +147,7 @@ def asks_of(job: Job) -> tuple[Ask, ...]:
     >>> {ask.kind for ask in asks_of(Job.of(unit, {"asked": ["shim-differential"]}))}
     {'shim'}
     >>> len(asks_of(Job.of(unit)))
-    49
+    50
     """
     every = every_ask(job)
     return every if job.asked is None else tuple(ask for ask in every if ask.id in job.asked)
@@ -155,11 +162,12 @@ def every_ask(job: Job) -> tuple[Ask, ...]:
     >>> from twoshaft.models.wholebuild import Job
     >>> job = Job.of(unit, {"asked": ["shim-differential"]})
     >>> len(asks_of(job)), len(every_ask(job))
-    (1, 49)
+    (1, 50)
     """
     place = {step: k for k, step in enumerate(job.task.steps)}
-    rank = ("way", "shim", "film", "joint", "proof", "check")
-    found = [*_ways(job), *_shims(job), *_films(job), *_joints(job), *_proofs(job), *_checks(job)]
+    rank = ("way", "driver", "shim", "film", "joint", "proof", "check")
+    each = (_ways, _drivers, _shims, _films, _joints, _proofs, _checks)
+    found = [ask for asks in each for ask in asks(job)]
     return tuple(sorted(found, key=lambda ask: (place[ask.step], rank.index(ask.kind))))
 
 
@@ -365,6 +373,19 @@ def _ways(job: Job) -> Iterator[Ask]:
             name = f"way-{operation}"
             spec = FieldSpec(name, "choice", prompt, {"options": options}, together)
             yield Ask(spec.name, "way", step, operation, entry.name, (spec,))
+
+
+def _drivers(job: Job) -> Iterator[Ask]:
+    for step, members in job.members.items():
+        for operation in members:
+            if not pressed_bearings(job.unit, [operation]):
+                continue
+            name = job.unit.operation_by_id[operation].name
+            spec = FieldSpec(
+                f"driver-{operation}", "choice", f"{name}: where does the driver bear?",
+                {"options": [list(pair) for pair in DRIVERS.items()]},
+            )  # fmt: skip
+            yield Ask(spec.name, "driver", step, operation, name, (spec,))
 
 
 def _shims(job: Job) -> Iterator[Ask]:

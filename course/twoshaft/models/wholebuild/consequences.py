@@ -22,6 +22,7 @@ from twoshaft.models.wholebuild.checking import (
     standing,
 )
 from twoshaft.models.wholebuild.decisions import Decision, Do, Taken, Walk, walk
+from twoshaft.models.wholebuild.drivers import DriverResult, judge_driver
 from twoshaft.models.wholebuild.faults import Fault, sentence
 from twoshaft.models.wholebuild.films import FilmResult
 from twoshaft.models.wholebuild.job import Job
@@ -48,7 +49,7 @@ class Record:
         The bench as it stands (``models.order.snapshot``).
     taken : tuple of Taken
         What was taken out again.
-    shims, joints, films, ways, proofs, checks : tuple
+    shims, joints, films, ways, drivers, proofs, checks : tuple
         Results of the decisions on steps that stand.
     shown : tuple of (FinalCheck, Outcome)
         What every check of the faults section shows on the finished unit; empty while it goes on.
@@ -79,6 +80,7 @@ class Record:
     joints: tuple[JointResult, ...]
     films: tuple[FilmResult, ...]
     ways: tuple[WayResult, ...]
+    drivers: tuple[DriverResult, ...]
     proofs: tuple[ProofResult, ...]
     checks: tuple[CheckResult, ...]
     shown: tuple[tuple[FinalCheck, Outcome], ...]
@@ -123,7 +125,7 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
     now = standing(job, walked.doings)
     played = replay(job.task, _submitted(job, decisions, walked)) if over else None
     bench = snapshot(job.task, steps)
-    ways, proofs, checks, faults = [], [], [], []
+    ways, drivers, proofs, checks, faults = [], [], [], [], []
     for ask in asks_of(job):
         if ask.step not in now.doings:
             continue
@@ -133,6 +135,9 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
         if ask.kind == "way" and ask.about in now.ways:
             ways.append(judge_way(job, ask, now.ways[ask.about], steps))
             faults.append(ways[-1].fault(job))
+        elif ask.kind == "driver":
+            driver = judge_driver(job, ask, now.values[ask.step], steps)
+            drivers += [driver] if driver is not None else []
         elif ask.kind in ("proof", "check"):
             then = _as_it_stood(job, decisions, ask.step)
             if ask.kind == "check":
@@ -141,6 +146,8 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
             elif proof := judge_proof(job, ask, then):
                 proofs.append(proof)
                 faults += proof.faults
+    dented = [one.fault(job) for one in drivers if one.dented]
+    faults += dented
     faults += [fault for one in now.shims.values() for fault in one.faults]
     faults += [fault for one in now.joints.values() for fault in one.faults]
     faults += [fault for one in now.films.values() for fault in one.faults]
@@ -150,6 +157,7 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
     faults.sort(key=lambda fault: place.get(fault.step, len(place)))
     extra = 0.0 if played is None else played.minutes_extra
     lost = [part for one in walked.taken for part in one.parts]
+    lost += [part for fault in dented for part in fault.parts]
     lost += bench.parts_lost if played is None else played.parts_lost
     return Record(
         job=job,
@@ -163,6 +171,7 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
         joints=tuple(now.joints.values()),
         films=tuple(now.films.values()),
         ways=tuple(ways),
+        drivers=tuple(drivers),
         proofs=tuple(proofs),
         checks=tuple(checks),
         shown=_final(job, now) if over else (),

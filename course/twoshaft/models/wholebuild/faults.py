@@ -13,8 +13,8 @@ class Fault:
     ----------
     kind : str
         Of the order: ``blocked``, ``buried``, ``harmed``, ``blinded``, ``late``, ``missing``,
-        ``repeated``, ``foreign``. Of a decision: ``undecided``, ``way``, ``shim``, ``tool``,
-        ``torque``, ``state``, ``loose``, ``overstressed``, ``stripped``, ``uneven``, ``locked``,
+        ``repeated``, ``foreign``. Of a decision: ``undecided``, ``way``, ``driver``, ``shim``,
+        ``tool``, ``torque``, ``state``, ``loose``, ``overstressed``, ``stripped``, ``uneven``, ``locked``,
         ``leak``, ``lump``, ``flooded``, ``proof``, ``passed-over``, ``false-alarm``. Of the
         parts: ``lockout``.
     step : str or None

@@ -30,7 +30,7 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
     dict
         ``unit``, ``college``, ``invented`` (texts), ``done`` and ``steps`` (counts), ``minutes``
         [min], and lists of ``[what, value]``: ``readings``, ``shims``, ``torques``, ``films``,
-        ``ways``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``, ``taken_out``; under
+        ``ways``, ``drivers``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``, ``taken_out``; under
         ``order`` the steps in turn, under ``signatures`` what is left blank for names and dates.
 
     Examples
@@ -44,9 +44,13 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
     decisions = tuple(decisions)
     walked, task, unit = walk(job, decisions), job.task, job.unit
     rows: dict[str, list[list[str]]] = {
-        key: [] for key in ("readings", "shims", "torques", "films", "ways", "proofs", "verdicts")
+        key: []
+        for key in (
+            *("readings", "shims", "torques", "films", "ways", "drivers", "proofs", "verdicts"),
+        )
     }
     into = {"shim": "shims", "joint": "torques", "film": "films", "way": "ways"}
+    into["driver"] = "drivers"
     into |= {"proof": "proofs", "check": "verdicts"}
     done = list(walked.doings)
     for k, step in enumerate(done):

@@ -5,7 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.models import joint, shim
+from twoshaft.models.fit import BOTH
 from twoshaft.models.shift import lockout_moves
+from twoshaft.models.tooling import pressed_bearings
 from twoshaft.models.wholebuild.asks import (
     LEFT,
     MOST_ROUNDS,
@@ -45,6 +47,7 @@ def right_choice(job: Job, ask: Ask) -> dict[str, Any]:
     """
     return {
         "way": _right_way,
+        "driver": _right_driver,
         "shim": _right_shim,
         "joint": _right_joint,
         "film": _right_film,
@@ -54,6 +57,11 @@ def right_choice(job: Job, ask: Ask) -> dict[str, Any]:
 
 def _right_way(job: Job, ask: Ask) -> dict[str, Any]:
     return {ask.id: next(key for key, way in ways_of(job, ask.about).items() if way is None)}
+
+
+def _right_driver(job: Job, ask: Ask) -> dict[str, Any]:
+    (bearing, *_) = pressed_bearings(job.unit, [ask.about])
+    return {ask.id: "both" if bearing.tight == BOTH else next(iter(bearing.tight)).value}
 
 
 def _right_shim(job: Job, ask: Ask) -> dict[str, Any]:

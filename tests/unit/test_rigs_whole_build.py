@@ -365,8 +365,8 @@ def test_the_wrench_stands_at_its_bolts_as_it_was_set_and_tells_no_more(job, she
 @pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-c4", "tarnbeck-k6"])
 def test_every_gauge_of_a_reading_has_a_form(name):
     unit = load_unit(name)
-    names = {tool.id: tool.name for tool in unit.tools}
+    forms = {tool.id: tool.looks for tool in unit.tools}
     readings = [o for o in unit.operations if o.kind.value == "measure" and o.tools]
     assert readings
     for one in readings:
-        assert any(tool_outline(names[tool]) for tool in one.tools), one.id
+        assert any(tool_outline(forms[tool]) for tool in one.tools), one.id

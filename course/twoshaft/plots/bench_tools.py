@@ -1,62 +1,83 @@
-"""Tools of the bench as they look in the hand and where they stand: simple outlines, not to scale.
+"""Tools of the bench: as they look in the hand, and as they stand at the unit.
 
-What a tool looks like, its name says (a dial, a depth gauge, a driver ...); of one whose name tells
-none of these nothing is drawn.
+In the hand they are simple outlines, not to scale. At the unit they stand where the section says
+(``models.tooling``); of a tool that it shows no place for, the outline stands at the part.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from html import escape
+
+from twoshaft.models.tooling import ToolStands
+from twoshaft.plots.unit_section import Placed
+from twoshaft.units.sections.tool_forms import ToolForm
 
 SIDE_PX = 96.0
 TIP_PX = (48.0, 94.0)
 """Where a tool meets what it stands on."""
 
+_OVER_MM = (20.0, 14.0)  # how far beyond its view a tool is drawn, along z and across
+_FACE_MM = 13.0  # radius of a dial
+
 _ROD = '<path class="tsu-whole" d="M44 {0}H52V{1}H44Z"/>'
-_FORMS = (
-    (("dial",), '<circle class="tsu-whole" cx="48" cy="36" r="30"/><path class="tsu-coil" '
-     'd="M48 36L64 18M48 6V14M78 36H70M48 66V58M18 36H26"/><path class="tsu-whole" '
-     'd="M44 66H52V84L48 94L44 84Z"/>'),
-    (("depth",), _ROD.format(4, 94) + '<path class="tsu-whole" d="M12 52H84V66H12Z"/>'
-     '<path class="tsu-line" d="M52 12H58M52 20H56M52 28H58M52 36H56M52 44H58"/>'),
-    (("torque", "wrench"), '<path class="tsu-whole" d="M4 12L12 4L72 64L64 72Z"/>'
-     '<path class="tsu-whole" d="M2 14L14 2L34 22L22 34Z"/>'
-     '<circle class="tsu-whole" cx="68" cy="68" r="13"/><path class="tsu-whole" '
-     'd="M60 76L48 94L66 84Z"/>'),
-    (("driver", "sleeve", "installer"), _ROD.format(4, 62)
-     + '<path class="tsu-whole" d="M20 62H76V78H68V94H28V78H20Z"/>'),
-    (("punch",), '<path class="tsu-whole" d="M40 4H56V60L51 94H45L40 60Z"/>'),
-    (("scale", "cord"), '<path class="tsu-whole" d="M36 14H60V66H36Z"/><path class="tsu-coil" '
-     'd="M48 14V4M48 66V94M42 26H50M42 36H54M42 46H50"/>'),
-    (("feeler", "straightedge"), '<path class="tsu-whole" d="M4 82H92V94H4Z"/>'
-     '<path class="tsu-whole" d="M20 74L84 26L88 32L24 80Z"/><path class="tsu-line" '
-     'd="M20 74L78 16L84 22L26 76"/>'),
-    (("press",), '<path class="tsu-whole" d="M8 4H88V18H8Z"/>' + _ROD.format(18, 78)
-     + '<path class="tsu-whole" d="M30 78H66V94H30Z"/>'),
-    (("hammer", "mallet"), '<path class="tsu-whole" d="M8 66H60V94H8Z"/>'
-     '<path class="tsu-whole" d="M44 66L80 4L90 10L54 72Z"/>'),
-)  # fmt: skip
+_DRIVER = _ROD.format(4, 62) + '<path class="tsu-whole" d="M20 62H76V78H68V94H28V78H20Z"/>'
+_FORMS = {
+    ToolForm.DIAL: '<circle class="tsu-whole" cx="48" cy="36" r="30"/><path class="tsu-coil" '
+    'd="M48 36L64 18M48 6V14M78 36H70M48 66V58M18 36H26"/><path class="tsu-whole" '
+    'd="M44 66H52V84L48 94L44 84Z"/>',
+    ToolForm.DEPTH: _ROD.format(4, 94) + '<path class="tsu-whole" d="M12 52H84V66H12Z"/>'
+    '<path class="tsu-line" d="M52 12H58M52 20H56M52 28H58M52 36H56M52 44H58"/>',
+    ToolForm.WRENCH: '<path class="tsu-whole" d="M4 12L12 4L72 64L64 72Z"/>'
+    '<path class="tsu-whole" d="M2 14L14 2L34 22L22 34Z"/>'
+    '<circle class="tsu-whole" cx="68" cy="68" r="13"/><path class="tsu-whole" '
+    'd="M60 76L48 94L66 84Z"/>',
+    ToolForm.DRIVER: _DRIVER,
+    ToolForm.SLEEVE: '<path class="tsu-whole" d="M24 20H72V94H62V30H34V94H24Z"/>',
+    ToolForm.INSTALLER: _DRIVER + '<path class="tsu-line" d="M44 14L52 10M44 24L52 20M44 34L52 30'
+    'M44 44L52 40M44 54L52 50"/>',
+    ToolForm.PUNCH: '<path class="tsu-whole" d="M40 4H56V60L51 94H45L40 60Z"/>',
+    ToolForm.SCALE: '<path class="tsu-whole" d="M36 14H60V66H36Z"/><path class="tsu-coil" '
+    'd="M48 14V4M48 66V94M42 26H50M42 36H54M42 46H50"/>',
+    ToolForm.STRAIGHTEDGE: '<path class="tsu-whole" d="M4 74H92V94H4Z"/>',
+    ToolForm.FEELER: '<path class="tsu-whole" d="M20 74L84 26L88 32L24 80Z"/>'
+    '<path class="tsu-line" d="M20 74L78 16L84 22L26 76"/>',
+    ToolForm.PRESS: '<path class="tsu-whole" d="M8 4H88V18H8Z"/>' + _ROD.format(18, 78)
+    + '<path class="tsu-whole" d="M30 78H66V94H30Z"/>',
+    ToolForm.HAMMER: '<path class="tsu-whole" d="M8 66H60V94H8Z"/>'
+    '<path class="tsu-whole" d="M44 66L80 4L90 10L54 72Z"/>',
+}  # fmt: skip
+_DOES = {
+    ToolForm.PUNCH: "is set on",
+    ToolForm.HAMMER: "strikes",
+    ToolForm.DIAL: "stands on",
+    ToolForm.DEPTH: "stands on",
+    ToolForm.STRAIGHTEDGE: "lies across",
+    ToolForm.FEELER: "goes into",
+    ToolForm.SCALE: "pulls",
+}
+"""What a tool does where it stands; all others bear on something."""
 
 
-def tool_outline(name: str) -> str | None:
-    """A tool as SVG in a square of ``SIDE_PX``; None where its name does not say its form.
+def tool_outline(form: ToolForm) -> str | None:
+    """A tool as SVG in a square of ``SIDE_PX``; None for a form that is not drawn.
 
     Parameters
     ----------
-    name : str
-        What the workshop calls it.
+    form : ToolForm
     """
-    said = name.lower()
-    return next((svg for words, svg in _FORMS if any(word in said for word in words)), None)
+    return _FORMS.get(form)
 
 
-def tool_standing(name: str, at: tuple[float, float], reads: str = "") -> str:
+def tool_standing(form: ToolForm, name: str, at: tuple[float, float], reads: str = "") -> str:
     """A tool with its tip at a place of a picture, as SVG, with what is set on it beside it.
 
     Parameters
     ----------
-    name : str
+    form : ToolForm
         One that :func:`tool_outline` draws.
+    name : str
+        What the workshop calls it.
     at : (float, float)
         The place [px].
     reads : str, optional
@@ -69,5 +90,82 @@ def tool_standing(name: str, at: tuple[float, float], reads: str = "") -> str:
     )  # fmt: skip
     return (
         f'<g class="tsu-tool" transform="translate({x:.0f} {y:.0f})"><title>{escape(name)}</title>'
-        f"{tool_outline(name)}{words}</g>"
+        f"{tool_outline(form)}{words}</g>"
     )
+
+
+def tool_in_place(stands: ToolStands, placed: Placed, name: str) -> str:
+    """A tool where it stands in a view of the unit, as SVG; cut off where the picture ends.
+
+    Parameters
+    ----------
+    stands : ToolStands
+    placed : Placed
+        Its view.
+    name : str
+        What it is called.
+    """
+    from shapely import Polygon, box
+
+    z0, y0, z1, y1 = placed.view.bounds
+    over, under = _OVER_MM
+    frame = box(z0 - over, y0 - under, z1 + over, y1 + under)
+    made = []
+    for outline in stands.outlines:
+        seen = Polygon(outline).buffer(0).intersection(frame)
+        for one in getattr(seen, "geoms", [seen]):
+            if one.geom_type == "Polygon" and not one.is_empty:
+                made.append(_path("tsu-aid", one.exterior.coords[:-1], placed.px, close=True))
+    if stands.form is ToolForm.DIAL:
+        made += _dial_face(stands, placed.px)
+    return f'<g class="tsu-tool"><title>{escape(name)}</title>{"".join(made)}</g>'
+
+
+def standing_words(stands: ToolStands, name: str, names: Callable[[str], str]) -> str:
+    """Where a tool stands, as a sentence.
+
+    Parameters
+    ----------
+    stands : ToolStands
+    name : str
+        What it is called.
+    names : callable
+        The name of a part by its id.
+    """
+    said = f"{name} {_DOES.get(stands.form, 'bears on')} {stands.on}."
+    if stands.after:
+        goes = "goes" if len(stands.after) == 1 else "go"
+        said += f" {_listed(stands.after, names)} {goes} on afterwards."
+    if stands.meets:
+        said += (
+            f" No straight way to it in this section: {_listed(stands.meets, names)} in between."
+        )
+    return said
+
+
+def _listed(parts: tuple[str, ...], names: Callable[[str], str]) -> str:
+    return " and ".join(names(part) for part in parts)
+
+
+def _dial_face(stands: ToolStands, px) -> list[str]:
+    """Hand and marks of a dial."""
+    dz, dy = stands.way
+    points = [point for outline in stands.outlines for point in outline]
+    z, y = max(points, key=lambda point: point[0] * dz + point[1] * dy)
+    tip = stands.touches[0]
+    middle = (z - dz * _FACE_MM, tip.height_mm) if dz else (tip.z_mm, y - dy * _FACE_MM)
+    lines = [((0.0, 0.0), (0.45, -0.5))]
+    lines += [((a * 0.7, b * 0.7), (a * 0.95, b * 0.95))
+              for a, b in ((0, -1), (1, 0), (0, 1), (-1, 0))]  # fmt: skip
+    return [
+        _path(
+            "tsu-line", [(middle[0] + a * _FACE_MM, middle[1] + b * _FACE_MM) for a, b in line], px
+        )
+        for line in lines
+    ]
+
+
+def _path(look: str, points, px, *, close: bool = False) -> str:
+    spots = (px(z, y) for z, y in points)
+    line = "L".join(f"{x:.1f} {y:.1f}" for x, y in spots)
+    return f'<path class="{look}" d="M{line}{"Z" * close}"/>'

@@ -75,6 +75,8 @@ SECTION_CSS = (
     f"stroke-width:{1.5 * style.THICK_PX};stroke-dasharray:none}}"
     f".tsu-lit .tsu-coil,.tsu-lit .tsu-line{{stroke:{style.ACTION_NOW};"
     f"stroke-width:{style.THICK_PX};stroke-dasharray:none}}"
+    f".tsu-aid{{fill:{style.TOOL_NOW};stroke:{style.INK_NOW};stroke-width:{_THICK};"
+    "stroke-linejoin:round}"
     f".tsu-way{{fill:none;stroke:{style.ACTION_NOW};stroke-width:{2 * style.THICK_PX}}}"
     f".tsu-head{{fill:{style.ACTION_NOW};stroke:none}}"
 )

@@ -38,6 +38,9 @@ def record_html(data: Mapping[str, Any]) -> str:
         for key, title in (("consumables", "Used up"), ("new_parts", "New parts"))
         if data[key]
     ]
+    if times := data["misplaced"]:
+        said = f"{times} time{'s' * (times > 1)}"
+        lists.append(f"<p><b>Put at a wrong place:</b> {said}.</p>")
     order = "".join(f"<li>{escape(label)}</li>" for label in data["order"])
     steps = f"<details><summary>Steps in turn</summary><ol>{order}</ol></details>" if order else ""
     blanks = "".join(

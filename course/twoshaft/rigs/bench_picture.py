@@ -18,16 +18,25 @@ from twoshaft.models.shape import (
     solids_of,
     step_parts,
 )
-from twoshaft.models.wholebuild import Do, Job, asks_at, asks_of, ways_of
-from twoshaft.plots.bench_tools import SIDE_PX, tool_outline, tool_standing
+from twoshaft.models.tooling import ToolStands, drives, tools_standing
+from twoshaft.models.wholebuild import RINGS, Ask, Do, Job, asks_at, asks_of, ways_of
+from twoshaft.plots.bench_tools import (
+    SIDE_PX,
+    standing_words,
+    tool_in_place,
+    tool_outline,
+    tool_standing,
+)
 from twoshaft.plots.unit_bench import as_placed, box_round, boxes_of, in_hand
-from twoshaft.plots.unit_section import part_look
+from twoshaft.plots.unit_section import Placed, part_look, unit_picture
 from twoshaft.rigs.unit_section import build_state, picture_of
 from twoshaft.units.sections.order import OperationKind
+from twoshaft.units.sections.tool_forms import ToolForm
 
 _MOVES = (OperationKind.FIT, OperationKind.TRIAL, OperationKind.REMOVE)
 _ROUND_PX = 8.0  # a tip reaches so far into what it stands on
 _READS = (OperationKind.MEASURE, OperationKind.CHECK)
+_NEAR_PX = 40.0  # a driver that is put down nearer than this to a ring bears on it
 
 
 @dataclass(frozen=True)
@@ -89,9 +98,10 @@ class BenchPicture:
         for step, members in self._job.members.items():
             parts = step_parts(unit, members)
             if (box := box_round(unit, parts)) is not None:
-                moves, tool = self._moves(step), self._tool(step)
-                drawn = tool_outline(tool) if tool and not moves else None
-                found[step] = {"parts": parts, "box": box, "moves": moves, "tool": [tool, drawn]}
+                moves, (form, name) = self._moves(step), self._tool(step)
+                asks = self._driver(step) is not None
+                drawn = tool_outline(form) if form and (asks or not moves) else None
+                found[step] = {"parts": parts, "box": box, "moves": moves, "tool": [name, drawn]}
         return found
 
     def parts(self, step: str) -> tuple[str, ...]:
@@ -123,9 +133,19 @@ class BenchPicture:
         """
         shown = self._shown(doings, step)
         found = build_state(self._job.unit, shown)
-        if placed := self._tool_in_place(step, doings, values):
+        if placed := self._tool_at_part(step, doings, values):
             found["tool"], drawn = placed
             found["marks"] += drawn
+        elif step is not None and (tools := self._tools_in_place(step, doings, values)):
+            name = self._tool_name(step)
+            views = {one.view.id: one for one in unit_picture(self._job.unit).placed}
+            first = tools[0].touches[0]
+            found["tool"] = views[tools[0].view].px(first.z_mm, first.height_mm)
+            drawn = "".join(tool_in_place(one, views[one.view], name) for one in tools)
+            found["marks"] = drawn + found["marks"]
+            part = self._job.unit.part_by_id
+            told = (standing_words(one, name, lambda id: part[id].name) for one in tools)
+            found["words"] += f" {' '.join(dict.fromkeys(told))}"
         if self._marked:
             return found
         put = []
@@ -159,32 +179,88 @@ class BenchPicture:
         last = max((k for k, id in enumerate(listed) if id in mine), default=0)
         return [id for id in listed[:last] if id not in mine]
 
-    def _tool(self, step: str) -> str | None:
-        """The tool of a step that has a form to be drawn; none that is asked for."""
+    def _tool(self, step: str) -> tuple[ToolForm | None, str | None]:
+        """Form and name of the tool of a step that can be drawn; none of one that is asked for."""
         if any(ask.kind == "joint" for ask in asks_at(self._job, step)):
-            return "Torque wrench"  # of which kind, and how it is set, is what is asked
+            return ToolForm.WRENCH, "Torque wrench"  # which one, and how it is set, is asked
         if not self._tools_are_told(step):
-            return None
-        names = {tool.id: tool.name for tool in self._job.unit.tools}
+            return None, None
+        by_id = {tool.id: tool for tool in self._job.unit.tools}
         operations = (self._job.unit.operation_by_id[one] for one in self._job.members[step])
-        tools = (names[tool] for operation in operations for tool in operation.tools)
-        return next((tool for tool in tools if tool_outline(tool)), None)
+        tools = [by_id[tool] for operation in operations for tool in operation.tools]
+        drawn = [tool for tool in tools if tool_outline(tool.looks)]
+        # a press is behind the driver or sleeve that bears on the part
+        drawn.sort(key=lambda tool: tool.looks is ToolForm.PRESS)
+        return next(((tool.looks, tool.name) for tool in drawn), (None, None))
 
-    def _tool_in_place(
+    def _tool_name(self, step: str) -> str:
+        """What the tool that stands there is called: by its form alone where tools are not told."""
+        _, name = self._tool(step)
+        return name or "The tool"
+
+    def _driver(self, step: str) -> Ask | None:
+        """The decision where a driver bears, if the step asks for one."""
+        return next((ask for ask in asks_at(self._job, step) if ask.kind == "driver"), None)
+
+    def bears_at(self, step: str, at: tuple[float, float], doings: Mapping[str, Do]) -> str | None:
+        """The answer that a driver put down at a place of the picture gives; None beside all rings.
+
+        Parameters
+        ----------
+        step : str
+            One that asks where the driver bears.
+        at : (float, float)
+            The place [px].
+        doings : mapping
+            The steps that stand.
+        """
+        views = {one.view.id: one for one in unit_picture(self._job.unit).placed}
+        far = {}
+        for answer, rings in RINGS.items():
+            if len(rings) == 1:
+                tools = self._stand(step, doings, rings)
+                far[answer] = min((_away(one, views[one.view], at) for one in tools), default=1e9)
+        nearest = min(far, key=lambda answer: far[answer])
+        return nearest if far[nearest] < _NEAR_PX else None
+
+    def _stand(
+        self, step: str, doings: Mapping[str, Do], rings: frozenset | None = None
+    ) -> tuple[ToolStands, ...]:
+        members, way = self._job.members, self._ways.get(step)
+        done = [*self._before, *(one for each in doings for one in members[each])]
+        plain = way.parts if self._marked and way is not None else ()
+        return tools_standing(self._job.unit, members[step], done, rings=rings, plain=plain)
+
+    def _tools_in_place(
+        self, step: str, doings: Mapping[str, Do], values: Mapping[str, Any]
+    ) -> tuple[ToolStands, ...]:
+        """What presses, drives or strikes while a step is in hand; a gauge once it was read."""
+        stands = step in doings
+        if drives(self._job.unit, self._job.members[step]) == stands:
+            return ()
+        ask = self._driver(step)
+        rings = None if ask is None else RINGS.get(values.get(ask.id, ""))
+        if ask is not None and rings is None:
+            return ()  # it is still in the hand
+        return self._stand(step, doings, rings)
+
+    def _tool_at_part(
         self, step: str | None, doings: Mapping[str, Do], values: Mapping[str, Any]
     ) -> tuple[tuple[float, float], str] | None:
-        """The gauge of a reading that was taken, the wrench once it is chosen: where, and drawn."""
-        if step is None or (tool := self._tool(step)) is None:
+        """The wrench once it is chosen, and a gauge for which the section shows no place."""
+        form, name = (None, None) if step is None else self._tool(step)
+        if step is None or form is None:
             return None
         joint = next((ask for ask in asks_at(self._job, step) if ask.kind == "joint"), None)
         box = box_round(self._job.unit, self.parts(step)[:1])
         chosen = joint is not None and values.get(f"tool-{joint.about}") is not None
-        if box is None or not (chosen or (step in doings and not self._moves(step))):
+        read = joint is None and step in doings and not self._moves(step)
+        if box is None or not (chosen or (read and not self._tools_in_place(step, doings, values))):
             return None
         setting = values.get(f"torque-{joint.about}") if joint else None
         reads = "" if setting is None else f"{setting.m_as('N*m'):g} N·m"
         at = box[0] + box[2] / 2, max(box[1] + _ROUND_PX, SIDE_PX)
-        return (at[0], at[1] - SIDE_PX / 2), tool_standing(tool, at, reads)
+        return (at[0], at[1] - SIDE_PX / 2), tool_standing(form, name or "", at, reads)
 
     def _moves(self, step: str) -> bool:
         """Whether a step puts parts in or takes them out."""
@@ -197,3 +273,9 @@ class BenchPicture:
         operations = self._job.unit.operation_by_id
         reads = all(operations[one].kind in _READS for one in self._job.members[step])
         return reads or not self._marked
+
+
+def _away(stands: ToolStands, placed: Placed, at: tuple[float, float]) -> float:
+    """How far a place of the picture is from where a tool touches [px]."""
+    spots = (placed.px(touch.z_mm, touch.height_mm) for touch in stands.touches)
+    return min(((x - at[0]) ** 2 + (y - at[1]) ** 2) ** 0.5 for x, y in spots)

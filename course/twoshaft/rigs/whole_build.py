@@ -88,6 +88,7 @@ class WholeBuild(Screen):
         self.told: list[str] = []
         self.asked_back: str | None = None
         self._record_open = self._over = False
+        self._misplaced = 0
         self._turn = 0
         self._readable: dict[str, tuple[Any, Any]] = {}
         self._made: tuple[Any, tuple[Decision, ...]] = None, ()
@@ -227,6 +228,8 @@ class WholeBuild(Screen):
                 self._do(self.in_hand)
             elif kind == "put" and known:
                 self._put(step, str(message.get("part", "")))
+            elif kind == "bear" and known:
+                self._bear(step, message.get("at"))
             elif kind == "out" and known:
                 self._take_out(step)
             elif kind == "record":
@@ -306,7 +309,28 @@ class WholeBuild(Screen):
             return
         label, there = self.job.task.label(step), self.job.unit.part_by_id.get(part)
         where = f"That is the place of: {there.name}." if there else "Nothing has its place there."
+        self._misplaced += (
+            not self.marked
+        )  # in marked work places may be tried, and nothing is kept
         self.told = [f"“{label}” is not done there. {where}"]
+
+    def _bear(self, step: str, at: Any) -> None:
+        """Set a driver down at a place in the picture: it bears on the ring that is there."""
+        self.in_hand = step
+        ask = next((ask for ask in asks_at(self.job, step) if ask.kind == "driver"), None)
+        if ask is None or not _is_place(at):
+            raise AnswerError("no driver can be set down there")
+        answer = self.drawn.bears_at(step, (at[0], at[1]), self._look().doings)
+        if answer is None:
+            self._misplaced += not self.marked
+            self.told = [
+                "The driver stands on no ring there. Set it down on a ring of the bearing."
+            ]
+        else:
+            self._set(ask.fields[0].name, answer)
+
+    def _record(self) -> dict[str, Any]:
+        return build_record(self.job, self.decisions, misplaced=self._misplaced)
 
     def _refused(self, step: str) -> list[str]:
         """Why the bench does not let a step be done; empty where it does."""
@@ -415,7 +439,7 @@ class WholeBuild(Screen):
         done, task = tuple(bench.doings), self.job.task
         ready = None if self.marked else bench.now.ready
         faults = [] if self.marked else [[f.kind, f.sentence] for f in self.faults]
-        record = record_html(build_record(self.job, self.decisions)) if self._record_open else ""
+        record = record_html(self._record()) if self._record_open else ""
         self.hand = self._hand(bench.doings)
         self.view = {
             "turn": self._turn,
@@ -496,11 +520,15 @@ class WholeBuild(Screen):
         told = html_list(self.told) if self.told else ""
         faults = html_list(words for _, words in self.view["faults"])
         wrong = f"<p>Wrong so far:</p>{faults}" if self.view["faults"] else ""
-        record = record_html(build_record(self.job, self.decisions))
+        record = record_html(self._record())
         return f"<p><b>{escape(self.view['finding'])}</b></p>{told}{wrong}{record}"
 
 
 STOPS = ("blocked", "buried")
+
+
+def _is_place(at: Any) -> bool:
+    return isinstance(at, list) and len(at) == 2 and all(isinstance(px, int | float) for px in at)
 
 
 def _names(ask: Ask) -> list[str]:

@@ -86,7 +86,7 @@ export function renderWholeBuild({ model, el }) {
     "details",
     { class: "ts-keys" },
     make("summary", {}, "Keys"),
-    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part to its place in the section.",
+    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part, gauge or driver to its place in the section.",
   );
   const hand = make("div", {
     class: "ts-hand",
@@ -358,14 +358,23 @@ export function renderWholeBuild({ model, el }) {
     showHeld();
   }
   const heldFrame = make("div", { class: "ts-held-frame" });
+  const toolFrame = make("div", { class: "ts-held-frame ts-held-tool" });
   const turnButton = namedButton("Turn it", turnIt, "Turn it: the other way round");
   const toolName = make("p", { class: "ts-hint" });
-  const heldBox = make("div", { class: "ts-held-box" }, heldFrame, toolName, turnButton);
+  const heldBox = make("div", { class: "ts-held-box" }, heldFrame, turnButton, toolFrame, toolName);
   let heldNow = "";
   carry(
     heldFrame,
     () => model.get("hand").step,
     () => heldFrame.querySelector("svg"),
+  );
+  // a driver whose ring is asked is set down on that ring
+  letGoes.push(
+    carried(toolFrame, {
+      drawing: picture.drawing,
+      held: () => toolFrame.querySelector("svg"),
+      drop: (at) => send({ type: "bear", step: model.get("hand").step, at }, "hand"),
+    }),
   );
   // What is in the hand, as it is held.
   function showHeld() {
@@ -374,15 +383,18 @@ export function renderWholeBuild({ model, el }) {
     const { inputs, now } = waysInHand();
     turnButton.hidden = !inputs.length;
     const [tool, outline] = plan.tray[step ?? ""]?.tool ?? [];
-    heldBox.hidden = !step || stands || !(plan.tray[step]?.moves || outline);
+    const moves = plan.tray[step ?? ""]?.moves;
+    heldBox.hidden = !step || stands || !(moves || outline);
     toolName.textContent = (outline && tool) || "";
+    toolFrame.hidden = !(moves && outline);
     if (!step || heldBox.hidden) return;
     const way = (held.field && now) || "";
     const key = `${step} ${way}`;
     if (key === heldNow) return;
     heldNow = key;
+    if (outline) toolFrame.replaceChildren(small(outline, TOOL, 60, 60));
     const look = held.looks?.[way];
-    const taken = look ?? (outline ? /** @type {const} */ ([outline, TOOL]) : null);
+    const taken = look ?? (outline && !moves ? /** @type {const} */ ([outline, TOOL]) : null);
     heldFrame.replaceChildren(
       (taken ? small(taken[0], taken[1], 120, 84) : drawn(step, 120, 84)) ?? "",
     );

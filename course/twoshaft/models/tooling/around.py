@@ -67,9 +67,7 @@ class Around:
         ]
 
 
-def around_step(
-    unit: Unit, operations: Sequence[str], done: Collection[str]
-) -> tuple[Around, ...]:
+def around_step(unit: Unit, operations: Sequence[str], done: Collection[str]) -> tuple[Around, ...]:
     """What stands round a step, in each view that shows its parts.
 
     Parameters

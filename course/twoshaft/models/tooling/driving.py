@@ -384,7 +384,5 @@ def _hammered(here: Around, one: Drawn, side: int) -> ToolStands:
         sides = "rear" if side > 0 else "front"
         on = f"the {sides} face of {_small(one)}"
         touch = (Touch(one.solid.id, z, y),)
-        stood.append(
-            _stood(here, ToolForm.HAMMER, areas, touch, (side, 0), on, one.solid.axis)
-        )
+        stood.append(_stood(here, ToolForm.HAMMER, areas, touch, (side, 0), on, one.solid.axis))
     return next((tool for tool in stood if not tool.meets), stood[0])

@@ -1,4 +1,4 @@
-"""Whole rolling bearings that are pressed in cold, and which of their rings the force must reach."""
+"""Whole rolling bearings that are pressed in cold, and the rings that the force must reach."""
 
 from __future__ import annotations
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import permutations, product
+from itertools import pairwise, permutations, product
 from typing import TYPE_CHECKING
 
 from twoshaft.models.shape.bearings import circle
@@ -311,41 +311,29 @@ def _leaf(
 
 def _gap(one: Drawn, other: Drawn, axis: float) -> tuple[float, float, float, float] | None:
     """Width, place and radii of a gap between the rear of one solid and the front of another."""
-    best = None
-    lines = [(solid.area.intersection(oblong(-_FAR_MM, _FAR_MM, axis - _FAR_MM, axis)), side)
-             for solid, side in ((one, 1), (other, -1))]  # fmt: skip
-    tops = []
-    for half, side in lines:
-        if half.is_empty:
-            return None
-        steps = []
-        for piece in getattr(half, "geoms", [half]):
-            points = list(getattr(piece, "exterior", piece).coords)
-            for (za, ya), (zb, yb) in zip(points, points[1:], strict=False):
-                if abs(za - zb) < 0.05 and abs(ya - yb) > 0.5:
-                    steps.append((za, axis - max(ya, yb), axis - min(ya, yb)))
-        tops.append(steps)
-    for za, lowa, topa in tops[0]:
-        for zb, lowb, topb in tops[1]:
-            low, top, wide = max(lowa, lowb), min(topa, topb), zb - za
-            if top - low < 1 or not -_EVEN_MM <= wide <= _GAP_MM:
-                continue
-            if not _outward(one, za, (low + top) / 2, axis, 1):
-                continue
-            if not _outward(other, zb, (low + top) / 2, axis, -1):
-                continue
-            found = (max(wide, 0.0), (za + zb) / 2, low, top)
-            best = min(best, found) if best else found
-    return best
+    found = [
+        (max(zb - za, 0.0), (za + zb) / 2, max(lowa, lowb), min(topa, topb))
+        for za, lowa, topa in _steps(one, axis, 1)
+        for zb, lowb, topb in _steps(other, axis, -1)
+        if -_EVEN_MM <= zb - za <= _GAP_MM and min(topa, topb) - max(lowa, lowb) >= 1
+    ]
+    return min(found, default=None)
 
 
-def _outward(one: Drawn, z: float, radius: float, axis: float, side: int) -> bool:
-    """Whether an edge of a solid is a face that looks that way."""
+def _steps(one: Drawn, axis: float, side: int) -> list[tuple[float, float, float]]:
+    """Faces of a solid that look to one side, above its axis: place, least and most radius."""
     from shapely import Point
 
-    return not one.area.contains(Point(z + side * 0.2, axis - radius)) and bool(
-        one.area.contains(Point(z - side * 0.2, axis - radius))
-    )
+    half, faces = one.area.intersection(oblong(-_FAR_MM, _FAR_MM, axis - _FAR_MM, axis)), []
+    for piece in getattr(half, "geoms", [half]):
+        for (za, ya), (zb, yb) in pairwise(getattr(piece, "exterior", piece).coords):
+            middle, reach = (ya + yb) / 2, abs(ya - yb)
+            if abs(za - zb) > 0.05 or reach < 0.5:
+                continue
+            inside, beyond = (half.contains(Point(za + by * side, middle)) for by in (-0.2, 0.2))
+            if inside and not beyond:
+                faces.append((za, axis - max(ya, yb), axis - min(ya, yb)))
+    return faces
 
 
 def _cord(here: Around) -> ToolStands | None:

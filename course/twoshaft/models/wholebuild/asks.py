@@ -1,10 +1,10 @@
 """What a unit asks its builder to decide, step by step, and the answer fields that hold it.
 
-Nothing is listed by hand: a way round is asked where an operation names wrong ways, the ring on which
-a driver bears where a whole bearing is pressed in cold, a shim where a support has its final operation, wrench, setting and state of the threads where a group of fasteners
-is tightened (pattern and rounds where it holds down a flange), a film where a face is coated, the
-proof where a check of the lockout is made, and what to do next where a check of the finished unit
-is made.
+Nothing is listed by hand: a way round is asked where an operation names wrong ways, where the
+driver bears where a whole bearing is pressed in cold, a shim where a support has its final
+operation, wrench, setting and state of the threads where a group of fasteners is tightened (pattern
+and rounds where it holds down a flange), a film where a face is coated, the proof where a check of
+the lockout is made, and what to do next where a check of the finished unit is made.
 """
 
 from __future__ import annotations

@@ -14,9 +14,9 @@ class Fault:
     kind : str
         Of the order: ``blocked``, ``buried``, ``harmed``, ``blinded``, ``late``, ``missing``,
         ``repeated``, ``foreign``. Of a decision: ``undecided``, ``way``, ``driver``, ``shim``,
-        ``tool``, ``torque``, ``state``, ``loose``, ``overstressed``, ``stripped``, ``uneven``, ``locked``,
-        ``leak``, ``lump``, ``flooded``, ``proof``, ``passed-over``, ``false-alarm``. Of the
-        parts: ``lockout``.
+        ``tool``, ``torque``, ``state``, ``loose``, ``overstressed``, ``stripped``, ``uneven``,
+        ``locked``, ``leak``, ``lump``, ``flooded``, ``proof``, ``passed-over``, ``false-alarm``.
+        Of the parts: ``lockout``.
     step : str or None
         Where it was decided or shows; None at the end of the build.
     about : str

@@ -17,21 +17,24 @@ from twoshaft.units.quantities import Q
 SIGNED = ("Built by", "Checked by")
 
 
-def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
+def build_record(job: Job, decisions: Iterable[Decision], misplaced: int = 0) -> dict[str, Any]:
     """What the builder writes down: no verdict, no figure of what would be right.
 
     Parameters
     ----------
     job : Job
     decisions : iterable of Decision
+    misplaced : int, optional
+        How often something was put at a wrong place in practice.
 
     Returns
     -------
     dict
-        ``unit``, ``college``, ``invented`` (texts), ``done`` and ``steps`` (counts), ``minutes``
-        [min], and lists of ``[what, value]``: ``readings``, ``shims``, ``torques``, ``films``,
-        ``ways``, ``drivers``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``, ``taken_out``; under
-        ``order`` the steps in turn, under ``signatures`` what is left blank for names and dates.
+        ``unit``, ``college``, ``invented`` (texts), ``done``, ``steps`` and ``misplaced`` (counts),
+        ``minutes`` [min], and lists of ``[what, value]``: ``readings``, ``shims``, ``torques``,
+        ``films``, ``ways``, ``drivers``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``,
+        ``taken_out``; under ``order`` the steps in turn, under ``signatures`` what is left blank
+        for names and dates.
 
     Examples
     --------
@@ -70,6 +73,7 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
         "invented": "Invented unit, for teaching." if unit.identity.invented else "",
         "done": len(done),
         "steps": len(task.steps),
+        "misplaced": misplaced,
         "minutes": walked.minutes,
         "order": [task.label(step) for step in done],
         **rows,

@@ -6,11 +6,12 @@ In the hand they are simple outlines, not to scale. At the unit they stand where
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Mapping
 from html import escape
 
 from twoshaft.models.tooling import ToolStands
 from twoshaft.plots.unit_section import Placed
+from twoshaft.units.sections.order import Part
 from twoshaft.units.sections.tool_forms import ToolForm
 
 SIDE_PX = 96.0
@@ -19,6 +20,7 @@ TIP_PX = (48.0, 94.0)
 
 _OVER_MM = (20.0, 14.0)  # how far beyond its view a tool is drawn, along z and across
 _FACE_MM = 13.0  # radius of a dial
+_NEAR_MM, _LONG_MM = 4.0, 22.0  # from where a tool touches to the ends of its arrow
 
 _ROD = '<path class="tsu-whole" d="M44 {0}H52V{1}H44Z"/>'
 _DRIVER = _ROD.format(4, 62) + '<path class="tsu-whole" d="M20 62H76V78H68V94H28V78H20Z"/>'
@@ -47,16 +49,6 @@ _FORMS = {
     ToolForm.HAMMER: '<path class="tsu-whole" d="M8 66H60V94H8Z"/>'
     '<path class="tsu-whole" d="M44 66L80 4L90 10L54 72Z"/>',
 }  # fmt: skip
-_DOES = {
-    ToolForm.PUNCH: "is set on",
-    ToolForm.HAMMER: "strikes",
-    ToolForm.DIAL: "stands on",
-    ToolForm.DEPTH: "stands on",
-    ToolForm.STRAIGHTEDGE: "lies across",
-    ToolForm.FEELER: "goes into",
-    ToolForm.SCALE: "pulls",
-}
-"""What a tool does where it stands; all others bear on something."""
 
 
 def tool_outline(form: ToolForm) -> str | None:
@@ -94,7 +86,9 @@ def tool_standing(form: ToolForm, name: str, at: tuple[float, float], reads: str
     )
 
 
-def tool_in_place(stands: ToolStands, placed: Placed, name: str) -> str:
+def tool_in_place(
+    stands: ToolStands, placed: Placed, name: str, *, push: bool = False, reads: str = ""
+) -> str:
     """A tool where it stands in a view of the unit, as SVG; cut off where the picture ends.
 
     Parameters
@@ -104,6 +98,10 @@ def tool_in_place(stands: ToolStands, placed: Placed, name: str) -> str:
         Its view.
     name : str
         What it is called.
+    push : bool, optional
+        Whether an arrow says which way it pushes.
+    reads : str, optional
+        What is set on it.
     """
     from shapely import Polygon, box
 
@@ -118,10 +116,15 @@ def tool_in_place(stands: ToolStands, placed: Placed, name: str) -> str:
                 made.append(_path("tsu-aid", one.exterior.coords[:-1], placed.px, close=True))
     if stands.form is ToolForm.DIAL:
         made += _dial_face(stands, placed.px)
+    if push:
+        made.append(_arrow(stands, placed.px))
+    if reads:
+        x, y = placed.px(*_beyond(stands))
+        made.append(f'<text class="tsu-t tsu-on" x="{x:.0f}" y="{y:.0f}">{escape(reads)}</text>')
     return f'<g class="tsu-tool"><title>{escape(name)}</title>{"".join(made)}</g>'
 
 
-def standing_words(stands: ToolStands, name: str, names: Callable[[str], str]) -> str:
+def standing_words(stands: ToolStands, name: str, parts: Mapping[str, Part]) -> str:
     """Where a tool stands, as a sentence.
 
     Parameters
@@ -129,22 +132,54 @@ def standing_words(stands: ToolStands, name: str, names: Callable[[str], str]) -
     stands : ToolStands
     name : str
         What it is called.
-    names : callable
-        The name of a part by its id.
+    parts : mapping of str to Part
+        By their ids.
     """
-    said = f"{name} {_DOES.get(stands.form, 'bears on')} {stands.on}."
+    said = f"{name}: {stands.on}."
     if stands.after:
         goes = "goes" if len(stands.after) == 1 else "go"
-        said += f" {_listed(stands.after, names)} {goes} on afterwards."
+        said += f" {_listed(stands.after, parts)} {goes} on afterwards."
     if stands.meets:
-        said += (
-            f" No straight way to it in this section: {_listed(stands.meets, names)} in between."
-        )
+        between = " and ".join(f"the {_small(parts[part].name)}" for part in stands.meets)
+        said += f" In this section no straight way leads to it, past {between}."
     return said
 
 
-def _listed(parts: tuple[str, ...], names: Callable[[str], str]) -> str:
-    return " and ".join(names(part) for part in parts)
+def _small(name: str) -> str:
+    return f"{name[:1].lower()}{name[1:]}"
+
+
+def _listed(some: tuple[str, ...], parts: Mapping[str, Part]) -> str:
+    return " and ".join(parts[part].name for part in some)
+
+
+def _beyond(stands: ToolStands) -> tuple[float, float]:
+    """A place beside the rear edge of a tool, half way up [mm]."""
+    points = [point for outline in stands.outlines for point in outline]
+    return max(z for z, _ in points) + 3, sum(y for _, y in points) / len(points)
+
+
+def _arrow(stands: ToolStands, px) -> str:
+    """The push, from the hand to what the tool bears on: within it where it is hollow."""
+    dz, dy = stands.way
+    tips = [(touch.z_mm, touch.height_mm) for touch in stands.touches]
+    z, y = (sum(tip[k] for tip in tips) / len(tips) for k in (0, 1))
+    (x1, y1), (x0, y0) = (
+        px(z + dz * _NEAR_MM, y + dy * _NEAR_MM),
+        px(z + dz * _LONG_MM, y + dy * _LONG_MM),
+    )
+    ux, uy = _sign(x1 - x0), _sign(y1 - y0)
+    base = x1 - 12 * ux, y1 - 12 * uy
+    head = ((x1, y1), (base[0] - 7 * uy, base[1] + 7 * ux), (base[0] + 7 * uy, base[1] - 7 * ux))
+    points = " ".join(f"{x:.1f},{y:.1f}" for x, y in head)
+    return (
+        f'<path class="tsu-way" d="M{x0:.1f} {y0:.1f}L{base[0]:.1f} {base[1]:.1f}"/>'
+        f'<polygon class="tsu-head" points="{points}"/>'
+    )
+
+
+def _sign(number: float) -> int:
+    return (number > 0.5) - (number < -0.5)
 
 
 def _dial_face(stands: ToolStands, px) -> list[str]:

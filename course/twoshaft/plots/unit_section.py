@@ -40,6 +40,7 @@ _SHELL_HATCHES = ((45, 13), (135, 13), (45, 10), (135, 10))
 _HATCHES = ((135, 6), (45, 6), (135, 8.5), (45, 8.5), (135, 4.5), (45, 4.5))
 _THICK, _THIN = 0.8 * style.THICK_PX, 0.4 * style.THICK_PX  # two to one, ISO 128-2
 _ROUND = 1
+NO_TOOLS: Mapping[str, float] = {}
 _MOST_WIDE = 1.05  # a letter shown as large as it gets, in sizes of its type
 
 
@@ -214,13 +215,24 @@ def part_look(shown: BuildShown, part: str) -> str:
     return "fitted" if part in shown.fitted else "absent"
 
 
-def step_marks(unit: Unit, shown: BuildShown) -> str:
+def step_marks(
+    unit: Unit,
+    shown: BuildShown,
+    tools: Mapping[str, float] = NO_TOOLS,
+    *,
+    arrows: bool = True,
+) -> str:
     """Arrow and words of the step in hand, as SVG parts; empty where there is nothing to see.
 
     Parameters
     ----------
     unit : Unit
     shown : BuildShown
+    tools : mapping of str to float, optional
+        By view, the height of the upper edge of the tools that stand there: the words stand
+        above it [mm].
+    arrows : bool, optional
+        Whether the way in is drawn; left out where tools show it.
     """
     step = shown.step
     if step is None or not step.parts:
@@ -233,15 +245,16 @@ def step_marks(unit: Unit, shown: BuildShown) -> str:
         if not lit:
             continue
         ways = by_way(lit, step.way) if step.way else {(None, 0): lit}
-        for (way, told), some in ways.items():
+        for (way, told), some in ways.items() if arrows else ():
             side = open_side(unit, some) or told
             marks.append(_arrow(placed, _around(some), way, step.leaves, side))
-        if any(way == "outside" for way, _ in ways):
+        if arrows and any(way == "outside" for way, _ in ways):
             # its arrow may lie over the view's name, which stays to be read
             marks.append(view_name(placed, *placed.view.bounds[:2], picture.width))
         if not labelled:
+            over, words = tools.get(placed.view.id), _label_words(unit, shown)
             first = next(way for way, _ in ways)
-            marks.append(_label(placed, _around(lit), first, _label_words(unit, shown)))
+            marks.append(_label(placed, _around(lit), first, words, over))
             labelled = True
     return "".join(marks)
 
@@ -501,11 +514,19 @@ def _label_words(unit: Unit, shown: BuildShown) -> list[str]:
     return lines
 
 
-def _label(placed: Placed, bounds: tuple[float, ...], way: str | None, lines: list[str]) -> str:
-    """Words of the step near its parts, inside the picture."""
+def _label(
+    placed: Placed,
+    bounds: tuple[float, ...],
+    way: str | None,
+    lines: list[str],
+    over: float | None,
+) -> str:
+    """Words of the step near its parts, inside the picture; above a height, where one is given."""
     z0, y0, z1, y1 = bounds
     x, y = placed.px(z1 if way != "front" else z0, (y0 + y1) / 2)
     _, top = placed.px(0, placed.view.bounds[1])
+    if over is not None:
+        y = min(y - 26, placed.px(0, over)[1] - 10) + 26
     y = max(y - 26 - 16 * (len(lines) - 1), top + 12)
     left, right = (
         placed.px(placed.view.bounds[0], 0)[0],

@@ -18,7 +18,7 @@ from twoshaft.models.shape import (
     solids_of,
     step_parts,
 )
-from twoshaft.models.tooling import ToolStands, drives, tools_standing
+from twoshaft.models.tooling import ToolStands, drives, tools_standing, wrench_standing
 from twoshaft.models.wholebuild import RINGS, Ask, Do, Job, asks_at, asks_of, ways_of
 from twoshaft.plots.bench_tools import (
     SIDE_PX,
@@ -132,19 +132,28 @@ class BenchPicture:
             What is decided so far, by field.
         """
         shown = self._shown(doings, step)
-        found = build_state(self._job.unit, shown)
-        if placed := self._tool_at_part(step, doings, values):
+        unit, tools = self._job.unit, self._tools_in_place(step, doings, values)
+        tops: dict[str, float] = {}
+        for tool in tools:
+            top = min(y for outline in tool.outlines for _, y in outline)
+            tops[tool.view] = min(top, tops.get(tool.view, top))
+        push = step is not None and bool(tools) and drives(unit, self._job.members[step])
+        found = build_state(unit, shown, tops, arrows=not push)
+        if placed := self._tool_at_part(step, doings, values, tools):
             found["tool"], drawn = placed
             found["marks"] += drawn
-        elif step is not None and (tools := self._tools_in_place(step, doings, values)):
+        elif step is not None and tools:
+            reads = self._set_on(step, values)
             name = self._tool_name(step)
-            views = {one.view.id: one for one in unit_picture(self._job.unit).placed}
+            views = {one.view.id: one for one in unit_picture(unit).placed}
             first = tools[0].touches[0]
             found["tool"] = views[tools[0].view].px(first.z_mm, first.height_mm)
-            drawn = "".join(tool_in_place(one, views[one.view], name) for one in tools)
+            drawn = "".join(
+                tool_in_place(tool, views[tool.view], name, push=push, reads=reads)
+                for tool in tools
+            )
             found["marks"] = drawn + found["marks"]
-            part = self._job.unit.part_by_id
-            told = (standing_words(one, name, lambda id: part[id].name) for one in tools)
+            told = (standing_words(tool, name, unit.part_by_id) for tool in tools)
             found["words"] += f" {' '.join(dict.fromkeys(told))}"
         if self._marked:
             return found
@@ -181,7 +190,7 @@ class BenchPicture:
 
     def _tool(self, step: str) -> tuple[ToolForm | None, str | None]:
         """Form and name of the tool of a step that can be drawn; none of one that is asked for."""
-        if any(ask.kind == "joint" for ask in asks_at(self._job, step)):
+        if self._joint(step) is not None:
             return ToolForm.WRENCH, "Torque wrench"  # which one, and how it is set, is asked
         if not self._tools_are_told(step):
             return None, None
@@ -226,16 +235,38 @@ class BenchPicture:
     def _stand(
         self, step: str, doings: Mapping[str, Do], rings: frozenset | None = None
     ) -> tuple[ToolStands, ...]:
-        members, way = self._job.members, self._ways.get(step)
-        done = [*self._before, *(one for each in doings for one in members[each])]
+        way = self._ways.get(step)
         plain = way.parts if self._marked and way is not None else ()
-        return tools_standing(self._job.unit, members[step], done, rings=rings, plain=plain)
+        return tools_standing(self._job.unit, *self._so_far(step, doings), rings=rings, plain=plain)
+
+    def _so_far(self, step: str, doings: Mapping[str, Do]) -> tuple[tuple[str, ...], list[str]]:
+        """Operations of a step, and those that are done."""
+        members = self._job.members
+        return members[step], [*self._before, *(one for each in doings for one in members[each])]
+
+    def _joint(self, step: str) -> Ask | None:
+        """What is tightened at a step, if its builder decides how."""
+        return next((ask for ask in asks_at(self._job, step) if ask.kind == "joint"), None)
+
+    def _set_on(self, step: str, values: Mapping[str, Any]) -> str:
+        """What is set on the wrench, in words."""
+        joint = self._joint(step)
+        setting = values.get(f"torque-{joint.about}") if joint else None
+        return "" if setting is None else f"{setting.m_as('N*m'):g} N·m"
 
     def _tools_in_place(
-        self, step: str, doings: Mapping[str, Do], values: Mapping[str, Any]
+        self, step: str | None, doings: Mapping[str, Do], values: Mapping[str, Any]
     ) -> tuple[ToolStands, ...]:
         """What presses, drives or strikes while a step is in hand; a gauge once it was read."""
+        if step is None:
+            return ()
         stands = step in doings
+        if (joint := self._joint(step)) is not None:
+            chosen = values.get(f"tool-{joint.about}") is not None
+            wrench = (
+                wrench_standing(self._job.unit, *self._so_far(step, doings)) if chosen else None
+            )
+            return () if wrench is None else (wrench,)
         if drives(self._job.unit, self._job.members[step]) == stands:
             return ()
         ask = self._driver(step)
@@ -245,22 +276,26 @@ class BenchPicture:
         return self._stand(step, doings, rings)
 
     def _tool_at_part(
-        self, step: str | None, doings: Mapping[str, Do], values: Mapping[str, Any]
+        self,
+        step: str | None,
+        doings: Mapping[str, Do],
+        values: Mapping[str, Any],
+        tools: tuple[ToolStands, ...],
     ) -> tuple[tuple[float, float], str] | None:
         """The wrench once it is chosen, and a gauge for which the section shows no place."""
         form, name = (None, None) if step is None else self._tool(step)
         if step is None or form is None:
             return None
-        joint = next((ask for ask in asks_at(self._job, step) if ask.kind == "joint"), None)
+        joint = self._joint(step)
         box = box_round(self._job.unit, self.parts(step)[:1])
         chosen = joint is not None and values.get(f"tool-{joint.about}") is not None
         read = joint is None and step in doings and not self._moves(step)
-        if box is None or not (chosen or (read and not self._tools_in_place(step, doings, values))):
+        if tools or box is None or not (chosen or read):
             return None
-        setting = values.get(f"torque-{joint.about}") if joint else None
-        reads = "" if setting is None else f"{setting.m_as('N*m'):g} N·m"
         at = box[0] + box[2] / 2, max(box[1] + _ROUND_PX, SIDE_PX)
-        return (at[0], at[1] - SIDE_PX / 2), tool_standing(form, name or "", at, reads)
+        return (at[0], at[1] - SIDE_PX / 2), tool_standing(
+            form, name or "", at, self._set_on(step, values)
+        )
 
     def _moves(self, step: str) -> bool:
         """Whether a step puts parts in or takes them out."""
@@ -268,7 +303,7 @@ class BenchPicture:
         return any(kind in _MOVES for kind in kinds)
 
     def _tools_are_told(self, step: str) -> bool:
-        if any(ask.kind == "joint" for ask in asks_at(self._job, step)):
+        if self._joint(step) is not None:
             return False
         operations = self._job.unit.operation_by_id
         reads = all(operations[one].kind in _READS for one in self._job.members[step])

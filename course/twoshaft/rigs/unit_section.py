@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from html import escape
 from typing import Any
 
@@ -11,6 +12,7 @@ from twoshaft.jobsheet.photographs import Photographs
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.shape import BuildShown, section_of
 from twoshaft.plots.unit_section import (
+    NO_TOOLS,
     part_look,
     parts_in_order,
     step_marks,
@@ -70,12 +72,14 @@ def picture_of(unit: Unit, no_way: frozenset[str] = frozenset()) -> dict[str, An
     }
 
 
-def build_state(unit: Unit, shown: BuildShown) -> dict[str, Any]:
-    """What a state of the build changes in the picture, for the browser."""
+def build_state(
+    unit: Unit, shown: BuildShown, tools: Mapping[str, float] = NO_TOOLS, *, arrows: bool = True
+) -> dict[str, Any]:
+    """What a state of the build changes in the picture, for the browser; see ``step_marks``."""
     looks = {part.id: part_look(shown, part.id) for part in unit.parts}
     return {
         "looks": {part: look for part, look in looks.items() if look != "fitted"},
-        "marks": step_marks(unit, shown),
+        "marks": step_marks(unit, shown, tools, arrows=arrows),
         "words": shown.words,
     }
 

@@ -28,6 +28,7 @@ TUBES = (ToolForm.DRIVER, ToolForm.SLEEVE, ToolForm.INSTALLER, ToolForm.PRESS)
 SIDES = {"rear": 1, "front": -1}
 _PLAY_MM = 0.5  # between a driver and the shaft or bore beside it
 _LEAST_MM, _MOST_MM = 2.0, 5.0  # wall of a driver
+_BACK_MM = 3.0  # a driver is so much thicker behind the end that bears
 _ROOM_MM = 3.0  # wall where no face is known
 _LONG_MM, _CAP_MM, _STEM_MM, _GRIP_MM = 24.0, 6.0, 5.0, 26.0
 _FAR_MM = 400.0
@@ -46,10 +47,13 @@ class Face:
     solid : str
     what : str
         In words.
+    rim : bool
+        Whether it ends at the bore of a case, into which a driver must go; else at a shaft, over
+        which it must go.
 
     Examples
     --------
-    >>> Face(-35.0, 18.0, 20.0, "input-seal", "the seal").high_mm
+    >>> Face(-35.0, 18.0, 20.0, "input-seal", "the seal", rim=True).high_mm
     20.0
     """
 
@@ -58,6 +62,7 @@ class Face:
     high_mm: float
     solid: str
     what: str
+    rim: bool
 
 
 def ring_faces(one: Drawn, axis: float, side: int) -> dict[Ring, Face]:
@@ -92,7 +97,8 @@ def ring_faces(one: Drawn, axis: float, side: int) -> dict[Ring, Face]:
     for ring, radii in zip(names, halves, strict=False):
         end = max(side * z for z, _ in radii)
         rs = [r for z, r in radii if side * z > end - 0.05]
-        found[ring] = Face(side * end, min(rs), max(rs), one.solid.id, f"the {ring.value} ring")
+        what = f"the {ring.value} ring"
+        found[ring] = Face(side * end, min(rs), max(rs), one.solid.id, what, rim=ring is Ring.OUTER)
     return found
 
 
@@ -125,7 +131,7 @@ def driven(
     >>> step = ["fit-output-front-ring"]
     >>> one, = driven(unit, *around_step(unit, step, []), step, [ToolForm.DRIVER])
     >>> one.on
-    'the rear face of the outer ring'
+    'on the rear face of the outer ring'
     """
     rods = [one for one in here.own if isinstance(one.solid, Rod)]
     blow = next((f for f in (ToolForm.PUNCH, ToolForm.HAMMER) if f in forms), None)
@@ -199,13 +205,14 @@ def _room_face(one: Drawn, axis: float, side: int) -> Face:
     """At the outer edge of the room that a part takes up, of which no face is told."""
     outer = axis - one.bounds[1]
     z = max(side * end for end in _ends(one)) * side
-    return Face(z, outer - _ROOM_MM, outer, one.solid.id, one.name)
+    return Face(z, outer - _ROOM_MM, outer, one.solid.id, _small(one), rim=True)
 
 
 def _edge_face(one: Drawn, axis: float, side: int) -> Face:
     outer = axis - one.bounds[1]
     z = max(side * end for end in _ends(one)) * side
-    return Face(z, outer - _ROOM_MM, outer, one.solid.id, f"{_small(one)}, at its outer edge")
+    what = f"{_small(one)}, at its outer edge"
+    return Face(z, outer - _ROOM_MM, outer, one.solid.id, what, rim=True)
 
 
 def _boss_face(one: Drawn, axis: float, side: int) -> Face:
@@ -214,7 +221,7 @@ def _boss_face(one: Drawn, axis: float, side: int) -> Face:
     reach = one.area.intersection(oblong(*_ends(one), axis - bore - _MOST_MM, axis - bore))
     z0, y0, z1, _ = reach.bounds
     z = z1 if side > 0 else z0
-    return Face(z, bore, min(axis - y0, bore + _MOST_MM), one.solid.id, _small(one))
+    return Face(z, bore, min(axis - y0, bore + _MOST_MM), one.solid.id, _small(one), rim=False)
 
 
 def _small(one: Drawn) -> str:
@@ -226,7 +233,7 @@ def _tube(
 ) -> ToolStands:
     """A tube on some faces of a solid, closed beyond all that it goes over."""
     axis = here.heights[one.solid.axis]
-    walls = [_wall(face, one, axis) for face in faces]
+    walls = [_wall(face) for face in faces]
     z0 = max(side * face.z_mm for face in faces)
     hollow = min(low for low, _ in walls)
     beyond = [z0 + _LONG_MM]
@@ -241,6 +248,9 @@ def _tube(
     for (low, high), face in zip(walls, faces, strict=True):
         for up in (-1, 1):
             areas.append(oblong(face.z_mm, side * cap, axis + up * low, axis + up * high))
+            back = sorted((low, high, low - _BACK_MM if face.rim else high + _BACK_MM))
+            begins = face.z_mm + side * _BACK_MM
+            areas.append(oblong(begins, side * cap, axis + up * back[0], axis + up * back[-1]))
     areas.append(oblong(side * cap, side * (cap + _CAP_MM), axis - reach, axis + reach))
     top = cap + _CAP_MM
     stem = 2 * _STEM_MM if press else _STEM_MM
@@ -255,19 +265,16 @@ def _tube(
         for up in (-1, 1)
     )
     return _stood(
-        here, form, areas, touches, (side, 0), f"the {sides} face of {on}", one.solid.axis
+        here, form, areas, touches, (side, 0), f"on the {sides} face of {on}", one.solid.axis
     )
 
 
-def _wall(face: Face, one: Drawn, axis: float) -> tuple[float, float]:
+def _wall(face: Face) -> tuple[float, float]:
     """Inner and outer radius of a tube that bears on a face [mm]."""
-    outermost = axis - one.bounds[1]
-    if face.high_mm > outermost - 1:  # at the bore of a case: it must go in there
-        high = face.high_mm - _PLAY_MM
-        wall = min(max(face.high_mm - face.low_mm - 2 * _PLAY_MM, _LEAST_MM), _MOST_MM)
-        return high - wall, high
-    low = face.low_mm + _PLAY_MM
-    return low, low + min(max(face.high_mm - face.low_mm - 2 * _PLAY_MM, _LEAST_MM), _MOST_MM)
+    thick = min(max(face.high_mm - face.low_mm - 2 * _PLAY_MM, _LEAST_MM), _MOST_MM)
+    if face.rim:
+        return face.high_mm - _PLAY_MM - thick, face.high_mm - _PLAY_MM
+    return face.low_mm + _PLAY_MM, face.low_mm + _PLAY_MM + thick
 
 
 def _stood(
@@ -278,12 +285,13 @@ def _stood(
     way: tuple[float, float],
     on: str,
     axis: str,
+    holed: Collection[str] = (),
 ) -> ToolStands:
     from shapely import union_all
 
     whole, touched = union_all(list(areas)), {touch.solid for touch in touches}
-    meets = here.crossed(whole, axis, here.placed, touched)
-    after = here.crossed(whole, axis, here.beside, touched)
+    meets = here.crossed(whole, axis, here.placed, {*touched, *holed})
+    after = here.crossed(whole, axis, here.beside, {*touched, *holed})
     mine = {one.solid.part for one in here.own if one.solid.id in touched}
     return ToolStands(
         form,
@@ -329,7 +337,11 @@ def _struck(
     thick = one.solid.diameter_mm if isinstance(one.solid, Rod) else 2 * _STEM_MM
     areas = _tip(form, (z, y), way, thick)
     touch = Touch(one.solid.id, z, y)
-    return _stood(here, form, areas, (touch,), way, f"the end of {_small(one)}", one.solid.axis)
+    holed = {body.drawn.solid.id for body in (*here.placed, *here.beside)
+             if body.area.intersects(one.area)}  # fmt: skip
+    return _stood(
+        here, form, areas, (touch,), way, f"on the end of {_small(one)}", one.solid.axis, holed
+    )
 
 
 def _tip(
@@ -359,30 +371,31 @@ def _blow(here: Around, mine: Sequence[Drawn], form: ToolForm) -> ToolStands:
     one = max(mine, key=lambda one: (side or 1) * one.bounds[2 if (side or 1) > 0 else 0])
     axis, (z0, y0, z1, y1) = here.heights[one.solid.axis], one.bounds
     if side and form is ToolForm.HAMMER:
-        return _hammered(here, one, side)
+        return _on_face(here, one, side, form, 8.0)
     z = z1 - min(2.5, (z1 - z0) / 3)
     for up in (-1, 1):
         column = one.area.intersection(oblong(z - 1, z + 1, axis, axis + up * (y1 - y0)))
         y = column.bounds[1] if up < 0 else column.bounds[3]
         areas = _tip(form, (z, y), (0, up), 4.0)
         touch = (Touch(one.solid.id, z, y),)
-        on = f"the rim of {_small(one)}, from outside"
+        on = f"on the rim of {_small(one)}, from outside"
         stood.append(_stood(here, form, areas, touch, (0, up), on, one.solid.axis))
+    stood += [_on_face(here, one, side, form, 4.0) for side in (1, -1)]
     return next((tool for tool in stood if not tool.meets), stood[0])
 
 
-def _hammered(here: Around, one: Drawn, side: int) -> ToolStands:
-    """A hammer on an end face, where nothing stands beside it."""
+def _on_face(here: Around, one: Drawn, side: int, form: ToolForm, half: float) -> ToolStands:
+    """A hammer or punch on an end face, where nothing stands beside it."""
     axis, (z0, y0, z1, _) = here.heights[one.solid.axis], one.bounds
-    bore, rim, half = _bore(one, axis), axis - y0, 8.0
+    bore, rim = _bore(one, axis), axis - y0
     stood = []
     for share in (0.5, 0.65, 0.8, 0.35, 0.2):
         y = axis - (bore + share * (rim - bore))
         under = one.area.intersection(oblong(z0, z1, y - half, y + half))
         z = under.bounds[2] if side > 0 else under.bounds[0]
-        areas = _tip(ToolForm.HAMMER, (z, y), (side, 0), 2 * _STEM_MM)
+        areas = _tip(form, (z, y), (side, 0), half)
         sides = "rear" if side > 0 else "front"
-        on = f"the {sides} face of {_small(one)}"
+        on = f"on the {sides} face of {_small(one)}"
         touch = (Touch(one.solid.id, z, y),)
-        stood.append(_stood(here, ToolForm.HAMMER, areas, touch, (side, 0), on, one.solid.axis))
+        stood.append(_stood(here, form, areas, touch, (side, 0), on, one.solid.axis))
     return next((tool for tool in stood if not tool.meets), stood[0])

@@ -81,7 +81,7 @@ def read_with(
     >>> from twoshaft.models.tooling.around import around_step
     >>> read = read_with(*around_step(unit, ["read-diff-float"], []), ToolForm.DIAL)
     >>> read.on
-    'the rear end of the differential carrier, along its axis'
+    'on the rear end of the differential carrier, along its axis'
     """
     if form is ToolForm.DIAL:
         return _dial_across(here) if across else _dial_along(here)
@@ -139,7 +139,8 @@ def _dial_along(here: Around) -> ToolStands | None:
         _disc((z + side * (far + _DIAL_MM), y)),
     ]
     return _read(here, ToolForm.DIAL, areas, (Touch(spot.one.solid.id, z, y),), (side, 0),
-                 f"the {_end(side)} end of {_small(spot.one)}, along its axis", axis)  # fmt: skip
+                 f"on the {_end(side)} end of {_small(spot.one)}, along its axis",
+                 axis)  # fmt: skip
 
 
 def _dial_across(here: Around) -> ToolStands | None:
@@ -152,7 +153,7 @@ def _dial_across(here: Around) -> ToolStands | None:
         oblong(z - _STEM_MM, z + _STEM_MM, y + up * 4, y + up * (_SHORT_MM + 2)),
         _disc((z, y + up * (_SHORT_MM + _DIAL_MM))),
     ]
-    on = f"the rim of {_small(one)}, across its axis"
+    on = f"on the rim of {_small(one)}, across its axis"
     touch = (Touch(one.solid.id, z, y),)
     return _read(here, ToolForm.DIAL, areas, touch, (0, up), on, one.solid.axis)
 
@@ -193,7 +194,7 @@ def _depth(here: Around) -> ToolStands | None:
             oblong(z, foot + side * 40, y - _TIP_MM, y + _TIP_MM),
             oblong(foot + side * _BLADE_MM, foot + side * 26, y - _STEM_MM, y + _STEM_MM),
         ]
-        on = f"the {_end(side)} face of {_small(one)}, its foot across the bore"
+        on = f"on the {_end(side)} face of {_small(one)}, its foot across the bore"
         tip = Touch(one.solid.id, z, y)
         return _read(here, ToolForm.DEPTH, areas, (tip, *rests), (side, 0), on, one.solid.axis)
     return None
@@ -254,7 +255,7 @@ def _straightedge(here: Around, *, leaf: bool) -> ToolStands | None:
                 middle = (low + high) / 2
                 areas.append(oblong(z, z + side * 0.4, middle - 3, middle + 12))
             touches = (Touch(one.solid.id, z, low + 1), Touch(one.solid.id, z, high - 1))
-            on = f"the {_end(side)} face of {_small(one)}, from edge to edge"
+            on = f"across the {_end(side)} face of {_small(one)}, from edge to edge"
             made = _read(here, ToolForm.STRAIGHTEDGE, areas, touches, (side, 0), on, one.solid.axis)
             if not made.meets:
                 return made
@@ -304,7 +305,7 @@ def _leaf(
     for body in here.beside:
         if body.drawn not in pair:
             areas = [area.difference(body.area) for area in areas]
-    on = f"the gap between {_small(one)} and {_small(other)}"
+    on = f"in the gap between {_small(one)} and {_small(other)}"
     touches = (Touch(one.solid.id, z, tip), Touch(other.solid.id, z, tip))
     return _read(here, ToolForm.FEELER, areas, touches, (0, up), on, one.solid.axis)
 
@@ -343,7 +344,7 @@ def _cord(here: Around) -> ToolStands | None:
         cord = oblong(z - 0.6, z + 0.6, y + up * 1.5, y + up * 18)
         scale = oblong(z - 6, z + 6, y + up * 18, y + up * 40)
         touch = (Touch(one.solid.id, z, y),)
-        on = f"a cord round {_small(one)}"
+        on = f"on {_small(one)}, by a cord"
         made = _read(here, ToolForm.SCALE, [turns, cord, scale], touch, (0, up), on,
                      one.solid.axis)  # fmt: skip
         if not made.meets and not made.after:

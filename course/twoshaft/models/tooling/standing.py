@@ -91,7 +91,7 @@ def tools_standing(
     Examples
     --------
     >>> [one.on for one in tools_standing(unit, ["fit-input-front-bearing"], [])]
-    ['the rear face of the outer ring']
+    ['on the rear face of the outer ring']
     """
     forms = forms_of(unit, operations)
     reads = all(unit.operation_by_id[one].kind in _READS for one in operations)

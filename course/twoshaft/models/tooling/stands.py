@@ -60,7 +60,7 @@ class ToolStands:
     >>> from twoshaft.models.tooling import tools_standing
     >>> one, = tools_standing(unit, ["fit-input-seal"], [])
     >>> one.form.value, one.on, one.meets
-    ('driver', 'the rear face of the input-shaft oil seal, at its outer edge', ())
+    ('driver', 'on the rear face of the input-shaft oil seal, at its outer edge', ())
     """
 
     form: ToolForm

@@ -124,7 +124,9 @@ def tool_in_place(
     return f'<g class="tsu-tool"><title>{escape(name)}</title>{"".join(made)}</g>'
 
 
-def standing_words(stands: ToolStands, name: str, parts: Mapping[str, Part]) -> str:
+def standing_words(
+    stands: ToolStands, name: str, parts: Mapping[str, Part], *, way: bool = True
+) -> str:
     """Where a tool stands, as a sentence.
 
     Parameters
@@ -134,23 +136,24 @@ def standing_words(stands: ToolStands, name: str, parts: Mapping[str, Part]) -> 
         What it is called.
     parts : mapping of str to Part
         By their ids.
+    way : bool, optional
+        Whether it is said what is in its way, or goes on after it.
     """
     said = f"{name}: {stands.on}."
-    if stands.after:
+    if way and stands.after:
         goes = "goes" if len(stands.after) == 1 else "go"
-        said += f" {_listed(stands.after, parts)} {goes} on afterwards."
-    if stands.meets:
-        between = " and ".join(f"the {_small(parts[part].name)}" for part in stands.meets)
+        after = " and ".join(parts[part].name for part in stands.after)
+        said += f" {after} {goes} on afterwards."
+    if way and stands.meets:
+        between = f"the {_small(parts[stands.meets[0]].name)}"
+        if more := len(stands.meets) - 1:
+            between += f" and {more} more part{'s' * (more > 1)}"
         said += f" In this section no straight way leads to it, past {between}."
     return said
 
 
 def _small(name: str) -> str:
     return f"{name[:1].lower()}{name[1:]}"
-
-
-def _listed(some: tuple[str, ...], parts: Mapping[str, Part]) -> str:
-    return " and ".join(parts[part].name for part in some)
 
 
 def _beyond(stands: ToolStands) -> tuple[float, float]:

@@ -153,7 +153,9 @@ class BenchPicture:
                 for tool in tools
             )
             found["marks"] = drawn + found["marks"]
-            told = (standing_words(tool, name, unit.part_by_id) for tool in tools)
+            told = (
+                standing_words(tool, name, unit.part_by_id, way=not self._marked) for tool in tools
+            )
             found["words"] += f" {' '.join(dict.fromkeys(told))}"
         if self._marked:
             return found

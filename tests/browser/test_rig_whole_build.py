@@ -121,7 +121,10 @@ class Keys:
         if field.kind == "choice":
             self.tab_to(f"{place} input")
             at = [key for key, _ in field.options].index(value)
-            self.send("ArrowDown", at) if at else self.send("Space")
+            if at < 2:
+                self.send("ArrowDown") if at else self.send("Space")
+            else:  # a figure chooses the answer of that place
+                self.send(str(at + 1))
             assert self.page.locator(f'{place} input[value="{value}"]').is_checked()
         elif field.kind == "number":
             self.tab_to(f"{place} input")

@@ -86,13 +86,14 @@ export function renderWholeBuild({ model, el }) {
     "details",
     { class: "ts-keys" },
     make("summary", {}, "Keys"),
-    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys choose its way round, Enter again puts it in its place. With a hand: carry the drawn part, gauge or driver to its place in the section.",
+    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys or the figures 1 to 9 choose its way round and where a driver bears, Enter again puts it in its place. With a hand: carry the drawn part, gauge or driver to its place in the section.",
   );
   const hand = make("div", {
     class: "ts-hand",
     role: "group",
     "aria-label": "Step in hand",
     onkeydown: (event) => {
+      if (chosenBy(event)) return;
       if (event.key !== "Enter" || !event.target.matches("input[type=radio], .ts-number-box"))
         return;
       event.preventDefault();
@@ -341,6 +342,22 @@ export function renderWholeBuild({ model, el }) {
     });
     letGoes.push(letGo);
   }
+  /**
+   * A figure chooses the answer of that place in the list that the keyboard is in.
+   *
+   * @param {KeyboardEvent} event
+   */
+  function chosenBy(event) {
+    const here = /** @type {HTMLElement} */ (event.target);
+    if (withOrder(event) || !/^[1-9]$/.test(event.key) || !here.matches("input[type=radio]"))
+      return false;
+    const field = /** @type {HTMLElement} */ (here.closest("[data-field]"));
+    const wanted = findAll(field, "input[type=radio]:not(:disabled)")[Number(event.key) - 1];
+    event.preventDefault();
+    wanted?.focus();
+    wanted?.click();
+    return true;
+  }
   /** The way round that is chosen, and the list of those there are. */
   function waysInHand() {
     const inputs = /** @type {HTMLInputElement[]} */ (
@@ -358,7 +375,7 @@ export function renderWholeBuild({ model, el }) {
     showHeld();
   }
   const heldFrame = make("div", { class: "ts-held-frame" });
-  const toolFrame = make("div", { class: "ts-held-frame ts-held-tool" });
+  const toolFrame = make("div", { class: "ts-tool-frame" });
   const turnButton = namedButton("Turn it", turnIt, "Turn it: the other way round");
   const toolName = make("p", { class: "ts-hint" });
   const heldBox = make("div", { class: "ts-held-box" }, heldFrame, turnButton, toolFrame, toolName);

@@ -34,6 +34,9 @@ job = Job.of(sheet.unit, {GIVEN!r})"""
 PRACTICE, MARKED = "whole_build(Job.of(sheet.unit))", "whole_build(job, sheet)"
 SHORT = ["fit-input-seal", "fit-input-front-bearing", "fit-magnet"]
 BY_HAND = f"whole_build(Job.of(sheet.unit, {{'operations': {SHORT!r}}}))"
+PRESSED, READ = "fit-input-front-bearing", "read-side-gear-play"
+STAGE = "The differential"
+TOOLS = f"whole_build(Job.of(sheet.unit, {{'operations': {[PRESSED, READ]!r}}}))"
 BY_NEXT = 55
 """Steps that are taken as the next ready one; the others are chosen in the list."""
 MOST_STROKES = 454
@@ -49,7 +52,7 @@ def job():
 @pytest.fixture(scope="module")
 def lab(start_shared_lab):
     return start_shared_lab(
-        released=[cell_digest(text) for text in (SETUP, PRACTICE, MARKED, BY_HAND)]
+        released=[cell_digest(text) for text in (SETUP, PRACTICE, MARKED, BY_HAND, TOOLS)]
     )
 
 
@@ -318,3 +321,73 @@ def test_a_finger_carries_a_part_in_a_narrow_window_and_in_forced_colours(lab, s
     screenshot(page, "whole-build-carried-on")
     drop(page)
     until(page, lambda: "1 of 3" in page.locator(f"{RIG} .ts-finding").inner_text())
+
+
+RINGS = """(part) => {
+  const boxes = [...document.querySelectorAll(`.ts-build-unit [data-part=${part}]`)]
+    .map((one) => one.getBoundingClientRect()).filter((one) => one.width > 0);
+  const box = boxes[boxes.length - 1];
+  return [box.right, box.top + 3];
+}"""
+"""The rear face of the outer ring of a bearing, on the screen."""
+
+
+def test_a_driver_and_a_dial_are_placed_by_hand(lab, screenshot):
+    page = opened(lab, "tools", TOOLS)
+    rig = page.locator(RIG)
+    page.locator(f'{RIG} [data-step="{PRESSED}"]').click()
+    frame = page.locator(f"{RIG} .ts-tool-frame")
+    frame.locator("svg").wait_for()
+    assert rig.locator(".tsu-marks .tsu-tool").count() == 0
+    carry(page, frame, "input-front-bearing")
+    page.mouse.move(*page.evaluate(RINGS, "input-front-bearing"), steps=3)
+    drop(page)
+    outer = rig.locator(f'[data-field="driver-{PRESSED}"] input[value="outer"]')
+    until(page, outer.is_checked)
+    until(page, lambda: rig.locator(".tsu-marks .tsu-tool").count() == 1)
+    assert "on the rear face of the outer ring" in rig.locator(".ts-in-picture").inner_text()
+    screenshot(page, "whole-build-driver-placed")
+    rig.locator(".ts-stage-choice").select_option(label=STAGE)
+    page.locator(f'{RIG} [data-step="{READ}"]').click()
+    held = page.locator(f"{RIG} .ts-held-frame")
+    until(page, lambda: "Dial" in rig.locator(".ts-held-box").inner_text())
+    carry(page, held, "input-shaft")
+    drop(page)
+    assert "is not done there. That is the place of" in rig.locator(".ts-told").inner_text()
+    carry(page, held, "diff-gears")
+    drop(page)
+    until(page, lambda: "1 of 2" in rig.locator(".ts-finding").inner_text())
+    until(page, lambda: rig.locator(".tsu-marks .tsu-tool").count() == 1)
+
+
+def test_a_driver_and_a_dial_are_placed_by_keys_and_stay_seen(lab, screenshot):
+    page = opened(lab, "tools", TOOLS, dark=True)
+    rig, keys = page.locator(RIG), Keys(page)
+    tools = rig.locator(".tsu-marks .tsu-tool")
+    keys.tab_to(".ts-buildlist")
+    while not keys.at(f'[data-step="{PRESSED}"]'):
+        keys.press("ArrowDown")
+    keys.send("Enter")
+    until(page, lambda: keys.at(".ts-hand"))
+    keys.tab_to(f'[data-field="driver-{PRESSED}"] input')
+    drawn = set()
+    for figure, ring in enumerate(("inner", "outer", "both"), 1):
+        keys.send(str(figure))
+        assert rig.locator(f'[data-field="driver-{PRESSED}"] input[value="{ring}"]').is_checked()
+        until(page, lambda: tools.count() == 1)
+        drawn.add(tools.inner_html())
+    assert len(drawn) == 3
+    screenshot(page, "whole-build-driver-by-keys")
+    keys.tab_to(".ts-stage-choice", "Shift+Tab")
+    keys.type(STAGE)
+    keys.tab_to(".ts-buildlist")
+    assert keys.at(f'[data-step="{READ}"]')
+    keys.send("Enter")
+    until(page, lambda: keys.at(".ts-hand"))
+    keys.send("Enter")
+    until(page, lambda: tools.count() == 1)
+    assert keys.at('.ts-hand[data-stands="true"]')
+    assert (
+        "Dial indicator on a stand: on the front end" in rig.locator(".ts-in-picture").inner_text()
+    )
+    screenshot(page, "whole-build-dial-by-keys")

@@ -7,8 +7,10 @@ import pytest
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models import order
 from twoshaft.models.shape import listed_misbuilds
+from twoshaft.models.tooling import drives, tools_standing
 from twoshaft.models.wholebuild import (
     ORDER,
+    RINGS,
     Do,
     Job,
     asks_at,
@@ -18,6 +20,7 @@ from twoshaft.models.wholebuild import (
     ways_of,
 )
 from twoshaft.plots.bench_tools import tool_outline
+from twoshaft.plots.unit_section import unit_picture
 from twoshaft.plots.whole_build import record_html
 from twoshaft.readings import issue_record
 from twoshaft.rigs import whole_build
@@ -370,3 +373,100 @@ def test_every_gauge_of_a_reading_has_a_form(name):
     assert readings
     for one in readings:
         assert any(tool_outline(forms[tool]) for tool in one.tools), one.id
+
+
+# ---- tools in their places
+
+PRESSED = "fit-input-front-bearing"
+
+
+@pytest.fixture
+def bearing(unit):
+    """A bench with a bearing to press in, and its rings in the picture [px]."""
+    rig = whole_build(Job.of(unit, {"operations": ["fit-magnet", PRESSED]}))
+    rig.hear({"type": "take", "step": PRESSED})
+    (view,) = (one for one in unit_picture(unit).placed if one.view.id == "shafts")
+    (tool,) = tools_standing(unit, [PRESSED], [], rings=RINGS["inner"])
+    touch = tool.touches[0]
+    return rig, view.px(touch.z_mm, touch.height_mm)
+
+
+def test_a_driver_is_in_the_hand_until_its_ring_is_chosen_and_then_stands_on_it(bearing):
+    rig, _ = bearing
+    name, outline = rig.plan["tray"][PRESSED]["tool"]
+    assert name == "Press sleeves for bearings" and outline
+    assert "tsu-tool" not in rig.view["build"]["marks"]
+    seen = {}
+    for ring in RINGS:
+        rig.hear({"type": "set", "name": f"driver-{PRESSED}", "value": ring})
+        build = rig.view["build"]
+        seen[ring] = build["marks"]
+        assert build["marks"].count("tsu-tool") == 1
+        assert ("inner ring" in build["words"]) is (ring != "outer")
+    assert len(set(seen.values())) == 3
+
+
+def test_a_driver_set_down_on_a_ring_bears_on_that_ring(bearing):
+    by_hand, at = bearing
+    by_hand.hear({"type": "bear", "step": PRESSED, "at": list(at)})
+    assert by_hand.view["states"][f"driver-{PRESSED}"]["value"] == "inner"
+    by_hand.hear({"type": "bear", "step": PRESSED, "at": [0, 0]})
+    assert "on no ring" in by_hand.view["told"][0]
+    for wrong in (None, "here", [1], ["a", "b"]):
+        by_hand.hear({"type": "bear", "step": PRESSED, "at": wrong})
+        assert "no driver" in by_hand.view["told"][0]
+    by_hand.hear({"type": "bear", "step": "fit-magnet", "at": list(at)})
+    assert "no driver" in by_hand.view["told"][0]
+
+
+def test_a_driver_on_the_wrong_ring_is_told_in_practice(bearing):
+    rig, _ = bearing
+    (way,) = (f["name"] for f in rig.hand["fields"] if f["name"].startswith("way-"))
+    right = next(key for key, one in ways_of(rig.job, PRESSED).items() if one is None)
+    rig.hear({"type": "do"})
+    assert "which way round" in rig.view["told"][0]
+    rig.hear({"type": "set", "name": way, "value": right})
+    rig.hear({"type": "do"})
+    assert "where does the driver press" in rig.view["told"][0]
+    rig.hear({"type": "set", "name": f"driver-{PRESSED}", "value": "inner"})
+    rig.hear({"type": "do"})
+    assert "dented the raceways" in rig.view["told"][1]
+    rig.hear({"type": "record", "open": True})
+    assert "On the inner ring" in rig.view["record"]
+
+
+def test_what_was_put_at_a_wrong_place_stands_in_the_record_of_practice_alone(unit, sheet):
+    for kept in (None, sheet):
+        rig = whole_build(Job.of(unit, {"operations": ["fit-magnet", PRESSED]}), kept)
+        for _ in range(2):
+            rig.hear({"type": "put", "step": "fit-magnet", "part": "breather"})
+        rig.hear({"type": "record", "open": True})
+        assert ("Put at a wrong place:</b> 2 times" in rig.view["record"]) is (kept is None)
+        assert kept is None or kept.value(ORDER) in (None, [])
+
+
+@pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-k6"])
+def test_marked_work_shows_the_tool_in_its_place_and_tells_nothing_that_is_asked(name, tmp_path):
+    unit = load_unit(name)
+    given = issue_record("whole-build", unit, salt="t", learner="ann", attempt=1)["given"]["bench"]
+    job = Job.of(unit, given)
+    assert not [ask for ask in asks_of(job) if ask.kind == "driver"]
+    shown = 0
+    for step, members in job.members.items():
+        if not drives(unit, members):
+            continue
+        seen = []
+        fields = [ask.fields[0] for ask in asks_at(job, step) if ask.kind == "way"]
+        answers = [key for key, _ in fields[0].arguments["options"]] if fields else [None]
+        for k, answer in enumerate(answers):
+            rig = whole_build(job, open_sheet("order-of-work", tmp_path / f"{step}-{k}"))
+            rig.hear({"type": "take", "step": step})
+            if answer:
+                rig.hear({"type": "set", "name": fields[0].name, "value": answer})
+            build = rig.view["build"]
+            seen.append(build)
+            assert "no straight way" not in build["words"] and "afterwards" not in build["words"]
+            assert not [tool.name for tool in unit.tools if tool.name in json.dumps(build)]
+        assert seen == seen[:1] * len(seen)
+        shown += "tsu-tool" in seen[0]["marks"]
+    assert shown >= 10

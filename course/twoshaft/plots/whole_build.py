@@ -12,7 +12,7 @@ HEADINGS = (
     ("torques", "Tightened", "group", "threads, wrench, setting, sequence"),
     ("films", "Sealant", "face", "laid"),
     ("ways", "Way round", "step", "what faces which way"),
-    ("drivers", "Driver", "step", "where it bore"),
+    ("drivers", "Driver", "step", "where it pressed"),
     ("proofs", "Proof by hand", "of", "moves"),
     ("verdicts", "Checks", "check", "found"),
     ("taken_out", "Taken out again", "step", "with it"),

@@ -291,7 +291,7 @@ class BenchPicture:
         joint = self._joint(step)
         box = box_round(self._job.unit, self.parts(step)[:1])
         chosen = joint is not None and values.get(f"tool-{joint.about}") is not None
-        read = joint is None and step in doings and not self._moves(step)
+        read = joint is None and step in doings and self._reads(step)
         if tools or box is None or not (chosen or read):
             return None
         at = box[0] + box[2] / 2, max(box[1] + _ROUND_PX, SIDE_PX)
@@ -299,17 +299,23 @@ class BenchPicture:
             form, name or "", at, self._set_on(step, values)
         )
 
+    def gauge_stands(self, step: str, doings: Mapping[str, Do]) -> bool:
+        """Whether a step that was done has left a gauge where it was read."""
+        tools = self._tools_in_place(step, doings, {}) if self._reads(step) else ()
+        return bool(tools) or self._tool_at_part(step, doings, {}, tools) is not None
+
+    def _reads(self, step: str) -> bool:
+        """Whether a step measures or checks, and does nothing else."""
+        operations = self._job.unit.operation_by_id
+        return all(operations[one].kind in _READS for one in self._job.members[step])
+
     def _moves(self, step: str) -> bool:
         """Whether a step puts parts in or takes them out."""
         kinds = (self._job.unit.operation_by_id[one].kind for one in self._job.members[step])
         return any(kind in _MOVES for kind in kinds)
 
     def _tools_are_told(self, step: str) -> bool:
-        if self._joint(step) is not None:
-            return False
-        operations = self._job.unit.operation_by_id
-        reads = all(operations[one].kind in _READS for one in self._job.members[step])
-        return reads or not self._marked
+        return self._joint(step) is None and (self._reads(step) or not self._marked)
 
 
 def _away(stands: ToolStands, placed: Placed, at: tuple[float, float]) -> float:

@@ -298,7 +298,8 @@ class WholeBuild(Screen):
         self._keep_order()
         word = "is written down as done" if self.marked else "is done"
         self.told = [f"“{task.label(step)}” {word}, {minutes(done.minutes)} so far.", *told]
-        if not any(ask.kind == AFTER for ask in asks_at(job, step)) and not self._readings(step):
+        stays = any(ask.kind == AFTER for ask in asks_at(job, step)) or self._readings(step)
+        if not stays and not self.drawn.gauge_stands(step, done.doings):
             self.in_hand = None
 
     def _put(self, step: str, part: str) -> None:

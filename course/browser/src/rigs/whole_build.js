@@ -86,7 +86,7 @@ export function renderWholeBuild({ model, el }) {
     "details",
     { class: "ts-keys" },
     make("summary", {}, "Keys"),
-    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys or the figures 1 to 9 choose its way round and where a driver bears, Enter again puts it in its place. With a hand: carry the drawn part, gauge or driver to its place in the section.",
+    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; arrow keys or the figures 1 to 9 choose its way round and where a driver presses, Enter again puts it in its place. With a hand: carry the drawn part, gauge or driver to its place in the section.",
   );
   const hand = make("div", {
     class: "ts-hand",

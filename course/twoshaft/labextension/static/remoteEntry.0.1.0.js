@@ -257,8 +257,8 @@ dth:none}}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHTML figure>svg
 Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),at(),Ot(s.shell),r&&
 (s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{!r&&b.path!==i||(u.toggleClass(
 "twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}function Ce(t){globalThis.
-twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=21d83e92ac0f885e`);globalThis.twoshaftScreens.set("21d83e92ac0\
-f885e",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("21d83e92ac0f885e"),console.warn(`${T}: the screens could not b\
+twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=67103815ff74f095`);globalThis.twoshaftScreens.set("67103815ff7\
+4f095",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("67103815ff74f095"),console.warn(`${T}: the screens could not b\
 e loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.
 metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.
 addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}

@@ -1250,8 +1250,8 @@ e bench, in section",onChoose:C=>{C&&c.show("part",[C])}}),u=n("p",{class:"ts-hi
 marked?"Next open step":"Next ready step",()=>B("next"));d.classList.add("ts-next");let l=n("div",{class:"ts-buildlist",
 role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stage",onkeydown:C=>q(C)}),f=n("details",{class:"\
 ts-keys"},n("summary",{},"Keys"),"Up and down walk through the steps, left and right change the stage, Enter takes a ste\
-p in hand; arrow keys or the figures 1 to 9 choose its way round and where a driver bears, Enter again puts it in its pl\
-ace. With a hand: carry the drawn part, gauge or driver to its place in the section."),p=n("div",{class:"ts-hand",role:"\
+p in hand; arrow keys or the figures 1 to 9 choose its way round and where a driver presses, Enter again puts it in its \
+place. With a hand: carry the drawn part, gauge or driver to its place in the section."),p=n("div",{class:"ts-hand",role:"\
 group","aria-label":"Step in hand",onkeydown:C=>{mt(C)||C.key!=="Enter"||!C.target.matches("input[type=radio], .ts-numbe\
 r-box")||(C.preventDefault(),t.get("hand").stands?yt():et())}}),h=n("dl",{class:"ts-facts"}),g=n("ul",{class:"ts-sentenc\
 es"}),y=n("p",{class:"ts-prompt"},"Wrong so far"),b=n("select",{class:"ts-box ts-before","aria-label":"A step that stand\

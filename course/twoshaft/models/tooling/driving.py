@@ -192,7 +192,7 @@ def _beside_gears(own: Sequence[Drawn]) -> bool:
 
 
 def _ends(one: Drawn) -> tuple[float, float]:
-    return one.bounds[0], one.bounds[2]
+    return one.area.bounds[0], one.area.bounds[2]
 
 
 def _bore(one: Drawn, axis: float) -> float:
@@ -203,13 +203,13 @@ def _bore(one: Drawn, axis: float) -> float:
 
 def _room_face(one: Drawn, axis: float, side: int) -> Face:
     """At the outer edge of the room that a part takes up, of which no face is told."""
-    outer = axis - one.bounds[1]
+    outer = axis - one.area.bounds[1]
     z = max(side * end for end in _ends(one)) * side
     return Face(z, outer - _ROOM_MM, outer, one.solid.id, _small(one), rim=True)
 
 
 def _edge_face(one: Drawn, axis: float, side: int) -> Face:
-    outer = axis - one.bounds[1]
+    outer = axis - one.area.bounds[1]
     z = max(side * end for end in _ends(one)) * side
     what = f"{_small(one)}, at its outer edge"
     return Face(z, outer - _ROOM_MM, outer, one.solid.id, what, rim=True)
@@ -368,8 +368,8 @@ def _blow(here: Around, mine: Sequence[Drawn], form: ToolForm) -> ToolStands:
     """A punch on the collar of a nut from outside, or a hammer on the end of what it drives."""
     side = SIDES.get(str(here.ways[mine[0].solid.id]), 0)
     stood = []
-    one = max(mine, key=lambda one: (side or 1) * one.bounds[2 if (side or 1) > 0 else 0])
-    axis, (z0, y0, z1, y1) = here.heights[one.solid.axis], one.bounds
+    one = max(mine, key=lambda one: (side or 1) * one.area.bounds[2 if (side or 1) > 0 else 0])
+    axis, (z0, y0, z1, y1) = here.heights[one.solid.axis], one.area.bounds
     if side and form is ToolForm.HAMMER:
         return _on_face(here, one, side, form, 8.0)
     z = z1 - min(2.5, (z1 - z0) / 3)
@@ -386,7 +386,7 @@ def _blow(here: Around, mine: Sequence[Drawn], form: ToolForm) -> ToolStands:
 
 def _on_face(here: Around, one: Drawn, side: int, form: ToolForm, half: float) -> ToolStands:
     """A hammer or punch on an end face, where nothing stands beside it."""
-    axis, (z0, y0, z1, _) = here.heights[one.solid.axis], one.bounds
+    axis, (z0, y0, z1, _) = here.heights[one.solid.axis], one.area.bounds
     bore, rim = _bore(one, axis), axis - y0
     stood = []
     for share in (0.5, 0.65, 0.8, 0.35, 0.2):

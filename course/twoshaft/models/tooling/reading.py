@@ -99,14 +99,14 @@ def _bulky(here: Around) -> list[Drawn]:
     parts = list(dict.fromkeys(one.solid.part for one in here.own))
     some = [one for one in here.own if one.solid.kind in _SOLID]
     return sorted(
-        some, key=lambda one: (parts.index(one.solid.part), one.bounds[0] - one.bounds[2])
+        some, key=lambda one: (parts.index(one.solid.part), one.area.bounds[0] - one.area.bounds[2])
     )
 
 
 def _spots(here: Around, half: float) -> Iterator[Spot]:
     """Places on end faces that a stem of a half width reaches straight from outside."""
     for one in _bulky(here):
-        axis, (z0, y0, z1, _) = here.heights[one.solid.axis], one.bounds
+        axis, (z0, y0, z1, _) = here.heights[one.solid.axis], one.area.bounds
         for side in (1, -1):
             end = z1 if side > 0 else z0
             rim = one.area.intersection(oblong(end, end - side * 0.5, y0, axis - half))
@@ -115,6 +115,8 @@ def _spots(here: Around, half: float) -> Iterator[Spot]:
             low, high = axis - rim.bounds[3], axis - rim.bounds[1]
             for share in (0.5, 0.7, 0.3, 0.85, 0.15):
                 y = axis - (low + share * (high - low))
+                if rim.intersection(oblong(end - 1, end + 1, y - _TIP_MM, y + _TIP_MM)).is_empty:
+                    continue  # between two rings
                 stem = oblong(end, side * _FAR_MM, y - half, y + half)
                 others = (*here.placed, *here.beside)
                 if not here.crossed(stem, one.solid.axis, others, {one.solid.id}):
@@ -161,7 +163,7 @@ def _dial_across(here: Around) -> ToolStands | None:
 def _rims(here: Around, half: float) -> Iterator[tuple[Drawn, float, float, int]]:
     """Places on a round outside that are reached straight from above or below."""
     for one in _bulky(here):
-        axis, (z0, _, z1, _) = here.heights[one.solid.axis], one.bounds
+        axis, (z0, _, z1, _) = here.heights[one.solid.axis], one.area.bounds
         steps = max(int((z1 - z0) / (2 * half)), 2)
         middle_last = sorted(range(1, steps), key=lambda k: -abs(k - steps / 2))
         for z in (z0 + (z1 - z0) * k / steps for k in middle_last):
@@ -181,7 +183,7 @@ def _depth(here: Around) -> ToolStands | None:
     for spot in _spots(here, _TIP_MM):
         one, side = spot.one, spot.side
         axis = here.heights[one.solid.axis]
-        rim = max(abs(axis - y) for y in (one.bounds[1], one.bounds[3]))
+        rim = max(abs(axis - y) for y in (one.area.bounds[1], one.area.bounds[3]))
         rests = _rests(here, one, axis, rim, side)
         if rests is None:
             continue
@@ -242,9 +244,9 @@ def _straightedge(here: Around, *, leaf: bool) -> ToolStands | None:
     for one in _bulky(here):
         axis = here.heights[one.solid.axis]
         for side in (1, -1):
-            end = one.bounds[2] if side > 0 else one.bounds[0]
+            end = one.area.bounds[2] if side > 0 else one.area.bounds[0]
             face = one.area.intersection(
-                oblong(end, end - side * 0.2, one.bounds[1], one.bounds[3])
+                oblong(end, end - side * 0.2, one.area.bounds[1], one.area.bounds[3])
             )
             z, low, high = end, face.bounds[1], face.bounds[3]
             if high - low < 2 * _OVER_MM:

@@ -53,10 +53,10 @@ def _heads(here: Around, one: Drawn) -> list[tuple[float, float, int, int, float
         dz, dy = (1 if za > zb else -1, 0) if along else (0, 1 if ya > yb else -1)
         tall = head_height(solid.diameter_mm)
         return [(za + dz * tall, axis + ya + dy * tall, dz, dy, wide / 2)]
-    if solid.kind == "turned" and one.bounds[2] - one.bounds[0] < 30:
+    if solid.kind == "turned" and one.area.bounds[2] - one.area.bounds[0] < 30:
         side = SIDES.get(str(here.ways[solid.id]), 1)
-        z = one.bounds[2] if side > 0 else one.bounds[0]
-        return [(z, axis, side, 0, axis - one.bounds[1])]
+        z = one.area.bounds[2] if side > 0 else one.area.bounds[0]
+        return [(z, axis, side, 0, axis - one.area.bounds[1])]
     return []
 
 

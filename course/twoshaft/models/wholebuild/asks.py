@@ -1,7 +1,7 @@
 """What a unit asks its builder to decide, step by step, and the answer fields that hold it.
 
 Nothing is listed by hand: a way round is asked where an operation names wrong ways, where the
-driver bears where a whole bearing is pressed in cold, a shim where a support has its final
+driver presses where a whole bearing is pressed in cold, a shim where a support has its final
 operation, wrench, setting and state of the threads where a group of fasteners is tightened (pattern
 and rounds where it holds down a flange), a film where a face is coated, the proof where a check of
 the lockout is made, and what to do next where a check of the finished unit is made.
@@ -54,7 +54,7 @@ DRIVERS = {
     "outer": "On the outer ring",
     "both": "On both rings",
 }
-"""Where a driver can bear on a whole bearing."""
+"""Where a driver can press on a whole bearing."""
 MOST_ROUNDS = 4
 PROOF_MOVES = 10
 
@@ -382,7 +382,7 @@ def _drivers(job: Job) -> Iterator[Ask]:
                 continue
             name = job.unit.operation_by_id[operation].name
             spec = FieldSpec(
-                f"driver-{operation}", "choice", f"{name}: where does the driver bear?",
+                f"driver-{operation}", "choice", f"{name}: where does the driver press?",
                 {"options": [list(pair) for pair in DRIVERS.items()]},
             )  # fmt: skip
             yield Ask(spec.name, "driver", step, operation, name, (spec,))

@@ -1,4 +1,4 @@
-"""Where a driver bore on a bearing that was pressed in, and what that did to it."""
+"""Where a driver pressed on a bearing that was pressed in, and what that did to it."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ RINGS = {"inner": frozenset([Ring.INNER]), "outer": frozenset([Ring.OUTER]), "bo
 
 @dataclass(frozen=True)
 class DriverResult:
-    """A driver that bore on rings of a bearing.
+    """A driver that pressed on rings of a bearing.
 
     Attributes
     ----------
@@ -54,10 +54,10 @@ class DriverResult:
         tight = _spoken(self.bearing.tight)
         grips = "grip" if len(self.bearing.tight) > 1 else "grips"
         words = (
-            f"{self.ask.name}: the driver bears on {_spoken(self.driven)}, but {tight} {grips}. "
+            f"{self.ask.name}: the driver presses on {_spoken(self.driven)}, but {tight} {grips}. "
             f"Up to {self.bearing.most_force.m_as('kN'):.1f} kN went through the "
             f"{self.bearing.elements}, which dented the raceways: the bearing will rumble. "
-            f"Bear on {tight}. A new bearing, and {self.minutes:g} minutes to press it in."
+            f"Press on {tight}. A new bearing, and {self.minutes:g} minutes to press it in."
         )
         parts = (self.bearing.part,)
         return Fault("driver", self.ask.step, self.ask.id, words, minutes=self.minutes, parts=parts)

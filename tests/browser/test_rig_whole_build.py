@@ -351,7 +351,7 @@ def test_a_driver_and_a_dial_are_placed_by_hand(lab, screenshot):
     page.locator(f'{RIG} [data-step="{READ}"]').click()
     held = page.locator(f"{RIG} .ts-held-frame")
     until(page, lambda: "Dial" in rig.locator(".ts-held-box").inner_text())
-    carry(page, held, "input-shaft")
+    carry(page, held, "right-drive-seal")
     drop(page)
     assert "is not done there. That is the place of" in rig.locator(".ts-told").inner_text()
     carry(page, held, "diff-gears")

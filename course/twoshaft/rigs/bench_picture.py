@@ -210,7 +210,7 @@ class BenchPicture:
         return name or "The tool"
 
     def _driver(self, step: str) -> Ask | None:
-        """The decision where a driver bears, if the step asks for one."""
+        """The decision where a driver presses, if the step asks for one."""
         return next((ask for ask in asks_at(self._job, step) if ask.kind == "driver"), None)
 
     def bears_at(self, step: str, at: tuple[float, float], doings: Mapping[str, Do]) -> str | None:
@@ -219,7 +219,7 @@ class BenchPicture:
         Parameters
         ----------
         step : str
-            One that asks where the driver bears.
+            One that asks where the driver presses.
         at : (float, float)
             The place [px].
         doings : mapping

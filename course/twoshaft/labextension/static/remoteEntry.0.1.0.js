@@ -92,7 +92,7 @@ F:a,G:u,H:b}=this;for(let p=0;p<64;p++){let g=C(c,6)^C(c,11)^C(c,25),l=b+g+gt(c,
 22))+wt(o,s,r)|0;b=u,u=a,a=c,c=i+l|0,i=r,r=s,s=o,o=l+f|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,i=i+this.D|0,c=c+this.E|
 0,a=a+this.F|0,u=u+this.G|0,b=b+this.H|0,this.set(o,s,r,i,c,a,u,b)}roundClean(){R(B)}destroy(){this.destroyed=!0,this.set(
 0,0,0,0,0,0,0,0),R(this.buffer)}},q=class extends G{constructor(){super(32,mt)}};var yt=xt(()=>new q,bt(1));var Et="setup",St=[Et,"form","rig"],ae=[...St,"mark"];function fe(t){return ht(yt(pt(t.replace(/\r\n?/g,`
-`).replace(/\n+$/,""))))}var v=t=>t.getMetadata("tags")||[],kt=t=>v(t).includes(Et),O=t=>v(t).some(e=>ae.includes(e));function _(t,e){
+`).replace(/\n+$/,""))))}var v=t=>t.getMetadata("tags")||[],kt=t=>v(t).includes(Et),O=t=>v(t).some(e=>ae.includes(e));function $(t,e){
 return t.content.widgets.filter(({model:n})=>n.type==="code"&&v(n).some(o=>St.includes(o))&&e.has(fe(n.sharedModel.getSource())))}
 function K({model:{outputs:t}}){for(let e=0;e<t.length;e+=1)if(t.get(e).type==="error")return!0;return!1}function N(t){return JSON.
 stringify(t.content.widgets.map(({model:e})=>[e.sharedModel.getSource(),O(e)?null:e.executionCount??null]))}function X(t){let e=t.session?.kernel;return e?.connectionStatus==="connected"&&!["dead","terminating"].includes(e.status)}
@@ -144,13 +144,13 @@ we,{letters:i}=o.dataset,c=i?Number(i)/me:1,a=Math.min(r,Math.max(1,1/(c*(n[s]||
 "--ts-grown")),c=H(o,"text").map(p=>({word:p,way:Mt.get(p)??0}));if(i===1&&c.every(({way:p})=>!p))return;let{left:a,right:u}=o.
 getBoundingClientRect(),b=c.map(({word:p,way:g})=>{let l=p.getBoundingClientRect(),E=l.left-g*r,f=Math.max(0,E+l.width-u),
 d=Math.max(0,a-E);if(!l.width||i===1)return 0;let S=l.width>u-a?(a+u-l.width)/2-E:d||-f;return Math.round(S/r)});c.forEach(
-({word:p,way:g},l)=>{Math.abs(b[l]-g)<1||(Mt.set(p,b[l]),p.style.translate=b[l]?`${b[l]}px`:"")})})}var $=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ot(t){let e=()=>{for(let n of["left","right"])
-t.isSideTabBarVisible?.(n)===$.matches&&t.toggleSideTabBarVisibility(n)};$.addEventListener("change",e),e()}function _t(t){
-let e=()=>{t.toolbar.setHidden($.matches),t.fit()};$.addEventListener("change",e),t.disposed.connect(()=>$.removeEventListener(
+({word:p,way:g},l)=>{Math.abs(b[l]-g)<1||(Mt.set(p,b[l]),p.style.translate=b[l]?`${b[l]}px`:"")})})}var _=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ot(t){let e=()=>{for(let n of["left","right"])
+t.isSideTabBarVisible?.(n)===_.matches&&t.toggleSideTabBarVisibility(n)};_.addEventListener("change",e),e()}function $t(t){
+let e=()=>{t.toolbar.setHidden(_.matches),t.fit()};_.addEventListener("change",e),t.disposed.connect(()=>_.removeEventListener(
 "change",e)),e()}var ye=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function Ee(t){let e=t.scrollWidth>
 t.clientWidth;if(e!==t.hasAttribute("tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);
 return}t.tabIndex=0,t.setAttribute("role","group"),t.setAttribute("aria-label",t.querySelector("caption")?"Wide table":"\
-Picture")}}var $t=t=>H(t,ye).forEach(Ee);function Dt(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
+Picture")}}var _t=t=>H(t,ye).forEach(Ee);function Dt(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
 observe(n,{childList:!0,subtree:!0});let i=new ResizeObserver(s);i.observe(n),t.disposed.connect(()=>{clearTimeout(o),r.
 disconnect(),i.disconnect()})}var T="twoshaft-opener",Se="if-missing",Rt="twoshaft-opening",ke=["form","rig"],Ae=3,Pt=300;async function Wt(t){let[{PageConfig:e,
 URLExt:n},{NotebookActions:o},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
@@ -257,8 +257,8 @@ dth:none}}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHTML figure>svg
 Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),at(),Ot(s.shell),r&&
 (s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{!r&&b.path!==i||(u.toggleClass(
 "twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}function Ce(t){globalThis.
-twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=67103815ff74f095`);globalThis.twoshaftScreens.set("67103815ff7\
-4f095",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("67103815ff74f095"),console.warn(`${T}: the screens could not b\
+twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=b84b4af3cf08ded6`);globalThis.twoshaftScreens.set("b84b4af3cf0\
+8ded6",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("b84b4af3cf08ded6"),console.warn(`${T}: the screens could not b\
 e loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.
 metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.
 addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}
@@ -266,26 +266,26 @@ async function Be(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cel
 cells)n.add(s)}catch(o){console.warn(`${T}: the list of released cells could not be read`,o)}return n}function Ft(t){return new Promise(
 (e,n)=>{let o=()=>{t.isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},s=r=>{t.statusChanged.
 disconnect(o),t.disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}async function Ut(t,e,n){
-let o=t.sessionContext;for(let s=0;s<Ae;s+=1){await Ft(o);let r=_(t,e).filter(({model:c})=>c.executionCount===null);if(!r.
+let o=t.sessionContext;for(let s=0;s<Ae;s+=1){await Ft(o);let r=$(t,e).filter(({model:c})=>c.executionCount===null);if(!r.
 length)return;let i=r.filter(({model:c})=>kt(c));for(let c of[i,r.filter(a=>!i.includes(a))])if(c.length&&(await n.runCells(
 t.content,c,o),c.some(K)))return;await new Promise(c=>setTimeout(c,Pt))}}var ve=({model:t})=>t.executionCount===null&&t.
 executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function It(t){if(t.
 isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
 n.toggleClass("twoshaft-quiet",O(n.model)),n.toggleClass("twoshaft-if-missing",v(n.model).includes(Se)),n.toggleClass("t\
 woshaft-shows",v(n.model).some(o=>ke.includes(o)))}async function Me(t,e,n){await e.ready,!(t.isDisposed||!J(t))&&(M(e.path).
-kind!=="start"&&vt(t),Dt(t,o=>{$t(o),Ht(o)}),_t(t),await ct(t,e,n))}function He(t,e){let n=N(t),o=(i,c)=>{c==="completed"&&
+kind!=="start"&&vt(t),Dt(t,o=>{_t(o),Ht(o)}),$t(t),await ct(t,e,n))}function He(t,e){let n=N(t),o=(i,c)=>{c==="completed"&&
 (n=N(t))},s=()=>{t.isDisposed||!e.model.dirty||N(t)!==n||(e.model.dirty=!1)},r=(i,{name:c,newValue:a})=>{c==="dirty"&&a&&
 setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var Nt=new WeakMap;async function Oe(t,e,n,o,s){
 if(await e.ready,t.isDisposed||(It(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>It(t),0)),!J(t)))return;He(
 t,e);let r=t.sessionContext,i=Nt.get(e)??new Set;Nt.set(e,i);let c=()=>r.session?.kernel?.id,a=0,u=async()=>{a+=1,t.addClass(
-Rt);try{await r.ready,await Ft(r);let d=c();if(t.isDisposed||i.has(d))return;i.add(d);let m=await n;for(let{model:S}of _(
+Rt);try{await r.ready,await Ft(r);let d=c();if(t.isDisposed||i.has(d))return;i.add(d);let m=await n;for(let{model:S}of $(
 t,m))S.executionCount=null;await Ut(t,m,o)}finally{a-=1,t.toggleClass(Rt,a>0),p()}},b,p=()=>{clearTimeout(b),b=window.setTimeout(
-async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let d=_(t,await n);for(let S of d)S.outputHidden&&
+async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let d=$(t,await n);for(let S of d)S.outputHidden&&
 (S.outputHidden=!1),l(S);let{model:m}=t.content;if(!(!i.has(c())||m?.isDisposed)&&!(!d.some(ve)||d.some(K))){a+=1;try{await Ut(
 t,await n,o)}finally{a-=1}}},Pt)},g=new WeakSet,l=({model:d})=>{g.has(d)||(g.add(d),d.outputs.changed.connect(p))};t.content.
 model.cells.changed.connect(p),s.commands.commandExecuted.connect(p),t.node.addEventListener("twoshaft-redraw",async()=>{
-let d=_(t,await n);t.isDisposed||await o.runCells(t.content,d,r)});let E=()=>u().catch(d=>{t.isDisposed||console.warn(`${T}\
+let d=$(t,await n);t.isDisposed||await o.runCells(t.content,d,r)});let E=()=>u().catch(d=>{t.isDisposed||console.warn(`${T}\
 : the forms could not be shown`,d)}).finally(()=>Lt(t,r,s.serviceManager.sessions)),f=(d,m)=>{m!=="restarting"&&m!=="aut\
-orestarting"||(i.delete(c()),E())};r.statusChanged.connect(f),r.kernelChanged.connect((d,{newValue:m})=>{m&&E()}),E()}var jt;async function _e(t){let e=Object.values(jt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+orestarting"||(i.delete(c()),E())};r.statusChanged.connect(f),r.kernelChanged.connect((d,{newValue:m})=>{m&&E()}),E()}var jt;async function $e(t){let e=Object.values(jt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
 find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[T]={init:t=>{jt=t},get:async t=>{if(t!=="./\
-extension")throw new Error(`${T} has no ${t}`);let e=await Wt(_e);return()=>({__esModule:!0,default:e})}};})();
+extension")throw new Error(`${T} has no ${t}`);let e=await Wt($e);return()=>({__esModule:!0,default:e})}};})();

@@ -121,7 +121,7 @@ def driven(
     forms : collection of ToolForm
         Those of its tools.
     rings : frozenset of Ring, optional
-        Rings of a whole bearing on which the driver bears; those of its fit where left out.
+        Rings of a whole bearing on which the driver presses; those of its fit where left out.
     plain : collection of str
         Parts that are drawn as the room they take up: no face of theirs is told.
 

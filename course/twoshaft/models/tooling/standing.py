@@ -79,7 +79,7 @@ def tools_standing(
     done : collection of str
         Operations that are done, in their order.
     rings : frozenset of Ring, optional
-        Rings of a whole bearing on which a driver bears; those of its fit where left out.
+        Rings of a whole bearing on which a driver presses; those of its fit where left out.
     plain : collection of str, optional
         Parts that are drawn as the room they take up: nothing of their form is told.
 

@@ -49,7 +49,7 @@ def pressed_bearings(unit: Unit, operations: Collection[str]) -> tuple[PressedBe
     """The whole bearings that some operations press in cold, of which a ring can grip.
 
     One whose rings come apart is pressed ring by ring and has no choice of ring; one that is
-    warmed slides home by hand.
+    warmed slides home by hand, and of one that the section does not show whole nothing is asked.
 
     Parameters
     ----------

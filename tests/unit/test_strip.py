@@ -8,6 +8,7 @@ from twoshaft.errors import OutOfRangeError, UnitFileError
 from twoshaft.models import strip
 from twoshaft.models.order import OrderTask, model_order, plan_slip
 from twoshaft.models.strip.backwards import STAYS
+from twoshaft.rigs.strip import strip_simulator
 from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.order import RuleKind
@@ -182,3 +183,11 @@ def test_a_reading_that_nothing_ends_is_told(unit):
 def test_a_unit_without_the_section_is_refused_in_a_sentence(unit):
     with pytest.raises(UnitFileError, match="no section 'strip'"):
         strip.strip_unit(unit.with_sections(strip=None))
+
+
+def test_what_comes_off_next_is_known_a_step_ahead(unit):
+    rig = strip_simulator(unit)
+    for by in (1, 1, 1, -1, 1, 1):
+        before = rig.near
+        rig.hear({"type": "move", "by": by})
+        assert rig.view["build"] == before[str(rig.view["position"])]

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from html import escape
 from itertools import groupby
+from textwrap import wrap
 
 from twoshaft.models.shape import (
     BuildShown,
@@ -40,6 +41,7 @@ _SHELL_HATCHES = ((45, 13), (135, 13), (45, 10), (135, 10))
 _HATCHES = ((135, 6), (45, 6), (135, 8.5), (45, 8.5), (135, 4.5), (45, 4.5))
 _THICK, _THIN = 0.8 * style.THICK_PX, 0.4 * style.THICK_PX  # two to one, ISO 128-2
 _ROUND = 1
+_LABEL_LETTERS = 34  # a longer line would run into the neighbouring view
 NO_TOOLS: Mapping[str, float] = {}
 _MOST_WIDE = 1.05  # a letter shown as large as it gets, in sizes of its type
 
@@ -510,7 +512,7 @@ def _label_words(unit: Unit, shown: BuildShown) -> list[str]:
     if step.way == "by-hand":
         lines.append("bent by hand round what it passes")
     if step.with_what:
-        lines.append(f"with {', '.join(step.with_what).lower()}")
+        lines += wrap(f"with {', '.join(step.with_what).lower()}", _LABEL_LETTERS)
     return lines
 
 

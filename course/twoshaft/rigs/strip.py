@@ -27,11 +27,11 @@ class StripSimulator(BuildSimulator):
         self.readings = tuple(one.id for one in unit.strip.readings)
         super().__init__(task, model_order(task), drawn=unit)
 
-    def _shown(self, bench: Snapshot) -> BuildShown:
-        """What is still on, with what comes off next lit."""
+    def _shown(self, bench: Snapshot, position: int) -> BuildShown:
+        """What is still on at a place of the order, with what comes off next lit."""
         members = dict(zip(self.task.steps, self.task.members, strict=True))
         off = {id for step in bench.done for id in members[step]}
-        coming = self.sequence[self.position : self.position + 1]
+        coming = self.sequence[position : position + 1]
         hand = [id for step in coming for id in members[step] if id not in self.readings]
         still = [one.id for one in self.drawn.operations if one.id not in off | {*hand}]
         return build_shown(self.drawn, still, hand)

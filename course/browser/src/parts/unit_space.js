@@ -86,7 +86,7 @@ export function unitSpace(model, space, parts) {
     tabindex: "0",
     role: "application",
     "aria-label":
-      "The parts in three dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The section shows the same parts with their names.",
+      "The parts in three dimensions. Arrow keys turn, plus and minus zoom, Home shows all of it as at first, H hides the chosen part, A shows all. The section shows the same parts with their names.",
   });
   const choose = choiceBox({ "aria-label": "Part", class: "ts-box ts-before" }, [
     ["", "no part chosen"],
@@ -181,9 +181,8 @@ export function unitSpace(model, space, parts) {
       if (closed) return;
       view = solidsView(canvas, space, coloursOf(canvas.parentElement ?? document.body));
       view.move(shift);
-      view.fit(); // as large as all of it is when apart
+      view.home(); // as large as all of it is when apart
       onReady();
-      view.home();
       view.paint();
       watch.observe(canvas);
       theme.observe(document.body, { attributes: true });

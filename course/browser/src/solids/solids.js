@@ -78,7 +78,7 @@ export function solidsView(canvas, space, colours) {
     shown.push({ part: solid.part, mover: solid.mover, group, faces, lines });
   }
   const middle = new Vector3();
-  const half = new Vector3(); // of the box round all, apart
+  const half = new Vector3(); // of the box round all
   let radius = 1; // half of what is seen, up and down
   let [turn, tilt, zoom] = [0, 0, 1];
   let waiting = 0;
@@ -105,8 +105,21 @@ export function solidsView(canvas, space, colours) {
   const soon = () => {
     waiting ||= requestAnimationFrame(paint);
   };
+  /** Takes the middle and size of all from where it stands now. */
+  function measure() {
+    const low = new Vector3(Infinity, Infinity, Infinity);
+    const high = new Vector3(-Infinity, -Infinity, -Infinity);
+    for (const { group, faces } of shown) {
+      const box = faces.geometry.boundingBox;
+      low.min(box.min.clone().add(group.position));
+      high.max(box.max.clone().add(group.position));
+    }
+    middle.addVectors(low, high).multiplyScalar(0.5);
+    half.subVectors(high, low).multiplyScalar(0.5);
+  }
   /** Looks at all that is shown, from the side, a little from above and behind. */
   function home() {
+    measure();
     [turn, tilt, zoom] = [0.45 - Math.PI / 2, 0.35, 1];
     const eye = towardsEye();
     const right = new Vector3(0, 1, 0).cross(eye).normalize();
@@ -129,18 +142,6 @@ export function solidsView(canvas, space, colours) {
       }
       soon();
     },
-    /** Takes the middle and size of all from where it stands now. */
-    fit() {
-      const low = new Vector3(Infinity, Infinity, Infinity);
-      const high = new Vector3(-Infinity, -Infinity, -Infinity);
-      for (const { group, faces } of shown) {
-        const box = faces.geometry.boundingBox;
-        low.min(box.min.clone().add(group.position));
-        high.max(box.max.clone().add(group.position));
-      }
-      middle.addVectors(low, high).multiplyScalar(0.5);
-      half.subVectors(high, low).multiplyScalar(0.5);
-    },
     home,
     /**
      * @param {number} sideways
@@ -153,6 +154,7 @@ export function solidsView(canvas, space, colours) {
     },
     /** @param {number} times */
     zoomBy(times) {
+      measure(); // what has been put together stands elsewhere than what was apart
       zoom = Math.max(0.5, Math.min(12, zoom * times));
       soon();
     },

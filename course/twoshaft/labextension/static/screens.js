@@ -869,22 +869,22 @@ anvasText","Canvas","Highlight"]:["var(--ts-ink)","var(--ts-paper)","var(--ts-ac
 ink:De(t,e).text,paper:a.text,accent:De(t,o).text,metal:De(t,`color-mix(in srgb, ${e} ${r}%, ${s})`).text}}function Vs(t,e,s){
 let o=n("p",{class:"ts-hint ts-unit-name",role:"status"});if(!Ys())return o.textContent=zs,{drawn:!1,nodes:[o],move(){},
 ready(){},close(){}};let a=n("canvas",{class:"ts-space",tabindex:"0",role:"application","aria-label":"The parts in three\
- dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The sec\
-tion shows the same parts with their names."}),r=Tt({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],
-...s.map(([y,N])=>[y,N])]),c=new Set,i,u=()=>[0,0,0],d=()=>{},l="Drag or use the arrow keys to turn. Tap a part, or choo\
-se it here, to read its name.";o.textContent="Drawing …";function f(){let y=s.find(([C])=>C===r.value),N=c.has(r.value)?
-" Hidden.":"";o.textContent=y?`${y[1]}. ${y[2]}${N}`:l,i?.look(r.value,c)}function p(){r.value&&(c.delete(r.value)||c.add(
-r.value),f())}function h(){c.clear(),f()}r.addEventListener("change",f);let m={ArrowLeft:()=>i?.turnBy(-Ne,0),ArrowRight:()=>i?.
-turnBy(Ne,0),ArrowUp:()=>i?.turnBy(0,Ne),ArrowDown:()=>i?.turnBy(0,-Ne),"+":()=>i?.zoomBy(Jt),"=":()=>i?.zoomBy(Jt),"-":()=>i?.
-zoomBy(1/Jt),Home:()=>i?.home(),h:p,a:h};a.addEventListener("keydown",y=>{let N=m[y.key]??m[y.key.toLowerCase()];!N||Ot(
-y)||(N(),y.preventDefault())});let L=null;a.addEventListener("pointerdown",y=>{L={x:y.clientX,y:y.clientY,far:!1},a.setPointerCapture(
-y.pointerId)}),a.addEventListener("pointermove",y=>{if(!L)return;let[N,C]=[y.clientX-L.x,y.clientY-L.y];!L.far&&Math.hypot(
-N,C)<4||(L={x:y.clientX,y:y.clientY,far:!0},i?.turnBy(-N/150,C/150))}),a.addEventListener("pointerup",y=>{if(L&&!L.far){
-let{left:N,top:C,width:v,height:S}=a.getBoundingClientRect(),[g,x]=[(y.clientX-N)/v,(y.clientY-C)/S];r.value=i?.partAt(2*
-g-1,1-2*x)??"",f()}L=null}),a.addEventListener("wheel",y=>{document.activeElement===a&&(i?.zoomBy(y.deltaY<0?Jt:1/Jt),y.
-preventDefault())},{passive:!1});let b=()=>{i?.recolour(Gs(a.parentElement??document.body)),f()},M=new MutationObserver(
+ dimensions. Arrow keys turn, plus and minus zoom, Home shows all of it as at first, H hides the chosen part, A shows al\
+l. The section shows the same parts with their names."}),r=Tt({"aria-label":"Part",class:"ts-box ts-before"},[["","no pa\
+rt chosen"],...s.map(([y,N])=>[y,N])]),c=new Set,i,u=()=>[0,0,0],d=()=>{},l="Drag or use the arrow keys to turn. Tap a p\
+art, or choose it here, to read its name.";o.textContent="Drawing …";function f(){let y=s.find(([C])=>C===r.value),N=c.
+has(r.value)?" Hidden.":"";o.textContent=y?`${y[1]}. ${y[2]}${N}`:l,i?.look(r.value,c)}function p(){r.value&&(c.delete(r.
+value)||c.add(r.value),f())}function h(){c.clear(),f()}r.addEventListener("change",f);let m={ArrowLeft:()=>i?.turnBy(-Ne,
+0),ArrowRight:()=>i?.turnBy(Ne,0),ArrowUp:()=>i?.turnBy(0,Ne),ArrowDown:()=>i?.turnBy(0,-Ne),"+":()=>i?.zoomBy(Jt),"=":()=>i?.
+zoomBy(Jt),"-":()=>i?.zoomBy(1/Jt),Home:()=>i?.home(),h:p,a:h};a.addEventListener("keydown",y=>{let N=m[y.key]??m[y.key.
+toLowerCase()];!N||Ot(y)||(N(),y.preventDefault())});let L=null;a.addEventListener("pointerdown",y=>{L={x:y.clientX,y:y.
+clientY,far:!1},a.setPointerCapture(y.pointerId)}),a.addEventListener("pointermove",y=>{if(!L)return;let[N,C]=[y.clientX-
+L.x,y.clientY-L.y];!L.far&&Math.hypot(N,C)<4||(L={x:y.clientX,y:y.clientY,far:!0},i?.turnBy(-N/150,C/150))}),a.addEventListener(
+"pointerup",y=>{if(L&&!L.far){let{left:N,top:C,width:v,height:S}=a.getBoundingClientRect(),[g,x]=[(y.clientX-N)/v,(y.clientY-
+C)/S];r.value=i?.partAt(2*g-1,1-2*x)??"",f()}L=null}),a.addEventListener("wheel",y=>{document.activeElement===a&&(i?.zoomBy(
+y.deltaY<0?Jt:1/Jt),y.preventDefault())},{passive:!1});let b=()=>{i?.recolour(Gs(a.parentElement??document.body)),f()},M=new MutationObserver(
 b),A=new ResizeObserver(()=>i?.paint()),$=!1;return es(t,"solids").then(({solidsView:y})=>{$||(i=y(a,e,Gs(a.parentElement??
-document.body)),i.move(u),i.fit(),d(),i.home(),i.paint(),A.observe(a),M.observe(document.body,{attributes:!0}),ss.addEventListener(
+document.body)),i.move(u),i.home(),d(),i.paint(),A.observe(a),M.observe(document.body,{attributes:!0}),ss.addEventListener(
 "change",b),f(),a.dataset.painted="true")},()=>{o.textContent=zs}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",
 {class:"ts-pair"},"Part ",r),at("Hide or show",p,"Hide or show the chosen part"),at("Show all",h,"Show all parts"),at("−",
 ()=>i?.zoomBy(1/Jt),"Smaller"),at("+",()=>i?.zoomBy(Jt),"Larger")),o,a],move(y){u=y,i?.move(y)},ready(y){d=y},close(){$=

@@ -67,7 +67,7 @@ sin(e),r=this.x-t.x,a=this.y-t.y;return this.x=r*n-a*s+t.x,this.y=r*s+a*n+t.y,th
 this.y=Math.random(),this}*[Symbol.iterator](){yield this.x,yield this.y}},hn=class{constructor(t=0,e=0,n=0,s=1){this.isQuaternion=
 !0,this._x=t,this._y=e,this._z=n,this._w=s}static slerpFlat(t,e,n,s,r,a,o){let l=n[s+0],c=n[s+1],h=n[s+2],p=n[s+3],u=r[a+
 0],d=r[a+1],g=r[a+2],M=r[a+3];if(p!==M||l!==u||c!==d||h!==g){let m=l*u+c*d+h*g+p*M;m<0&&(u=-u,d=-d,g=-g,M=-M,m=-m);let f=1-
-o;if(m<.9995){let S=Math.acos(m),b=Math.sin(S);f=Math.sin(f*S)/b,o=Math.sin(o*S)/b,l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*
+o;if(m<.9995){let S=Math.acos(m),A=Math.sin(S);f=Math.sin(f*S)/A,o=Math.sin(o*S)/A,l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*
 o}else{l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*o;let S=1/Math.sqrt(l*l+c*c+h*h+p*p);l*=S,c*=S,h*=S,p*=S}}t[e]=l,t[e+1]=c,t[e+
 2]=h,t[e+3]=p}static multiplyQuaternionsFlat(t,e,n,s,r,a){let o=n[s],l=n[s+1],c=n[s+2],h=n[s+3],p=r[a],u=r[a+1],d=r[a+2],
 g=r[a+3];return t[e]=o*g+h*p+l*d-c*u,t[e+1]=l*g+h*u+c*p-o*d,t[e+2]=c*g+h*d+o*u-l*p,t[e+3]=h*g-o*p-l*u-c*d,t}get x(){return this.
@@ -167,8 +167,8 @@ e[8]=n[8],this}extractBasis(t,e,n){return t.setFromMatrix3Column(this,0),e.setFr
 this,2),this}setFromMatrix4(t){let e=t.elements;return this.set(e[0],e[4],e[8],e[1],e[5],e[9],e[2],e[6],e[10]),this}multiply(t){
 return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){let n=t.elements,
 s=e.elements,r=this.elements,a=n[0],o=n[3],l=n[6],c=n[1],h=n[4],p=n[7],u=n[2],d=n[5],g=n[8],M=s[0],m=s[3],f=s[6],S=s[1],
-b=s[4],y=s[7],w=s[2],E=s[5],_=s[8];return r[0]=a*M+o*S+l*w,r[3]=a*m+o*b+l*E,r[6]=a*f+o*y+l*_,r[1]=c*M+h*S+p*w,r[4]=c*m+h*
-b+p*E,r[7]=c*f+h*y+p*_,r[2]=u*M+d*S+g*w,r[5]=u*m+d*b+g*E,r[8]=u*f+d*y+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
+A=s[4],y=s[7],w=s[2],E=s[5],_=s[8];return r[0]=a*M+o*S+l*w,r[3]=a*m+o*A+l*E,r[6]=a*f+o*y+l*_,r[1]=c*M+h*S+p*w,r[4]=c*m+h*
+A+p*E,r[7]=c*f+h*y+p*_,r[2]=u*M+d*S+g*w,r[5]=u*m+d*A+g*E,r[8]=u*f+d*y+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
 t,e[3]*=t,e[6]*=t,e[1]*=t,e[4]*=t,e[7]*=t,e[2]*=t,e[5]*=t,e[8]*=t,this}determinant(){let t=this.elements,e=t[0],n=t[1],s=t[2],
 r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8];return e*a*h-e*o*c-n*r*h+n*o*l+s*r*c-s*a*l}invert(){let t=this.elements,e=t[0],
 n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=h*a-o*c,u=o*l-h*r,d=c*r-a*l,g=e*p+n*u+s*d;if(g===0)return this.
@@ -275,9 +275,9 @@ y/=t.y,this.z/=t.z,this.w/=t.w,this}divideScalar(t){return this.multiplyScalar(1
 2*Math.acos(t.w);let e=Math.sqrt(1-t.w*t.w);return e<1e-4?(this.x=1,this.y=0,this.z=0):(this.x=t.x/e,this.y=t.y/e,this.z=
 t.z/e),this}setAxisAngleFromRotationMatrix(t){let e,n,s,r,l=t.elements,c=l[0],h=l[4],p=l[8],u=l[1],d=l[5],g=l[9],M=l[2],
 m=l[6],f=l[10];if(Math.abs(h-u)<.01&&Math.abs(p-M)<.01&&Math.abs(g-m)<.01){if(Math.abs(h+u)<.1&&Math.abs(p+M)<.1&&Math.abs(
-g+m)<.1&&Math.abs(c+d+f-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let b=(c+1)/2,y=(d+1)/2,w=(f+1)/2,E=(h+u)/4,_=(p+M)/
-4,T=(g+m)/4;return b>y&&b>w?b<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(b),s=E/n,r=_/n):y>w?y<.01?(n=.707106781,s=
-0,r=.707106781):(s=Math.sqrt(y),n=E/s,r=T/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=T/r),this.set(
+g+m)<.1&&Math.abs(c+d+f-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let A=(c+1)/2,y=(d+1)/2,w=(f+1)/2,E=(h+u)/4,_=(p+M)/
+4,b=(g+m)/4;return A>y&&A>w?A<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(A),s=E/n,r=_/n):y>w?y<.01?(n=.707106781,s=
+0,r=.707106781):(s=Math.sqrt(y),n=E/s,r=b/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=b/r),this.set(
 n,s,r,e),this}let S=Math.sqrt((m-g)*(m-g)+(p-M)*(p-M)+(u-h)*(u-h));return Math.abs(S)<.001&&(S=1),this.x=(m-g)/S,this.y=
 (p-M)/S,this.z=(u-h)/S,this.w=Math.acos((c+d+f-1)/2),this}setFromMatrixPosition(t){let e=t.elements;return this.x=e[12],
 this.y=e[13],this.z=e[14],this.w=e[15],this}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this.z=
@@ -364,24 +364,24 @@ normalize(),Ln.crossVectors(n,Ue),Ln.lengthSq()===0&&(Math.abs(n.z)===1?Ue.x+=1e
 n,Ue)),Ln.normalize(),Is.crossVectors(Ue,Ln),s[0]=Ln.x,s[4]=Is.x,s[8]=Ue.x,s[1]=Ln.y,s[5]=Is.y,s[9]=Ue.y,s[2]=Ln.z,s[6]=
 Is.z,s[10]=Ue.z,this}multiply(t){return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){
 let n=t.elements,s=e.elements,r=this.elements,a=n[0],o=n[4],l=n[8],c=n[12],h=n[1],p=n[5],u=n[9],d=n[13],g=n[2],M=n[6],m=n[10],
-f=n[14],S=n[3],b=n[7],y=n[11],w=n[15],E=s[0],_=s[4],T=s[8],U=s[12],P=s[1],D=s[5],k=s[9],q=s[13],I=s[2],W=s[6],$=s[10],G=s[14],
-et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*E+o*P+l*I+c*et,r[4]=a*_+o*D+l*W+c*H,r[8]=a*T+o*k+l*$+c*Q,r[12]=a*U+o*q+l*G+
-c*j,r[1]=h*E+p*P+u*I+d*et,r[5]=h*_+p*D+u*W+d*H,r[9]=h*T+p*k+u*$+d*Q,r[13]=h*U+p*q+u*G+d*j,r[2]=g*E+M*P+m*I+f*et,r[6]=g*_+
-M*D+m*W+f*H,r[10]=g*T+M*k+m*$+f*Q,r[14]=g*U+M*q+m*G+f*j,r[3]=S*E+b*P+y*I+w*et,r[7]=S*_+b*D+y*W+w*H,r[11]=S*T+b*k+y*$+w*Q,
-r[15]=S*U+b*q+y*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
+f=n[14],S=n[3],A=n[7],y=n[11],w=n[15],E=s[0],_=s[4],b=s[8],D=s[12],P=s[1],N=s[5],k=s[9],q=s[13],I=s[2],W=s[6],$=s[10],G=s[14],
+et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*E+o*P+l*I+c*et,r[4]=a*_+o*N+l*W+c*H,r[8]=a*b+o*k+l*$+c*Q,r[12]=a*D+o*q+l*G+
+c*j,r[1]=h*E+p*P+u*I+d*et,r[5]=h*_+p*N+u*W+d*H,r[9]=h*b+p*k+u*$+d*Q,r[13]=h*D+p*q+u*G+d*j,r[2]=g*E+M*P+m*I+f*et,r[6]=g*_+
+M*N+m*W+f*H,r[10]=g*b+M*k+m*$+f*Q,r[14]=g*D+M*q+m*G+f*j,r[3]=S*E+A*P+y*I+w*et,r[7]=S*_+A*N+y*W+w*H,r[11]=S*b+A*k+y*$+w*Q,
+r[15]=S*D+A*q+y*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
 e[9]*=t,e[13]*=t,e[2]*=t,e[6]*=t,e[10]*=t,e[14]*=t,e[3]*=t,e[7]*=t,e[11]*=t,e[15]*=t,this}determinant(){let t=this.elements,
 e=t[0],n=t[4],s=t[8],r=t[12],a=t[1],o=t[5],l=t[9],c=t[13],h=t[2],p=t[6],u=t[10],d=t[14],g=t[3],M=t[7],m=t[11],f=t[15],S=l*
-d-c*u,b=o*d-c*p,y=o*u-l*p,w=a*d-c*h,E=a*u-l*h,_=a*p-o*h;return e*(M*S-m*b+f*y)-n*(g*S-m*w+f*E)+s*(g*b-M*w+f*_)-r*(g*y-M*
+d-c*u,A=o*d-c*p,y=o*u-l*p,w=a*d-c*h,E=a*u-l*h,_=a*p-o*h;return e*(M*S-m*A+f*y)-n*(g*S-m*w+f*E)+s*(g*A-M*w+f*_)-r*(g*y-M*
 E+m*_)}determinantAffine(){let t=this.elements,e=t[0],n=t[4],s=t[8],r=t[1],a=t[5],o=t[9],l=t[2],c=t[6],h=t[10];return e*
 (a*h-o*c)-n*(r*h-o*l)+s*(r*c-a*l)}transpose(){let t=this.elements,e;return e=t[1],t[1]=t[4],t[4]=e,e=t[2],t[2]=t[8],t[8]=
 e,e=t[6],t[6]=t[9],t[9]=e,e=t[3],t[3]=t[12],t[12]=e,e=t[7],t[7]=t[13],t[13]=e,e=t[11],t[11]=t[14],t[14]=e,this}setPosition(t,e,n){
 let s=this.elements;return t.isVector3?(s[12]=t.x,s[13]=t.y,s[14]=t.z):(s[12]=t,s[13]=e,s[14]=n),this}invert(){let t=this.
 elements,e=t[0],n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=t[9],u=t[10],d=t[11],g=t[12],M=t[13],m=t[14],f=t[15],
-S=e*o-n*a,b=e*l-s*a,y=e*c-r*a,w=n*l-s*o,E=n*c-r*o,_=s*c-r*l,T=h*M-p*g,U=h*m-u*g,P=h*f-d*g,D=p*m-u*M,k=p*f-d*M,q=u*f-d*m,
-I=S*q-b*k+y*D+w*P-E*U+_*T;if(I===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/I;return t[0]=(o*q-l*k+c*D)*
-W,t[1]=(s*k-n*q-r*D)*W,t[2]=(M*_-m*E+f*w)*W,t[3]=(u*E-p*_-d*w)*W,t[4]=(l*P-a*q-c*U)*W,t[5]=(e*q-s*P+r*U)*W,t[6]=(m*y-g*_-
-f*b)*W,t[7]=(h*_-u*y+d*b)*W,t[8]=(a*k-o*P+c*T)*W,t[9]=(n*P-e*k-r*T)*W,t[10]=(g*E-M*y+f*S)*W,t[11]=(p*y-h*E-d*S)*W,t[12]=
-(o*U-a*D-l*T)*W,t[13]=(e*D-n*U+s*T)*W,t[14]=(M*b-g*w-m*S)*W,t[15]=(h*w-p*b+u*S)*W,this}scale(t){let e=this.elements,n=t.
+S=e*o-n*a,A=e*l-s*a,y=e*c-r*a,w=n*l-s*o,E=n*c-r*o,_=s*c-r*l,b=h*M-p*g,D=h*m-u*g,P=h*f-d*g,N=p*m-u*M,k=p*f-d*M,q=u*f-d*m,
+I=S*q-A*k+y*N+w*P-E*D+_*b;if(I===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/I;return t[0]=(o*q-l*k+c*N)*
+W,t[1]=(s*k-n*q-r*N)*W,t[2]=(M*_-m*E+f*w)*W,t[3]=(u*E-p*_-d*w)*W,t[4]=(l*P-a*q-c*D)*W,t[5]=(e*q-s*P+r*D)*W,t[6]=(m*y-g*_-
+f*A)*W,t[7]=(h*_-u*y+d*A)*W,t[8]=(a*k-o*P+c*b)*W,t[9]=(n*P-e*k-r*b)*W,t[10]=(g*E-M*y+f*S)*W,t[11]=(p*y-h*E-d*S)*W,t[12]=
+(o*D-a*N-l*b)*W,t[13]=(e*N-n*D+s*b)*W,t[14]=(M*A-g*w-m*S)*W,t[15]=(h*w-p*A+u*S)*W,this}scale(t){let e=this.elements,n=t.
 x,s=t.y,r=t.z;return e[0]*=n,e[4]*=s,e[8]*=r,e[1]*=n,e[5]*=s,e[9]*=r,e[2]*=n,e[6]*=s,e[10]*=r,e[3]*=n,e[7]*=s,e[11]*=r,this}getMaxScaleOnAxis(){
 let t=this.elements,e=t[0]*t[0]+t[1]*t[1]+t[2]*t[2],n=t[4]*t[4]+t[5]*t[5]+t[6]*t[6],s=t[8]*t[8]+t[9]*t[9]+t[10]*t[10];return Math.
 sqrt(Math.max(e,n,s))}makeTranslation(t,e,n){return t.isVector3?this.set(1,0,0,t.x,0,1,0,t.y,0,0,1,t.z,0,0,0,1):this.set(
@@ -391,8 +391,8 @@ this}makeRotationZ(t){let e=Math.cos(t),n=Math.sin(t);return this.set(e,-n,0,0,n
 let n=Math.cos(e),s=Math.sin(e),r=1-n,a=t.x,o=t.y,l=t.z,c=r*a,h=r*o;return this.set(c*a+n,c*o-s*l,c*l+s*o,0,c*o+s*l,h*o+
 n,h*l-s*a,0,c*l-s*o,h*l+s*a,r*l*l+n,0,0,0,0,1),this}makeScale(t,e,n){return this.set(t,0,0,0,0,e,0,0,0,0,n,0,0,0,0,1),this}makeShear(t,e,n,s,r,a){
 return this.set(1,n,r,0,t,1,a,0,e,s,1,0,0,0,0,1),this}compose(t,e,n){let s=this.elements,r=e._x,a=e._y,o=e._z,l=e._w,c=r+
-r,h=a+a,p=o+o,u=r*c,d=r*h,g=r*p,M=a*h,m=a*p,f=o*p,S=l*c,b=l*h,y=l*p,w=n.x,E=n.y,_=n.z;return s[0]=(1-(M+f))*w,s[1]=(d+y)*
-w,s[2]=(g-b)*w,s[3]=0,s[4]=(d-y)*E,s[5]=(1-(u+f))*E,s[6]=(m+S)*E,s[7]=0,s[8]=(g+b)*_,s[9]=(m-S)*_,s[10]=(1-(u+M))*_,s[11]=
+r,h=a+a,p=o+o,u=r*c,d=r*h,g=r*p,M=a*h,m=a*p,f=o*p,S=l*c,A=l*h,y=l*p,w=n.x,E=n.y,_=n.z;return s[0]=(1-(M+f))*w,s[1]=(d+y)*
+w,s[2]=(g-A)*w,s[3]=0,s[4]=(d-y)*E,s[5]=(1-(u+f))*E,s[6]=(m+S)*E,s[7]=0,s[8]=(g+A)*_,s[9]=(m-S)*_,s[10]=(1-(u+M))*_,s[11]=
 0,s[12]=t.x,s[13]=t.y,s[14]=t.z,s[15]=1,this}decompose(t,e,n){let s=this.elements;t.x=s[12],t.y=s[13],t.z=s[14];let r=this.
 determinantAffine();if(r===0)return n.set(1,1,1),e.identity(),this;let a=oi.set(s[0],s[1],s[2]).length(),o=oi.set(s[4],s[5],
 s[6]).length(),l=oi.set(s[8],s[9],s[10]).length();r<0&&(a=-a),Ke.copy(this);let c=1/a,h=1/o,p=1/l;return Ke.elements[0]*=
@@ -780,16 +780,16 @@ _e))}this.boundingSphere.radius=Math.sqrt(s),isNaN(this.boundingSphere.radius)&&
 index,e=this.attributes;if(t===null||e.position===void 0||e.normal===void 0||e.uv===void 0){Ct("BufferGeometry: .compute\
 Tangents() failed. Missing required attributes (index, position, normal or uv)");return}let n=e.position,s=e.normal,r=e.
 uv,a=this.getAttribute("tangent");(a===void 0||a.count!==n.count)&&(a=new Pe(new Float32Array(4*n.count),4),this.setAttribute(
-"tangent",a));let o=[],l=[],c=new Uint8Array(n.count);for(let U=0;U<n.count;U++)o[U]=new O,l[U]=new O;let h=new O,p=new O,
-u=new O,d=new zt,g=new zt,M=new zt,m=new O,f=new O;function S(U,P,D){c[U]=c[P]=c[D]=1,h.fromBufferAttribute(n,U),p.fromBufferAttribute(
-n,P),u.fromBufferAttribute(n,D),d.fromBufferAttribute(r,U),g.fromBufferAttribute(r,P),M.fromBufferAttribute(r,D),p.sub(h),
+"tangent",a));let o=[],l=[],c=new Uint8Array(n.count);for(let D=0;D<n.count;D++)o[D]=new O,l[D]=new O;let h=new O,p=new O,
+u=new O,d=new zt,g=new zt,M=new zt,m=new O,f=new O;function S(D,P,N){c[D]=c[P]=c[N]=1,h.fromBufferAttribute(n,D),p.fromBufferAttribute(
+n,P),u.fromBufferAttribute(n,N),d.fromBufferAttribute(r,D),g.fromBufferAttribute(r,P),M.fromBufferAttribute(r,N),p.sub(h),
 u.sub(h),g.sub(d),M.sub(d);let k=1/(g.x*M.y-M.x*g.y);isFinite(k)&&(m.copy(p).multiplyScalar(M.y).addScaledVector(u,-g.y).
-multiplyScalar(k),f.copy(u).multiplyScalar(g.x).addScaledVector(p,-M.x).multiplyScalar(k),o[U].add(m),o[P].add(m),o[D].add(
-m),l[U].add(f),l[P].add(f),l[D].add(f))}let b=this.groups;b.length===0&&(b=[{start:0,count:t.count}]);for(let U=0,P=b.length;U<
-P;++U){let D=b[U],k=D.start,q=D.count;for(let I=k,W=k+q;I<W;I+=3)S(t.getX(I+0),t.getX(I+1),t.getX(I+2))}let y=new O,w=new O,
-E=new O,_=new O;function T(U){E.fromBufferAttribute(s,U),_.copy(E);let P=o[U];y.copy(P),y.sub(E.multiplyScalar(E.dot(P))).
-normalize(),w.crossVectors(_,P);let k=w.dot(l[U])<0?-1:1;a.setXYZW(U,y.x,y.y,y.z,k)}for(let U=0,P=n.count;U<P;++U)c[U]&&
-T(U);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
+multiplyScalar(k),f.copy(u).multiplyScalar(g.x).addScaledVector(p,-M.x).multiplyScalar(k),o[D].add(m),o[P].add(m),o[N].add(
+m),l[D].add(f),l[P].add(f),l[N].add(f))}let A=this.groups;A.length===0&&(A=[{start:0,count:t.count}]);for(let D=0,P=A.length;D<
+P;++D){let N=A[D],k=N.start,q=N.count;for(let I=k,W=k+q;I<W;I+=3)S(t.getX(I+0),t.getX(I+1),t.getX(I+2))}let y=new O,w=new O,
+E=new O,_=new O;function b(D){E.fromBufferAttribute(s,D),_.copy(E);let P=o[D];y.copy(P),y.sub(E.multiplyScalar(E.dot(P))).
+normalize(),w.crossVectors(_,P);let k=w.dot(l[D])<0?-1:1;a.setXYZW(D,y.x,y.y,y.z,k)}for(let D=0,P=n.count;D<P;++D)c[D]&&
+b(D);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
 getAttribute("normal");if(n===void 0||n.count!==e.count)n=new Pe(new Float32Array(e.count*3),3),this.setAttribute("norma\
 l",n);else for(let u=0,d=n.count;u<d;u++)n.setXYZ(u,0,0,0);let s=new O,r=new O,a=new O,o=new O,l=new O,c=new O,h=new O,p=new O;
 if(t)for(let u=0,d=t.count;u<d;u+=3){let g=t.getX(u+0),M=t.getX(u+1),m=t.getX(u+2);s.fromBufferAttribute(e,g),r.fromBufferAttribute(
@@ -1019,11 +1019,11 @@ c):(n=(t.max.x-u.x)*c,s=(t.min.x-u.x)*c),h>=0?(r=(t.min.y-u.y)*h,a=(t.max.y-u.y)
 n>a||r>s||((r>n||isNaN(n))&&(n=r),(a<s||isNaN(s))&&(s=a),p>=0?(o=(t.min.z-u.z)*p,l=(t.max.z-u.z)*p):(o=(t.max.z-u.z)*p,l=
 (t.min.z-u.z)*p),n>l||o>s)||((o>n||n!==n)&&(n=o),(l<s||s!==s)&&(s=l),s<0)?null:this.at(n>=0?n:s,e)}intersectsBox(t){return this.
 intersectBox(t,yn)!==null}intersectTriangle(t,e,n,s,r){let a=this.origin,o=this.direction,l=o.x,c=o.y,h=o.z,p=t.x-a.x,u=t.
-y-a.y,d=t.z-a.z,g=e.x-a.x,M=e.y-a.y,m=e.z-a.z,f=n.x-a.x,S=n.y-a.y,b=n.z-a.z,y=Math.abs(l),w=Math.abs(c),E=Math.abs(h),_,
-T,U,P,D,k,q,I,W,$,G,et;if(y>=w&&y>=E?(U=l,k=p,W=g,et=f,l>=0?(_=c,T=h,P=u,D=d,q=M,I=m,$=S,G=b):(_=h,T=c,P=d,D=u,q=m,I=M,$=
-b,G=S)):w>=E?(U=c,k=u,W=M,et=S,c>=0?(_=h,T=l,P=d,D=p,q=m,I=g,$=b,G=f):(_=l,T=h,P=p,D=d,q=g,I=m,$=f,G=b)):(U=h,k=d,W=m,et=
-b,h>=0?(_=l,T=c,P=p,D=u,q=g,I=M,$=f,G=S):(_=c,T=l,P=u,D=p,q=M,I=g,$=S,G=f)),U===0)return null;let H=_/U,Q=T/U,j=1/U,Mt=P-
-H*k,Lt=D-Q*k,Z=q-H*W,pt=I-Q*W,xt=$-H*et,At=G-Q*et,mt=xt*pt-At*Z,Nt=Mt*At-Lt*xt,oe=Z*Lt-pt*Mt;if(s){if(mt<0||Nt<0||oe<0)return null}else if((mt<
+y-a.y,d=t.z-a.z,g=e.x-a.x,M=e.y-a.y,m=e.z-a.z,f=n.x-a.x,S=n.y-a.y,A=n.z-a.z,y=Math.abs(l),w=Math.abs(c),E=Math.abs(h),_,
+b,D,P,N,k,q,I,W,$,G,et;if(y>=w&&y>=E?(D=l,k=p,W=g,et=f,l>=0?(_=c,b=h,P=u,N=d,q=M,I=m,$=S,G=A):(_=h,b=c,P=d,N=u,q=m,I=M,$=
+A,G=S)):w>=E?(D=c,k=u,W=M,et=S,c>=0?(_=h,b=l,P=d,N=p,q=m,I=g,$=A,G=f):(_=l,b=h,P=p,N=d,q=g,I=m,$=f,G=A)):(D=h,k=d,W=m,et=
+A,h>=0?(_=l,b=c,P=p,N=u,q=g,I=M,$=f,G=S):(_=c,b=l,P=u,N=p,q=M,I=g,$=S,G=f)),D===0)return null;let H=_/D,Q=b/D,j=1/D,Mt=P-
+H*k,Lt=N-Q*k,Z=q-H*W,pt=I-Q*W,xt=$-H*et,At=G-Q*et,mt=xt*pt-At*Z,Nt=Mt*At-Lt*xt,oe=Z*Lt-pt*Mt;if(s){if(mt<0||Nt<0||oe<0)return null}else if((mt<
 0||Nt<0||oe<0)&&(mt>0||Nt>0||oe>0))return null;let Rt=mt+Nt+oe;if(Rt===0)return null;let Zt=j*(mt*k+Nt*W+oe*et);return(Rt>
 0?Zt<0:Zt>0)?null:this.at(Zt/Rt,r)}applyMatrix4(t){return this.origin.applyMatrix4(t),this.direction.transformDirection(
 t),this}equals(t){return t.origin.equals(this.origin)&&t.direction.equals(this.direction)}clone(){return new this.constructor().
@@ -1053,15 +1053,15 @@ $n.origin)===!1&&($n.intersectSphere(zs,El)===null||$n.origin.distanceToSquared(
 $n.copy(t.ray).applyMatrix4(Al),!(n.boundingBox!==null&&$n.intersectsBox(n.boundingBox)===!1)&&this._computeIntersections(
 t,e,$n)))}_computeIntersections(t,e,n){let s,r=this.geometry,a=this.material,o=r.index,l=r.attributes.position,c=r.attributes.
 uv,h=r.attributes.uv1,p=r.attributes.normal,u=r.groups,d=r.drawRange;if(o!==null)if(Array.isArray(a))for(let g=0,M=u.length;g<
-M;g++){let m=u[g],f=a[m.materialIndex],S=Math.max(m.start,d.start),b=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
-count));for(let y=S,w=b;y<w;y+=3){let E=o.getX(y),_=o.getX(y+1),T=o.getX(y+2);s=Xs(this,f,t,n,c,h,p,E,_,T),s&&(s.faceIndex=
+M;g++){let m=u[g],f=a[m.materialIndex],S=Math.max(m.start,d.start),A=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
+count));for(let y=S,w=A;y<w;y+=3){let E=o.getX(y),_=o.getX(y+1),b=o.getX(y+2);s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=
 Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{let g=Math.max(0,d.start),M=Math.min(o.count,d.start+
-d.count);for(let m=g,f=M;m<f;m+=3){let S=o.getX(m),b=o.getX(m+1),y=o.getX(m+2);s=Xs(this,a,t,n,c,h,p,S,b,y),s&&(s.faceIndex=
+d.count);for(let m=g,f=M;m<f;m+=3){let S=o.getX(m),A=o.getX(m+1),y=o.getX(m+2);s=Xs(this,a,t,n,c,h,p,S,A,y),s&&(s.faceIndex=
 Math.floor(m/3),e.push(s))}}else if(l!==void 0)if(Array.isArray(a))for(let g=0,M=u.length;g<M;g++){let m=u[g],f=a[m.materialIndex],
-S=Math.max(m.start,d.start),b=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let y=S,w=b;y<w;y+=3){let E=y,
-_=y+1,T=y+2;s=Xs(this,f,t,n,c,h,p,E,_,T),s&&(s.faceIndex=Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
-let g=Math.max(0,d.start),M=Math.min(l.count,d.start+d.count);for(let m=g,f=M;m<f;m+=3){let S=m,b=m+1,y=m+2;s=Xs(this,a,
-t,n,c,h,p,S,b,y),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
+S=Math.max(m.start,d.start),A=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let y=S,w=A;y<w;y+=3){let E=y,
+_=y+1,b=y+2;s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
+let g=Math.max(0,d.start),M=Math.min(l.count,d.start+d.count);for(let m=g,f=M;m<f;m+=3){let S=m,A=m+1,y=m+2;s=Xs(this,a,
+t,n,c,h,p,S,A,y),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
 a,r,s,!0,o):l=n.intersectTriangle(s,r,a,t.side===Hn,o),l===null)return null;Ws.copy(o),Ws.applyMatrix4(i.matrixWorld);let c=e.
 ray.origin.distanceTo(Ws);return c<e.near||c>e.far?null:{distance:c,point:Ws.clone(),object:i}}function Xs(i,t,e,n,s,r,a,o,l,c){
 i.getVertexPosition(o,ks),i.getVertexPosition(l,Gs),i.getVertexPosition(c,Vs);let h=Zh(i,t,e,n,ks,Gs,Vs,wl);if(h){let p=new O;
@@ -1072,8 +1072,8 @@ r,o,l,c,p,new zt)),a&&(h.normal=On.getInterpolatedAttribute(a,o,l,c,p,new O),h.n
 planes=[t,e,n,s,r,a]}set(t,e,n,s,r,a){let o=this.planes;return o[0].copy(t),o[1].copy(e),o[2].copy(n),o[3].copy(s),o[4].
 copy(r),o[5].copy(a),this}copy(t){let e=this.planes;for(let n=0;n<6;n++)e[n].copy(t.planes[n]);return this}setFromProjectionMatrix(t,e=qe,n=!1){
 let s=this.planes,r=t.elements,a=r[0],o=r[1],l=r[2],c=r[3],h=r[4],p=r[5],u=r[6],d=r[7],g=r[8],M=r[9],m=r[10],f=r[11],S=r[12],
-b=r[13],y=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,f-g,w-S).normalize(),s[1].setComponents(c+a,d+h,f+g,w+S).normalize(),
-s[2].setComponents(c+o,d+p,f+M,w+b).normalize(),s[3].setComponents(c-o,d-p,f-M,w-b).normalize(),n)s[4].setComponents(l,u,
+A=r[13],y=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,f-g,w-S).normalize(),s[1].setComponents(c+a,d+h,f+g,w+S).normalize(),
+s[2].setComponents(c+o,d+p,f+M,w+A).normalize(),s[3].setComponents(c-o,d-p,f-M,w-A).normalize(),n)s[4].setComponents(l,u,
 m,y).normalize(),s[5].setComponents(c-l,d-u,f-m,w-y).normalize();else if(s[4].setComponents(c-l,d-u,f-m,w-y).normalize(),
 e===qe)s[5].setComponents(c+l,d+u,f+m,w+y).normalize();else if(e===Mi)s[5].setComponents(l,u,m,y).normalize();else throw new Error(
 "THREE.Frustum.setFromProjectionMatrix(): Invalid coordinate system: "+e);return this}intersectsObject(t){if(t.boundingSphere!==
@@ -1109,7 +1109,7 @@ geometry,s=this.matrixWorld,r=t.params.Line.threshold,a=n.drawRange;if(n.boundin
 Ys.copy(n.boundingSphere),Ys.applyMatrix4(s),Ys.radius+=r,t.ray.intersectsSphere(Ys)===!1)return;Cl.copy(s).invert(),Vi.
 copy(t.ray).applyMatrix4(Cl);let o=r/((this.scale.x+this.scale.y+this.scale.z)/3),l=o*o,c=this.isLineSegments?2:1,h=n.index,
 u=n.attributes.position;if(h!==null){let d=Math.max(0,a.start),g=Math.min(h.count,a.start+a.count);for(let M=d,m=g-1;M<m;M+=
-c){let f=h.getX(M),S=h.getX(M+1),b=Zs(this,t,Vi,l,f,S,M);b&&e.push(b)}if(this.isLineLoop){let M=h.getX(g-1),m=h.getX(d),
+c){let f=h.getX(M),S=h.getX(M+1),A=Zs(this,t,Vi,l,f,S,M);A&&e.push(A)}if(this.isLineLoop){let M=h.getX(g-1),m=h.getX(d),
 f=Zs(this,t,Vi,l,M,m,g-1);f&&e.push(f)}}else{let d=Math.max(0,a.start),g=Math.min(u.count,a.start+a.count);for(let M=d,m=g-
 1;M<m;M+=c){let f=Zs(this,t,Vi,l,M,M+1,M);f&&e.push(f)}if(this.isLineLoop){let M=Zs(this,t,Vi,l,g-1,d,g-1);M&&e.push(M)}}}updateMorphTargets(){
 let e=this.geometry.morphAttributes,n=Object.keys(e);if(n.length>0){let s=e[n[0]];if(s!==void 0){this.morphTargetInfluences=
@@ -1134,11 +1134,11 @@ super(),this.type="BoxGeometry",this.parameters={width:t,height:e,depth:n,widthS
 let o=this;s=Math.floor(s),r=Math.floor(r),a=Math.floor(a);let l=[],c=[],h=[],p=[],u=0,d=0;g("z","y","x",-1,-1,n,e,t,a,r,
 0),g("z","y","x",1,-1,n,e,-t,a,r,1),g("x","z","y",1,1,t,n,e,s,a,2),g("x","z","y",1,-1,t,n,-e,s,a,3),g("x","y","z",1,-1,t,
 e,n,s,r,4),g("x","y","z",-1,-1,t,e,-n,s,r,5),this.setIndex(l),this.setAttribute("position",new Le(c,3)),this.setAttribute(
-"normal",new Le(h,3)),this.setAttribute("uv",new Le(p,2));function g(M,m,f,S,b,y,w,E,_,T,U){let P=y/_,D=w/T,k=y/2,q=w/2,
-I=E/2,W=_+1,$=T+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*D-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*P-k;H[M]=Lt*S,H[m]=
-j*b,H[f]=I,c.push(H.x,H.y,H.z),H[M]=0,H[m]=0,H[f]=E>0?1:-1,h.push(H.x,H.y,H.z),p.push(Mt/_),p.push(1-Q/T),G+=1}}for(let Q=0;Q<
-T;Q++)for(let j=0;j<_;j++){let Mt=u+j+W*Q,Lt=u+j+W*(Q+1),Z=u+(j+1)+W*(Q+1),pt=u+(j+1)+W*Q;l.push(Mt,Lt,pt),l.push(Lt,Z,pt),
-et+=6}o.addGroup(d,et,U),d+=et,u+=G}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){
+"normal",new Le(h,3)),this.setAttribute("uv",new Le(p,2));function g(M,m,f,S,A,y,w,E,_,b,D){let P=y/_,N=w/b,k=y/2,q=w/2,
+I=E/2,W=_+1,$=b+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*N-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*P-k;H[M]=Lt*S,H[m]=
+j*A,H[f]=I,c.push(H.x,H.y,H.z),H[M]=0,H[m]=0,H[f]=E>0?1:-1,h.push(H.x,H.y,H.z),p.push(Mt/_),p.push(1-Q/b),G+=1}}for(let Q=0;Q<
+b;Q++)for(let j=0;j<_;j++){let Mt=u+j+W*Q,Lt=u+j+W*(Q+1),Z=u+(j+1)+W*(Q+1),pt=u+(j+1)+W*Q;l.push(Mt,Lt,pt),l.push(Lt,Z,pt),
+et+=6}o.addGroup(d,et,D),d+=et,u+=G}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){
 return new i(t.width,t.height,t.depth,t.widthSegments,t.heightSegments,t.depthSegments)}};function $h(i,t,e=2){let n=t&&t.length,s=n?t[0]*e:i.length,r=Ic(i,0,s,e,!0),a=[];if(!r||r.next===r.prev)return a;let o,l,
 c;if(n&&(r=eu(i,t,r,e)),i.length>80*e){o=i[0],l=i[1];let h=o,p=l;for(let u=e;u<s;u+=e){let d=i[u],g=i[u+1];d<o&&(o=d),g<
 l&&(l=g),d>h&&(h=d),g>p&&(p=g)}c=Math.max(h-o,p-l),c=c!==0?32767/c:0}return is(r,a,e,o,l,c,0),a}function Ic(i,t,e,n,s){let r;
@@ -1151,11 +1151,11 @@ i,n,s,r):Kh(i)){t.push(l.i,i.i,c.i),rs(i),i=c.next,o=c.next;continue}if(i=c,i===
 let s=t.x,r=e.x,a=n.x,o=t.y,l=e.y,c=n.y,h=Math.min(s,r,a),p=Math.min(o,l,c),u=Math.max(s,r,a),d=Math.max(o,l,c),g=n.next;
 for(;g!==t;){if(g.x>=h&&g.x<=u&&g.y>=p&&g.y<=d&&Hi(s,o,r,l,a,c,g.x,g.y)&&ae(g.prev,g,g.next)>=0)return!1;g=g.next}return!0}
 function Qh(i,t,e,n){let s=i.prev,r=i,a=i.next;if(ae(s,r,a)>=0)return!1;let o=s.x,l=r.x,c=a.x,h=s.y,p=r.y,u=a.y,d=Math.min(
-o,l,c),g=Math.min(h,p,u),M=Math.max(o,l,c),m=Math.max(h,p,u),f=ao(d,g,t,e,n),S=ao(M,m,t,e,n),b=i.prevZ,y=i.nextZ;for(;b&&
-b.z>=f&&y&&y.z<=S;){if(b.x>=d&&b.x<=M&&b.y>=g&&b.y<=m&&b!==s&&b!==a&&Hi(o,h,l,p,c,u,b.x,b.y)&&ae(b.prev,b,b.next)>=0||(b=
-b.prevZ,y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=0))return!1;y=y.nextZ}
-for(;b&&b.z>=f;){if(b.x>=d&&b.x<=M&&b.y>=g&&b.y<=m&&b!==s&&b!==a&&Hi(o,h,l,p,c,u,b.x,b.y)&&ae(b.prev,b,b.next)>=0)return!1;
-b=b.prevZ}for(;y&&y.z<=S;){if(y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=
+o,l,c),g=Math.min(h,p,u),M=Math.max(o,l,c),m=Math.max(h,p,u),f=ao(d,g,t,e,n),S=ao(M,m,t,e,n),A=i.prevZ,y=i.nextZ;for(;A&&
+A.z>=f&&y&&y.z<=S;){if(A.x>=d&&A.x<=M&&A.y>=g&&A.y<=m&&A!==s&&A!==a&&Hi(o,h,l,p,c,u,A.x,A.y)&&ae(A.prev,A,A.next)>=0||(A=
+A.prevZ,y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=0))return!1;y=y.nextZ}
+for(;A&&A.z>=f;){if(A.x>=d&&A.x<=M&&A.y>=g&&A.y<=m&&A!==s&&A!==a&&Hi(o,h,l,p,c,u,A.x,A.y)&&ae(A.prev,A,A.next)>=0)return!1;
+A=A.prevZ}for(;y&&y.z<=S;){if(y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=
 0)return!1;y=y.nextZ}return!0}function jh(i,t){let e=i;do{let n=e.prev,s=e.next.next;!Ci(n,s)&&Lc(n,e,e.next,s)&&ss(n,s)&&
 ss(s,n)&&(t.push(n.i,e.i,s.i),rs(e),rs(e.next),e=i=s),e=e.next}while(e!==i);return jn(e)}function tu(i,t,e,n,s,r){let a=i;
 do{let o=a.next.next;for(;o!==a.prev;){if(a.i!==o.i&&cu(a,o)){let l=Dc(a,o);a=jn(a,a.next),l=jn(l,l.next),is(a,t,e,n,s,r,
@@ -1195,8 +1195,8 @@ let n=[],s=[],r=[];Nl(t),Ul(n,t);let a=t.length;e.forEach(Nl);for(let l=0;l<e.le
 let o=lo.triangulate(n,s);for(let l=0;l<o.length;l+=3)r.push(o.slice(l,l+3));return r}};function Nl(i){let t=i.length;t>
 2&&i[t-1].equals(i[0])&&i.pop()}function Ul(i,t){for(let e=0;e<t.length;e++)i.push(t[e].x),i.push(t[e].y)}var os=class i extends Ye{constructor(t=1,e=1,n=1,s=1){super(),this.type="PlaneGeometry",this.parameters={width:t,height:e,
 widthSegments:n,heightSegments:s};let r=t/2,a=e/2,o=Math.floor(n),l=Math.floor(s),c=o+1,h=l+1,p=t/o,u=e/l,d=[],g=[],M=[],
-m=[];for(let f=0;f<h;f++){let S=f*u-a;for(let b=0;b<c;b++){let y=b*p-r;g.push(y,-S,0),M.push(0,0,1),m.push(b/o),m.push(1-
-f/l)}}for(let f=0;f<l;f++)for(let S=0;S<o;S++){let b=S+c*f,y=S+c*(f+1),w=S+1+c*(f+1),E=S+1+c*f;d.push(b,y,E),d.push(y,w,
+m=[];for(let f=0;f<h;f++){let S=f*u-a;for(let A=0;A<c;A++){let y=A*p-r;g.push(y,-S,0),M.push(0,0,1),m.push(A/o),m.push(1-
+f/l)}}for(let f=0;f<l;f++)for(let S=0;S<o;S++){let A=S+c*f,y=S+c*(f+1),w=S+1+c*(f+1),E=S+1+c*f;d.push(A,y,E),d.push(y,w,
 E)}this.setIndex(d),this.setAttribute("position",new Le(g,3)),this.setAttribute("normal",new Le(M,3)),this.setAttribute(
 "uv",new Le(m,2))}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){return new i(
 t.width,t.height,t.widthSegments,t.heightSegments)}};function ri(i){let t={};for(let e in i){t[e]={};for(let n in i[e]){let s=i[e][n];if(Fl(s))s.isRenderTargetTexture?(wt("U\
@@ -1275,14 +1275,14 @@ r=s.length-2,o=e+s[r]-s[r+1];break;default:r=t,o=n}if(l===void 0)switch(this.get
 e;break;case ro:a=1,l=n+s[1]-s[0];break;default:a=t-1,l=e}let c=(n-e)*.5,h=this.valueSize;this._weightPrev=c/(e-o),this.
 _weightNext=c/(l-n),this._offsetPrev=r*h,this._offsetNext=a*h}interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,
 o=this.valueSize,l=t*o,c=l-o,h=this._offsetPrev,p=this._offsetNext,u=this._weightPrev,d=this._weightNext,g=(n-e)/(s-e),M=g*
-g,m=M*g,f=-u*m+2*u*M-u*g,S=(1+u)*m+(-1.5-2*u)*M+(-.5+u)*g+1,b=(-1-d)*m+(1.5+d)*M+.5*g,y=d*m-d*M;for(let w=0;w!==o;++w)r[w]=
-f*a[h+w]+S*a[c+w]+b*a[l+w]+y*a[p+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
+g,m=M*g,f=-u*m+2*u*M-u*g,S=(1+u)*m+(-1.5-2*u)*M+(-.5+u)*g+1,A=(-1-d)*m+(1.5+d)*M+.5*g,y=d*m-d*M;for(let w=0;w!==o;++w)r[w]=
+f*a[h+w]+S*a[c+w]+A*a[l+w]+y*a[p+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
 let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-o,h=(n-e)/(s-e),p=1-h;for(let u=0;u!==o;++u)r[u]=
 a[c+u]*p+a[l+u]*h;return r}},wr=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t){return this.copySampleValue_(
 t-1)}},Rr=class extends kn{interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-
 o,h=this.inTangents,p=this.outTangents;if(!h||!p){let g=(n-e)/(s-e),M=1-g;for(let m=0;m!==o;++m)r[m]=a[c+m]*M+a[l+m]*g;return r}
-let u=o*2,d=t-1;for(let g=0;g!==o;++g){let M=a[c+g],m=a[l+g],f=d*u+g*2,S=p[f],b=p[f+1],y=t*u+g*2,w=h[y],E=h[y+1],_=_u(n,
-e,S,w,s);r[g]=Uc(_,M,b,E,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
+let u=o*2,d=t-1;for(let g=0;g!==o;++g){let M=a[c+g],m=a[l+g],f=d*u+g*2,S=p[f],A=p[f+1],y=t*u+g*2,w=h[y],E=h[y+1],_=_u(n,
+e,S,w,s);r[g]=Uc(_,M,A,E,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
 let r=1-i;return 3*r*r*(e-t)+6*r*i*(n-e)+3*i*i*(s-n)}function _u(i,t,e,n,s){let r=(i-t)/(s-t);for(let a=0;a<8;a++){let o=Uc(
 r,t,e,n,s)-i;if(Math.abs(o)<1e-10)break;let l=gu(r,t,e,n,s);if(Math.abs(l)<1e-10)break;r=Math.max(0,Math.min(1,r-o/l))}return r}
 var ke=class{constructor(t,e,n,s){if(t===void 0)throw new Error("THREE.KeyframeTrack: track name is undefined");if(e===void 0||
@@ -5556,76 +5556,76 @@ attenuationColor:{value:new Ot(0)},specularColor:{value:new Ot(1,1,1)},specularC
 value:new It},specularIntensity:{value:1},specularIntensityMap:{value:null},specularIntensityMapTransform:{value:new It},
 anisotropyVector:{value:new zt},anisotropyMap:{value:null},anisotropyMapTransform:{value:new It}}]),vertexShader:Bt.meshphysical_vert,
 fragmentShader:Bt.meshphysical_frag};var Ta={r:0,b:0,g:0},cp=new $t,rh=new It;rh.set(-1,0,0,0,1,0,0,0,1);function hp(i,t,e,n,s,r){
-let a=new Ot(0),o=s===!0?0:1,l,c,h=null,p=0,u=null;function d(S){let b=S.isScene===!0?S.background:null;if(b&&b.isTexture){
-let y=S.backgroundBlurriness>0;b=t.get(b,y)}return b}function g(S){let b=!1,y=d(S);y===null?m(a,o):y&&y.isColor&&(m(y,1),
-b=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
-color.setClear(0,0,0,0,r),(i.autoClear||b)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
-!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function M(S,b){let y=d(b);y&&y.isCubeTexture?(c===void 0&&
+let a=new Ot(0),o=s===!0?0:1,l,c,h=null,p=0,u=null;function d(S){let A=S.isScene===!0?S.background:null;if(A&&A.isTexture){
+let y=S.backgroundBlurriness>0;A=t.get(A,y)}return A}function g(S){let A=!1,y=d(S);y===null?m(a,o):y&&y.isColor&&(m(y,1),
+A=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
+color.setClear(0,0,0,0,r),(i.autoClear||A)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
+!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function M(S,A){let y=d(A);y&&y.isCubeTexture?(c===void 0&&
 (c=new Ze(new Ri(1,1,1),new un({name:"BackgroundCubeMaterial",uniforms:ri(pn.backgroundCube.uniforms),vertexShader:pn.backgroundCube.
 vertexShader,fragmentShader:pn.backgroundCube.fragmentShader,side:Ce,depthTest:!1,depthWrite:!1,fog:!1,allowOverride:!1})),
 c.geometry.deleteAttribute("normal"),c.geometry.deleteAttribute("uv"),c.onBeforeRender=function(w,E,_){this.matrixWorld.
 copyPosition(_.matrixWorld)},Object.defineProperty(c.material,"envMap",{get:function(){return this.uniforms.envMap.value}}),
-n.update(c)),c.material.uniforms.envMap.value=y,c.material.uniforms.backgroundBlurriness.value=b.backgroundBlurriness,c.
-material.uniforms.backgroundIntensity.value=b.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
-cp.makeRotationFromEuler(b.backgroundRotation)).transpose(),y.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
+n.update(c)),c.material.uniforms.envMap.value=y,c.material.uniforms.backgroundBlurriness.value=A.backgroundBlurriness,c.
+material.uniforms.backgroundIntensity.value=A.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
+cp.makeRotationFromEuler(A.backgroundRotation)).transpose(),y.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
 value.premultiply(rh),c.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,(h!==y||p!==y.version||u!==i.toneMapping)&&
 (c.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),c.layers.enableAll(),S.unshift(c,c.geometry,c.material,0,0,null)):
 y&&y.isTexture&&(l===void 0&&(l=new Ze(new os(2,2),new un({name:"BackgroundMaterial",uniforms:ri(pn.background.uniforms),
 vertexShader:pn.background.vertexShader,fragmentShader:pn.background.fragmentShader,side:Hn,depthTest:!1,depthWrite:!1,fog:!1,
 allowOverride:!1})),l.geometry.deleteAttribute("normal"),Object.defineProperty(l.material,"map",{get:function(){return this.
-uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=y,l.material.uniforms.backgroundIntensity.value=b.backgroundIntensity,
+uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=y,l.material.uniforms.backgroundIntensity.value=A.backgroundIntensity,
 l.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,y.matrixAutoUpdate===!0&&y.updateMatrix(),l.material.uniforms.uvTransform.
 value.copy(y.matrix),(h!==y||p!==y.version||u!==i.toneMapping)&&(l.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),
-l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,b){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
-Ta.r,Ta.g,Ta.b,b,r)}function f(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
-dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,b=1){a.set(S),
-o=b,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:M,dispose:f}}
-function up(i,t){let e=i.getParameter(i.MAX_VERTEX_ATTRIBS),n={},s=u(null),r=s,a=!1;function o(D,k,q,I,W){let $=!1,G=p(D,
-I,q,k);r!==G&&(r=G,c(r.object)),$=d(D,I,q,W),$&&g(D,I,q,W),W!==null&&t.update(W,i.ELEMENT_ARRAY_BUFFER),($||a)&&(a=!1,y(
-D,k,q,I),W!==null&&i.bindBuffer(i.ELEMENT_ARRAY_BUFFER,t.get(W).buffer))}function l(){return i.createVertexArray()}function c(D){
-return i.bindVertexArray(D)}function h(D){return i.deleteVertexArray(D)}function p(D,k,q,I){let W=I.wireframe===!0,$=n[k.
-id];$===void 0&&($={},n[k.id]=$);let G=D.isInstancedMesh===!0?D.id:0,et=$[G];et===void 0&&(et={},$[G]=et);let H=et[q.id];
-H===void 0&&(H={},et[q.id]=H);let Q=H[W];return Q===void 0&&(Q=u(l()),H[W]=Q),Q}function u(D){let k=[],q=[],I=[];for(let W=0;W<
+l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,A){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
+Ta.r,Ta.g,Ta.b,A,r)}function f(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
+dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,A=1){a.set(S),
+o=A,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:M,dispose:f}}
+function up(i,t){let e=i.getParameter(i.MAX_VERTEX_ATTRIBS),n={},s=u(null),r=s,a=!1;function o(N,k,q,I,W){let $=!1,G=p(N,
+I,q,k);r!==G&&(r=G,c(r.object)),$=d(N,I,q,W),$&&g(N,I,q,W),W!==null&&t.update(W,i.ELEMENT_ARRAY_BUFFER),($||a)&&(a=!1,y(
+N,k,q,I),W!==null&&i.bindBuffer(i.ELEMENT_ARRAY_BUFFER,t.get(W).buffer))}function l(){return i.createVertexArray()}function c(N){
+return i.bindVertexArray(N)}function h(N){return i.deleteVertexArray(N)}function p(N,k,q,I){let W=I.wireframe===!0,$=n[k.
+id];$===void 0&&($={},n[k.id]=$);let G=N.isInstancedMesh===!0?N.id:0,et=$[G];et===void 0&&(et={},$[G]=et);let H=et[q.id];
+H===void 0&&(H={},et[q.id]=H);let Q=H[W];return Q===void 0&&(Q=u(l()),H[W]=Q),Q}function u(N){let k=[],q=[],I=[];for(let W=0;W<
 e;W++)k[W]=0,q[W]=0,I[W]=0;return{geometry:null,program:null,wireframe:!1,newAttributes:k,enabledAttributes:q,attributeDivisors:I,
-object:D,attributes:{},index:null}}function d(D,k,q,I){let W=r.attributes,$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
-if(et[H].location>=0){let j=W[H],Mt=$[H];if(Mt===void 0&&(H==="instanceMatrix"&&D.instanceMatrix&&(Mt=D.instanceMatrix),
-H==="instanceColor"&&D.instanceColor&&(Mt=D.instanceColor)),j===void 0||j.attribute!==Mt||Mt&&j.data!==Mt.data)return!0;
-G++}return r.attributesNum!==G||r.index!==I}function g(D,k,q,I){let W={},$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
-if(et[H].location>=0){let j=$[H];j===void 0&&(H==="instanceMatrix"&&D.instanceMatrix&&(j=D.instanceMatrix),H==="instance\
-Color"&&D.instanceColor&&(j=D.instanceColor));let Mt={};Mt.attribute=j,j&&j.data&&(Mt.data=j.data),W[H]=Mt,G++}r.attributes=
-W,r.attributesNum=G,r.index=I}function M(){let D=r.newAttributes;for(let k=0,q=D.length;k<q;k++)D[k]=0}function m(D){f(D,
-0)}function f(D,k){let q=r.newAttributes,I=r.enabledAttributes,W=r.attributeDivisors;q[D]=1,I[D]===0&&(i.enableVertexAttribArray(
-D),I[D]=1),W[D]!==k&&(i.vertexAttribDivisor(D,k),W[D]=k)}function S(){let D=r.newAttributes,k=r.enabledAttributes;for(let q=0,
-I=k.length;q<I;q++)k[q]!==D[q]&&(i.disableVertexAttribArray(q),k[q]=0)}function b(D,k,q,I,W,$,G){G===!0?i.vertexAttribIPointer(
-D,k,q,W,$):i.vertexAttribPointer(D,k,q,I,W,$)}function y(D,k,q,I){M();let W=I.attributes,$=q.getAttributes(),G=k.defaultAttributeValues;
-for(let et in $){let H=$[et];if(H.location>=0){let Q=W[et];if(Q===void 0&&(et==="instanceMatrix"&&D.instanceMatrix&&(Q=D.
-instanceMatrix),et==="instanceColor"&&D.instanceColor&&(Q=D.instanceColor)),Q!==void 0){let j=Q.normalized,Mt=Q.itemSize,
+object:N,attributes:{},index:null}}function d(N,k,q,I){let W=r.attributes,$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
+if(et[H].location>=0){let j=W[H],Mt=$[H];if(Mt===void 0&&(H==="instanceMatrix"&&N.instanceMatrix&&(Mt=N.instanceMatrix),
+H==="instanceColor"&&N.instanceColor&&(Mt=N.instanceColor)),j===void 0||j.attribute!==Mt||Mt&&j.data!==Mt.data)return!0;
+G++}return r.attributesNum!==G||r.index!==I}function g(N,k,q,I){let W={},$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
+if(et[H].location>=0){let j=$[H];j===void 0&&(H==="instanceMatrix"&&N.instanceMatrix&&(j=N.instanceMatrix),H==="instance\
+Color"&&N.instanceColor&&(j=N.instanceColor));let Mt={};Mt.attribute=j,j&&j.data&&(Mt.data=j.data),W[H]=Mt,G++}r.attributes=
+W,r.attributesNum=G,r.index=I}function M(){let N=r.newAttributes;for(let k=0,q=N.length;k<q;k++)N[k]=0}function m(N){f(N,
+0)}function f(N,k){let q=r.newAttributes,I=r.enabledAttributes,W=r.attributeDivisors;q[N]=1,I[N]===0&&(i.enableVertexAttribArray(
+N),I[N]=1),W[N]!==k&&(i.vertexAttribDivisor(N,k),W[N]=k)}function S(){let N=r.newAttributes,k=r.enabledAttributes;for(let q=0,
+I=k.length;q<I;q++)k[q]!==N[q]&&(i.disableVertexAttribArray(q),k[q]=0)}function A(N,k,q,I,W,$,G){G===!0?i.vertexAttribIPointer(
+N,k,q,W,$):i.vertexAttribPointer(N,k,q,I,W,$)}function y(N,k,q,I){M();let W=I.attributes,$=q.getAttributes(),G=k.defaultAttributeValues;
+for(let et in $){let H=$[et];if(H.location>=0){let Q=W[et];if(Q===void 0&&(et==="instanceMatrix"&&N.instanceMatrix&&(Q=N.
+instanceMatrix),et==="instanceColor"&&N.instanceColor&&(Q=N.instanceColor)),Q!==void 0){let j=Q.normalized,Mt=Q.itemSize,
 Lt=t.get(Q);if(Lt===void 0)continue;let Z=Lt.buffer,pt=Lt.type,xt=Lt.bytesPerElement,At=pt===i.INT||pt===i.UNSIGNED_INT||
 Q.gpuType===Gr;if(Q.isInterleavedBufferAttribute){let mt=Q.data,Nt=mt.isInterleavedBuffer===!0?mt.stride:mt.itemSize,oe=Q.
 offset;if(mt.isInstancedInterleavedBuffer||mt.isInstancedBufferAttribute){for(let Rt=0;Rt<H.locationSize;Rt++)f(H.location+
-Rt,mt.meshPerAttribute);D.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=mt.meshPerAttribute*mt.
+Rt,mt.meshPerAttribute);N.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=mt.meshPerAttribute*mt.
 count)}else for(let Rt=0;Rt<H.locationSize;Rt++)m(H.location+Rt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let Rt=0;Rt<H.locationSize;Rt++)
-b(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
-H.locationSize;mt++)f(H.location+mt,Q.meshPerAttribute);D.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=
+A(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
+H.locationSize;mt++)f(H.location+mt,Q.meshPerAttribute);N.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=
 Q.meshPerAttribute*Q.count)}else for(let mt=0;mt<H.locationSize;mt++)m(H.location+mt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let mt=0;mt<
-H.locationSize;mt++)b(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
+H.locationSize;mt++)A(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
 if(j!==void 0)switch(j.length){case 2:i.vertexAttrib2fv(H.location,j);break;case 3:i.vertexAttrib3fv(H.location,j);break;case 4:
-i.vertexAttrib4fv(H.location,j);break;default:i.vertexAttrib1fv(H.location,j)}}}}S()}function w(){U();for(let D in n){let k=n[D];
-for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)h($[G].object),delete $[G];delete I[W]}}delete n[D]}}
-function E(D){if(n[D.id]===void 0)return;let k=n[D.id];for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)
-h($[G].object),delete $[G];delete I[W]}}delete n[D.id]}function _(D){for(let k in n){let q=n[k];for(let I in q){let W=q[I];
-if(W[D.id]===void 0)continue;let $=W[D.id];for(let G in $)h($[G].object),delete $[G];delete W[D.id]}}}function T(D){for(let k in n){
-let q=n[k],I=D.isInstancedMesh===!0?D.id:0,W=q[I];if(W!==void 0){for(let $ in W){let G=W[$];for(let et in G)h(G[et].object),
-delete G[et];delete W[$]}delete q[I],Object.keys(q).length===0&&delete n[k]}}}function U(){P(),a=!0,r!==s&&(r=s,c(r.object))}
-function P(){s.geometry=null,s.program=null,s.wireframe=!1}return{setup:o,reset:U,resetDefaultState:P,dispose:w,releaseStatesOfGeometry:E,
-releaseStatesOfObject:T,releaseStatesOfProgram:_,initAttributes:M,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
+i.vertexAttrib4fv(H.location,j);break;default:i.vertexAttrib1fv(H.location,j)}}}}S()}function w(){D();for(let N in n){let k=n[N];
+for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)h($[G].object),delete $[G];delete I[W]}}delete n[N]}}
+function E(N){if(n[N.id]===void 0)return;let k=n[N.id];for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)
+h($[G].object),delete $[G];delete I[W]}}delete n[N.id]}function _(N){for(let k in n){let q=n[k];for(let I in q){let W=q[I];
+if(W[N.id]===void 0)continue;let $=W[N.id];for(let G in $)h($[G].object),delete $[G];delete W[N.id]}}}function b(N){for(let k in n){
+let q=n[k],I=N.isInstancedMesh===!0?N.id:0,W=q[I];if(W!==void 0){for(let $ in W){let G=W[$];for(let et in G)h(G[et].object),
+delete G[et];delete W[$]}delete q[I],Object.keys(q).length===0&&delete n[k]}}}function D(){P(),a=!0,r!==s&&(r=s,c(r.object))}
+function P(){s.geometry=null,s.program=null,s.wireframe=!1}return{setup:o,reset:D,resetDefaultState:P,dispose:w,releaseStatesOfGeometry:E,
+releaseStatesOfObject:b,releaseStatesOfProgram:_,initAttributes:M,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
 let n;function s(l){n=l}function r(l,c){i.drawArrays(n,l,c),e.update(c,n,1)}function a(l,c,h){h!==0&&(i.drawArraysInstanced(
 n,l,c,h),e.update(c,n,h))}function o(l,c,h){if(h===0)return;t.get("WEBGL_multi_draw").multiDrawArraysWEBGL(n,l,0,c,0,h);
 let u=0;for(let d=0;d<h;d++)u+=c[d];e.update(u,n,1)}this.setMode=s,this.render=r,this.renderInstances=a,this.renderMultiDraw=
 o}function fp(i,t,e,n){let s;function r(){if(s!==void 0)return s;if(t.has("EXT_texture_filter_anisotropic")===!0){let _=t.
 get("EXT_texture_filter_anisotropic");s=i.getParameter(_.MAX_TEXTURE_MAX_ANISOTROPY_EXT)}else s=0;return s}function a(_){
-return!(_!==rn&&n.convert(_)!==i.getParameter(i.IMPLEMENTATION_COLOR_READ_FORMAT))}function o(_){let T=_===sn&&(t.has("E\
-XT_color_buffer_half_float")||t.has("EXT_color_buffer_float"));return!(_!==Ne&&_!==nn&&!T&&n.convert(_)!==i.getParameter(
+return!(_!==rn&&n.convert(_)!==i.getParameter(i.IMPLEMENTATION_COLOR_READ_FORMAT))}function o(_){let b=_===sn&&(t.has("E\
+XT_color_buffer_half_float")||t.has("EXT_color_buffer_float"));return!(_!==Ne&&_!==nn&&!b&&n.convert(_)!==i.getParameter(
 i.IMPLEMENTATION_COLOR_READ_TYPE))}function l(_){if(_==="highp"){if(i.getShaderPrecisionFormat(i.VERTEX_SHADER,i.HIGH_FLOAT).
 precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,i.HIGH_FLOAT).precision>0)return"highp";_="mediump"}return _===
 "mediump"&&i.getShaderPrecisionFormat(i.VERTEX_SHADER,i.MEDIUM_FLOAT).precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,
@@ -5635,19 +5635,19 @@ erer:",c,"not supported, using",h,"instead."),c=h);let p=e.reversedDepthBuffer==
 _clip_control extension. Fallback to default depth buffer."),e.logarithmicDepthBuffer===!0&&p===!0&&wt("WebGLRenderer: L\
 ogarithmic depth buffer is ignored when reversed depth buffer is enabled.");let d=i.getParameter(i.MAX_TEXTURE_IMAGE_UNITS),
 g=i.getParameter(i.MAX_VERTEX_TEXTURE_IMAGE_UNITS),M=i.getParameter(i.MAX_TEXTURE_SIZE),m=i.getParameter(i.MAX_CUBE_MAP_TEXTURE_SIZE),
-f=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),b=i.getParameter(i.MAX_VARYING_VECTORS),
+f=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),A=i.getParameter(i.MAX_VARYING_VECTORS),
 y=i.getParameter(i.MAX_FRAGMENT_UNIFORM_VECTORS),w=i.getParameter(i.MAX_SAMPLES),E=i.getParameter(i.SAMPLES);return{isWebGL2:!0,
 getMaxAnisotropy:r,getMaxPrecision:l,textureFormatReadable:a,textureTypeReadable:o,precision:c,logarithmicDepthBuffer:u,
 reversedDepthBuffer:p,maxTextures:d,maxVertexTextures:g,maxTextureSize:M,maxCubemapSize:m,maxAttributes:f,maxVertexUniforms:S,
-maxVaryings:b,maxFragmentUniforms:y,maxSamples:w,samples:E}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
+maxVaryings:A,maxFragmentUniforms:y,maxSamples:w,samples:E}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
 l={value:null,needsUpdate:!1};this.uniform=l,this.numPlanes=0,this.numIntersection=0,this.init=function(p,u){let d=p.length!==
 0||u||n!==0||s;return s=u,n=p.length,d},this.beginShadows=function(){r=!0,h(null)},this.endShadows=function(){r=!1},this.
 setGlobalState=function(p,u){e=h(p,u,0)},this.setState=function(p,u,d){let g=p.clippingPlanes,M=p.clipIntersection,m=p.clipShadows,
-f=i.get(p);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,b=S*4,y=f.clippingState||null;l.value=y,y=
-h(g,u,b,d);for(let w=0;w!==b;++w)y[w]=e[w];f.clippingState=y,this.numIntersection=M?this.numPlanes:0,this.numPlanes+=S}};
+f=i.get(p);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,A=S*4,y=f.clippingState||null;l.value=y,y=
+h(g,u,A,d);for(let w=0;w!==A;++w)y[w]=e[w];f.clippingState=y,this.numIntersection=M?this.numPlanes:0,this.numPlanes+=S}};
 function c(){l.value!==e&&(l.value=e,l.needsUpdate=n>0),t.numPlanes=n,t.numIntersection=0}function h(p,u,d,g){let M=p!==
 null?p.length:0,m=null;if(M!==0){if(m=l.value,g!==!0||m===null){let f=d+M*4,S=u.matrixWorldInverse;o.getNormalMatrix(S),
-(m===null||m.length<f)&&(m=new Float32Array(f));for(let b=0,y=d;b!==M;++b,y+=4)a.copy(p[b]).applyMatrix4(S,o),a.normal.toArray(
+(m===null||m.length<f)&&(m=new Float32Array(f));for(let A=0,y=d;A!==M;++A,y+=4)a.copy(p[A]).applyMatrix4(S,o),a.normal.toArray(
 m,y),m[y+3]=a.constant}l.value=m,l.needsUpdate=!0}return t.numPlanes=M,t.numIntersection=0,m}}var Es=class extends ze{constructor(t=1,e={}){
 super(t,t,e),this.isWebGLCubeRenderTarget=!0;let n={width:t,height:t,depth:1},s=[n,n,n,n,n,n];this.texture=new ts(s),this.
 _setTextureOptions(e),this.texture.isRenderTargetTexture=!0}fromEquirectangularTexture(t,e){this.texture.type=e.type,this.
@@ -5967,10 +5967,10 @@ target)}function l(g){g.index!==null&&t.remove(g.index);for(let m in g.attribute
 !0&&delete g._maxInstanceCount,e.memory.geometries--}function c(g,M){return s[M.id]!==void 0||(M.addEventListener("dispo\
 se",o),s[M.id]=new WeakRef(M),a.register(M,M.id,M),e.memory.geometries++),M}function h(g){let M=g.attributes;for(let m in M)
 t.update(M[m],i.ARRAY_BUFFER)}function p(g){let M=g.index,m=g.attributes.position,f=0;if(m===void 0)return;let S=M!==null?
-M.array.length:m.array.length/3-1,b=m.count>=65535?Qi:Ki,y=new b(Math.ceil(S/3)*6,1),w=y.array;if(M!==null){let _=M.array;
-f=M.version;for(let T=0,U=0;T<S;T+=3){let P=_[T+0],D=_[T+1],k=_[T+2];w[U++]=P,w[U++]=D,w[U++]=D,w[U++]=k,w[U++]=k,w[U++]=
-P}}else{f=m.version;for(let _=0,T=0;_<S;_+=3){let U=_+0,P=_+1,D=_+2;w[T++]=U,w[T++]=P,w[T++]=P,w[T++]=D,w[T++]=D,w[T++]=
-U}}y.version=f;let E=r.get(g);E&&t.remove(E),r.set(g,y)}function u(g){let M=r.get(g);if(M){let m=g.index;m!==null&&M.version<
+M.array.length:m.array.length/3-1,A=m.count>=65535?Qi:Ki,y=new A(Math.ceil(S/3)*6,1),w=y.array;if(M!==null){let _=M.array;
+f=M.version;for(let b=0,D=0;b<S;b+=3){let P=_[b+0],N=_[b+1],k=_[b+2];w[D++]=P,w[D++]=N,w[D++]=N,w[D++]=k,w[D++]=k,w[D++]=
+P}}else{f=m.version;for(let _=0,b=0;_<S;_+=3){let D=_+0,P=_+1,N=_+2;w[b++]=D,w[b++]=P,w[b++]=P,w[b++]=N,w[b++]=N,w[b++]=
+D}}y.version=f;let E=r.get(g);E&&t.remove(E),r.set(g,y)}function u(g){let M=r.get(g);if(M){let m=g.index;m!==null&&M.version<
 m.version&&p(g)}else p(g);return r.get(g)}function d(){for(let g in s){let M=s[g].deref();M!==void 0&&l(M)}}return{get:c,
 update:h,getWireframeAttribute:u,dispose:d}}function Ep(i,t,e){let n;function s(p){n=p}let r,a;function o(p){r=p.type,a=
 p.bytesPerElement}function l(p,u){i.drawElements(n,u,r,p*a),e.update(u,n,1)}function c(p,u,d){d!==0&&(i.drawElementsInstanced(
@@ -5982,15 +5982,15 @@ LINE_STRIP:e.lines+=o*(r-1);break;case i.LINE_LOOP:e.lines+=o*r;break;case i.POI
 LInfo: Unknown draw mode:",a);break}}function s(){e.calls=0,e.triangles=0,e.points=0,e.lines=0}return{memory:t,render:e,
 programs:null,autoReset:!0,reset:s,update:n}}function Rp(i,t,e){let n=new WeakMap,s=new ie;function r(a,o,l){let c=a.morphTargetInfluences,
 h=o.morphAttributes.position||o.morphAttributes.normal||o.morphAttributes.color,p=h!==void 0?h.length:0,u=n.get(o);if(u===
-void 0||u.count!==p){let U=function(){_.dispose(),n.delete(o),o.removeEventListener("dispose",U)};u!==void 0&&u.texture.
+void 0||u.count!==p){let D=function(){_.dispose(),n.delete(o),o.removeEventListener("dispose",D)};u!==void 0&&u.texture.
 dispose();let d=o.morphAttributes.position!==void 0,g=o.morphAttributes.normal!==void 0,M=o.morphAttributes.color!==void 0,
-m=o.morphAttributes.position||[],f=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],b=0;d===!0&&(b=1),g===!0&&
-(b=2),M===!0&&(b=3);let y=o.attributes.position.count*b,w=1;y>t.maxTextureSize&&(w=Math.ceil(y/t.maxTextureSize),y=t.maxTextureSize);
-let E=new Float32Array(y*w*4*p),_=new Ji(E,y,w,p);_.type=nn,_.needsUpdate=!0;let T=b*4;for(let P=0;P<p;P++){let D=m[P],k=f[P],
-q=S[P],I=y*w*4*P;for(let W=0;W<D.count;W++){let $=W*T;d===!0&&(s.fromBufferAttribute(D,W),E[I+$+0]=s.x,E[I+$+1]=s.y,E[I+
+m=o.morphAttributes.position||[],f=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],A=0;d===!0&&(A=1),g===!0&&
+(A=2),M===!0&&(A=3);let y=o.attributes.position.count*A,w=1;y>t.maxTextureSize&&(w=Math.ceil(y/t.maxTextureSize),y=t.maxTextureSize);
+let E=new Float32Array(y*w*4*p),_=new Ji(E,y,w,p);_.type=nn,_.needsUpdate=!0;let b=A*4;for(let P=0;P<p;P++){let N=m[P],k=f[P],
+q=S[P],I=y*w*4*P;for(let W=0;W<N.count;W++){let $=W*b;d===!0&&(s.fromBufferAttribute(N,W),E[I+$+0]=s.x,E[I+$+1]=s.y,E[I+
 $+2]=s.z,E[I+$+3]=0),g===!0&&(s.fromBufferAttribute(k,W),E[I+$+4]=s.x,E[I+$+5]=s.y,E[I+$+6]=s.z,E[I+$+7]=0),M===!0&&(s.fromBufferAttribute(
 q,W),E[I+$+8]=s.x,E[I+$+9]=s.y,E[I+$+10]=s.z,E[I+$+11]=q.itemSize===4?s.w:1)}}u={count:p,texture:_,size:new zt(y,w)},n.set(
-o,u),o.addEventListener("dispose",U)}if(a.isInstancedMesh===!0&&a.morphTexture!==null)l.getUniforms().setValue(i,"morphT\
+o,u),o.addEventListener("dispose",D)}if(a.isInstancedMesh===!0&&a.morphTexture!==null)l.getUniforms().setValue(i,"morphT\
 exture",a.morphTexture,e);else{let d=0;for(let M=0;M<c.length;M++)d+=c[M];let g=o.morphTargetsRelative?1:1-d;l.getUniforms().
 setValue(i,"morphTargetBaseInfluence",g),l.getUniforms().setValue(i,"morphTargetInfluences",c)}l.getUniforms().setValue(
 i,"morphTargetsTexture",u.texture,e),l.getUniforms().setValue(i,"morphTargetsTextureSize",u.size)}return{update:r}}function Cp(i,t,e,n,s){
@@ -6050,18 +6050,18 @@ resolveDepthBuffer:!1,resolveStencilBuffer:!1}),o=null,l=null,c=null,h=new Ye;h.
 				#ifdef SRGB_TRANSFER
 					gl_FragColor = sRGBTransferOETF( gl_FragColor );
 				#endif
-			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,p),d=new ti(-1,1,1,-1,0,1),g=null,M=null,m=!1,f,S=null,b=[],y=!1;this.setSize=
-function(w,E){a.setSize(w,E),o!==null&&o.setSize(w,E),l!==null&&l.setSize(w,E);for(let _=0;_<b.length;_++){let T=b[_];T.
-setSize&&T.setSize(w,E)}},this.setEffects=function(w){b=w,y=b.length>0&&b[0].isRenderPass===!0;let E=a.width,_=a.height;
-b.length>0&&o===null&&(o=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
-let T=s===!0&&b.some(U=>U.needsDepthTexture===!0);T!==(a.depthTexture!==null)&&(T===!0&&c===null&&(c=new En(E,_),r===!0&&
-(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=T?c:null,a.resolveDepthBuffer=T,a.storeMultisampledDepthBuffer=T);for(let U=0;U<
-b.length;U++){let P=b[U];P.setSize&&P.setSize(E,_),T&&P.needsDepthTexture===!0&&P.setDepthTexture&&P.setDepthTexture(c)}},
-this.begin=function(w,E){if(m||w.toneMapping===dn&&b.length===0)return!1;if(S=E,E!==null){let _=E.width,T=E.height;(a.width!==
-_||a.height!==T)&&this.setSize(_,T)}return y===!1&&w.setRenderTarget(a),f=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
-function(){return y},this.end=function(w,E){w.toneMapping=f,m=!0;let _=a,T=o;for(let U=0;U<b.length;U++){let P=b[U];P.enabled!==
-!1&&(P.render(w,T,_,E),P.needsSwap!==!1&&(_=T,T=T===o?l:o))}if(g!==w.outputColorSpace||M!==w.toneMapping){g=w.outputColorSpace,
-M=w.toneMapping,p.defines={},Ht.getTransfer(g)===Yt&&(p.defines.SRGB_TRANSFER="");let U=Ip[M];U&&(p.defines[U]=""),p.needsUpdate=
+			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,p),d=new ti(-1,1,1,-1,0,1),g=null,M=null,m=!1,f,S=null,A=[],y=!1;this.setSize=
+function(w,E){a.setSize(w,E),o!==null&&o.setSize(w,E),l!==null&&l.setSize(w,E);for(let _=0;_<A.length;_++){let b=A[_];b.
+setSize&&b.setSize(w,E)}},this.setEffects=function(w){A=w,y=A.length>0&&A[0].isRenderPass===!0;let E=a.width,_=a.height;
+A.length>0&&o===null&&(o=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
+let b=s===!0&&A.some(D=>D.needsDepthTexture===!0);b!==(a.depthTexture!==null)&&(b===!0&&c===null&&(c=new En(E,_),r===!0&&
+(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=b?c:null,a.resolveDepthBuffer=b,a.storeMultisampledDepthBuffer=b);for(let D=0;D<
+A.length;D++){let P=A[D];P.setSize&&P.setSize(E,_),b&&P.needsDepthTexture===!0&&P.setDepthTexture&&P.setDepthTexture(c)}},
+this.begin=function(w,E){if(m||w.toneMapping===dn&&A.length===0)return!1;if(S=E,E!==null){let _=E.width,b=E.height;(a.width!==
+_||a.height!==b)&&this.setSize(_,b)}return y===!1&&w.setRenderTarget(a),f=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
+function(){return y},this.end=function(w,E){w.toneMapping=f,m=!0;let _=a,b=o;for(let D=0;D<A.length;D++){let P=A[D];P.enabled!==
+!1&&(P.render(w,b,_,E),P.needsSwap!==!1&&(_=b,b=b===o?l:o))}if(g!==w.outputColorSpace||M!==w.toneMapping){g=w.outputColorSpace,
+M=w.toneMapping,p.defines={},Ht.getTransfer(g)===Yt&&(p.defines.SRGB_TRANSFER="");let D=Ip[M];D&&(p.defines[D]=""),p.needsUpdate=
 !0}p.uniforms.tDiffuse.value=_.texture,w.setRenderTarget(S),w.render(u,d),S=null,m=!1},this.isCompositing=function(){return m},
 this.dispose=function(){a.dispose(),o!==null&&o.dispose(),l!==null&&l.dispose(),h.dispose(),p.dispose()}}var lh=new De,ch=new En(
 1,1),hh=new es(1),uh=new Ji,dh=new mr,fh=new ts,Gc=[],Vc=[],Hc=new Float32Array(16),Wc=new Float32Array(9),Xc=new Float32Array(
@@ -6285,10 +6285,10 @@ reCube texture","#define texture2DProj textureProj","#define texture2DLodEXT tex
 xtureProjLod","#define textureCubeLodEXT textureLod","#define texture2DGradEXT textureGrad","#define texture2DProjGradEX\
 T textureProjGrad","#define textureCubeGradEXT textureGrad"].join(`
 `)+`
-`+m);let S=f+M+a,b=f+m+o,y=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,b);s.attachShader(g,y),s.attachShader(g,w),e.
+`+m);let S=f+M+a,A=f+m+o,y=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,A);s.attachShader(g,y),s.attachShader(g,w),e.
 index0AttributeName!==void 0?s.bindAttribLocation(g,0,e.index0AttributeName):e.hasPositionAttribute===!0&&s.bindAttribLocation(
-g,0,"position"),s.linkProgram(g);function E(P){if(i.debug.checkShaderErrors){let D=s.getProgramInfoLog(g)||"",k=s.getShaderInfoLog(
-y)||"",q=s.getShaderInfoLog(w)||"",I=D.trim(),W=k.trim(),$=q.trim(),G=!0,et=!0;if(s.getProgramParameter(g,s.LINK_STATUS)===
+g,0,"position"),s.linkProgram(g);function E(P){if(i.debug.checkShaderErrors){let N=s.getProgramInfoLog(g)||"",k=s.getShaderInfoLog(
+y)||"",q=s.getShaderInfoLog(w)||"",I=N.trim(),W=k.trim(),$=q.trim(),G=!0,et=!0;if(s.getProgramParameter(g,s.LINK_STATUS)===
 !1)if(G=!1,typeof i.debug.onShaderError=="function")i.debug.onShaderError(s,g,y,w);else{let H=Jc(s,y,"vertex"),Q=Jc(s,w,
 "fragment");Ct("WebGLProgram: Shader Error "+s.getError()+" - VALIDATE_STATUS "+s.getProgramParameter(g,s.VALIDATE_STATUS)+
 `
@@ -6299,10 +6299,10 @@ Material Type: `+P.type+`
 Program Info Log: `+I+`
 `+H+`
 `+Q)}else I!==""?wt("WebGLProgram: Program Info Log:",I):(W===""||$==="")&&(et=!1);et&&(P.diagnostics={runnable:G,programLog:I,
-vertexShader:{log:W,prefix:M},fragmentShader:{log:$,prefix:m}})}s.deleteShader(y),s.deleteShader(w),_=new Ui(s,g),T=Cm(s,
-g)}let _;this.getUniforms=function(){return _===void 0&&E(this),_};let T;this.getAttributes=function(){return T===void 0&&
-E(this),T};let U=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return U===!1&&(U=s.getProgramParameter(
-g,vm)),U},this.destroy=function(){n.releaseStatesOfProgram(this),s.deleteProgram(g),this.program=void 0},this.type=e.shaderType,
+vertexShader:{log:W,prefix:M},fragmentShader:{log:$,prefix:m}})}s.deleteShader(y),s.deleteShader(w),_=new Ui(s,g),b=Cm(s,
+g)}let _;this.getUniforms=function(){return _===void 0&&E(this),_};let b;this.getAttributes=function(){return b===void 0&&
+E(this),b};let D=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return D===!1&&(D=s.getProgramParameter(
+g,vm)),D},this.destroy=function(){n.releaseStatesOfProgram(this),s.deleteProgram(g),this.program=void 0},this.type=e.shaderType,
 this.name=e.shaderName,this.id=ym++,this.cacheKey=t,this.usedTimes=1,this.program=g,this.vertexShader=y,this.fragmentShader=
 w,this}var Gm=0,Ko=class{constructor(){this.shaderCache=new Map,this.materialCache=new Map}update(t,e,n){let s=this._getShaderCacheForMaterial(
 t);return s.has(e)===!1&&(s.add(e),e.usedTimes++),s.has(n)===!1&&(s.add(n),n.usedTimes++),this}remove(t){let e=this.materialCache.
@@ -6315,7 +6315,7 @@ return i===Wn||i===Ms||i===Ss}function Hm(i,t,e,n,s,r){let a=new Ti,o=new Ko,l=n
 u={MeshDepthMaterial:"depth",MeshDistanceMaterial:"distance",MeshNormalMaterial:"normal",MeshBasicMaterial:"basic",MeshLambertMaterial:"\
 lambert",MeshPhongMaterial:"phong",MeshToonMaterial:"toon",MeshStandardMaterial:"physical",MeshPhysicalMaterial:"physica\
 l",MeshMatcapMaterial:"matcap",LineBasicMaterial:"basic",LineDashedMaterial:"dashed",PointsMaterial:"points",ShadowMaterial:"\
-shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,T,U,P,D,k){let q=P.fog,I=D.
+shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,b,D,P,N,k){let q=P.fog,I=N.
 geometry,W=_.isMeshStandardMaterial||_.isMeshLambertMaterial||_.isMeshPhongMaterial?P.environment:null,$=_.isMeshStandardMaterial||
 _.isMeshLambertMaterial&&!_.envMap||_.isMeshPhongMaterial&&!_.envMap,G=t.get(_.envMap||W,$),et=u[_.type],H=n.precision;_.
 precision!==null&&(H=n.getMaxPrecision(_.precision),H!==_.precision&&wt("WebGLProgram.getParameters:",_.precision,"not s\
@@ -6323,83 +6323,83 @@ upported, using",H,"instead."));let Q=I.morphAttributes.position||I.morphAttribu
 void 0?Q.length:0,Mt=0;I.morphAttributes.position!==void 0&&(Mt=1),I.morphAttributes.normal!==void 0&&(Mt=2),I.morphAttributes.
 color!==void 0&&(Mt=3);let Lt,Z,pt,xt;if(et){let dt=pn[et];Lt=dt.vertexShader,Z=dt.fragmentShader}else{Lt=_.vertexShader,
 Z=_.fragmentShader;let dt=o.getVertexShaderStage(_),Jt=o.getFragmentShaderStage(_);o.update(_,dt,Jt),pt=dt.id,xt=Jt.id}let At=i.
-getRenderTarget(),mt=i.state.buffers.depth.getReversed(),Nt=D.isInstancedMesh===!0,oe=D.isBatchedMesh===!0,Rt=!!_.map,Zt=!!_.
+getRenderTarget(),mt=i.state.buffers.depth.getReversed(),Nt=N.isInstancedMesh===!0,oe=N.isBatchedMesh===!0,Rt=!!_.map,Zt=!!_.
 matcap,Kt=!!G,kt=Kt&&G.isPMREMTexture===!0,ve=!!_.aoMap,he=!!_.lightMap,Ie=!!_.bumpMap&&_.wireframe===!1,se=!!_.normalMap,
 an=!!_.displacementMap,pe=!!_.emissiveMap,Ge=!!_.metalnessMap,Ve=!!_.roughnessMap,He=_.anisotropy>0,L=_.clearcoat>0,We=_.
 diffuseRoughness>0,ee=_.dispersion>0,ne=_.retroreflectivity>0,ut=_.iridescence>0,ue=_.sheen>0,Et=_.transmission>0,Pt=He&&
-!!_.anisotropyMap,A=L&&!!_.clearcoatMap,x=L&&!!_.clearcoatNormalMap,F=L&&!!_.clearcoatRoughnessMap,tt=We&&!!_.diffuseRoughnessMap,
+!!_.anisotropyMap,T=L&&!!_.clearcoatMap,x=L&&!!_.clearcoatNormalMap,F=L&&!!_.clearcoatRoughnessMap,tt=We&&!!_.diffuseRoughnessMap,
 K=ut&&!!_.iridescenceMap,st=ut&&!!_.iridescenceThicknessMap,ct=ue&&!!_.sheenColorMap,X=ue&&!!_.sheenRoughnessMap,Y=!!_.specularMap,
 at=!!_.specularColorMap,R=!!_.specularIntensityMap,J=Et&&!!_.transmissionMap,V=Et&&!!_.thicknessMap,ot=!!_.gradientMap,it=!!_.
 alphaMap,rt=_.alphaTest>0,bt=!!_.alphaHash,Ft=!!_.extensions,nt=dn;_.toneMapped&&(At===null||At.isXRRenderTarget===!0)&&
 (nt=i.toneMapping);let Tt=kt?G.isCompressedCubeTexture?G.image[0].mipmaps:G.mipmaps:null,Ut={shaderID:et,shaderType:_.type,
 shaderName:_.name,vertexShader:Lt,fragmentShader:Z,defines:_.defines,customVertexShaderID:pt,customFragmentShaderID:xt,isRawShaderMaterial:_.
-isRawShaderMaterial===!0,glslVersion:_.glslVersion,precision:H,batching:oe,batchingColor:oe&&D._colorsTexture!==null,instancing:Nt,
-instancingColor:Nt&&D.instanceColor!==null,instancingMorph:Nt&&D.morphTexture!==null,outputColorSpace:At===null?i.outputColorSpace:
+isRawShaderMaterial===!0,glslVersion:_.glslVersion,precision:H,batching:oe,batchingColor:oe&&N._colorsTexture!==null,instancing:Nt,
+instancingColor:Nt&&N.instanceColor!==null,instancingMorph:Nt&&N.morphTexture!==null,outputColorSpace:At===null?i.outputColorSpace:
 At.isXRRenderTarget===!0?At.texture.colorSpace:Ht.workingColorSpace,alphaToCoverage:!!_.alphaToCoverage,map:Rt,matcap:Zt,
 envMap:Kt,envMapMode:Kt&&G.mapping,envMapPMREM:kt,envMapMaxLod:kt?Tt.length-1:null,envMapSize:kt?Tt[0].width:null,aoMap:ve,
 lightMap:he,bumpMap:Ie,normalMap:se,displacementMap:an,emissiveMap:pe,normalMapObjectSpace:se&&_.normalMapType===gc,normalMapTangentSpace:se&&
 _.normalMapType===ba,packedNormalMap:se&&_.normalMapType===ba&&Vm(_.normalMap.format),metalnessMap:Ge,roughnessMap:Ve,anisotropy:He,
-anisotropyMap:Pt,clearcoat:L,clearcoatMap:A,clearcoatNormalMap:x,clearcoatRoughnessMap:F,diffuseRoughness:We,diffuseRoughnessMap:tt,
+anisotropyMap:Pt,clearcoat:L,clearcoatMap:T,clearcoatNormalMap:x,clearcoatRoughnessMap:F,diffuseRoughness:We,diffuseRoughnessMap:tt,
 dispersion:ee,retroreflection:ne,iridescence:ut,iridescenceMap:K,iridescenceThicknessMap:st,sheen:ue,sheenColorMap:ct,sheenRoughnessMap:X,
 specularMap:Y,specularColorMap:at,specularIntensityMap:R,transmission:Et,transmissionMap:J,thicknessMap:V,gradientMap:ot,
 opaque:_.transparent===!1&&_.blending===Li&&_.alphaToCoverage===!1,alphaMap:it,alphaTest:rt,alphaHash:bt,combine:_.combine,
 mapUv:Rt&&d(_.map.channel),aoMapUv:ve&&d(_.aoMap.channel),lightMapUv:he&&d(_.lightMap.channel),bumpMapUv:Ie&&d(_.bumpMap.
 channel),normalMapUv:se&&d(_.normalMap.channel),displacementMapUv:an&&d(_.displacementMap.channel),emissiveMapUv:pe&&d(_.
 emissiveMap.channel),metalnessMapUv:Ge&&d(_.metalnessMap.channel),roughnessMapUv:Ve&&d(_.roughnessMap.channel),anisotropyMapUv:Pt&&
-d(_.anisotropyMap.channel),clearcoatMapUv:A&&d(_.clearcoatMap.channel),clearcoatNormalMapUv:x&&d(_.clearcoatNormalMap.channel),
+d(_.anisotropyMap.channel),clearcoatMapUv:T&&d(_.clearcoatMap.channel),clearcoatNormalMapUv:x&&d(_.clearcoatNormalMap.channel),
 clearcoatRoughnessMapUv:F&&d(_.clearcoatRoughnessMap.channel),diffuseRoughnessMapUv:tt&&d(_.diffuseRoughnessMap.channel),
 iridescenceMapUv:K&&d(_.iridescenceMap.channel),iridescenceThicknessMapUv:st&&d(_.iridescenceThicknessMap.channel),sheenColorMapUv:ct&&
 d(_.sheenColorMap.channel),sheenRoughnessMapUv:X&&d(_.sheenRoughnessMap.channel),specularMapUv:Y&&d(_.specularMap.channel),
 specularColorMapUv:at&&d(_.specularColorMap.channel),specularIntensityMapUv:R&&d(_.specularIntensityMap.channel),transmissionMapUv:J&&
 d(_.transmissionMap.channel),thicknessMapUv:V&&d(_.thicknessMap.channel),alphaMapUv:it&&d(_.alphaMap.channel),vertexTangents:!!I.
 attributes.tangent&&(se||He),vertexNormals:!!I.attributes.normal,vertexColors:_.vertexColors,vertexAlphas:_.vertexColors===
-!0&&!!I.attributes.color&&I.attributes.color.itemSize===4,pointsUvs:D.isPoints===!0&&!!I.attributes.uv&&(Rt||it),fog:!!q,
+!0&&!!I.attributes.color&&I.attributes.color.itemSize===4,pointsUvs:N.isPoints===!0&&!!I.attributes.uv&&(Rt||it),fog:!!q,
 useFog:_.fog===!0,fogExp2:!!q&&q.isFogExp2,flatShading:_.wireframe===!1&&(_.flatShading===!0||I.attributes.normal===void 0&&
 se===!1&&(_.isMeshLambertMaterial||_.isMeshPhongMaterial||_.isMeshStandardMaterial||_.isMeshPhysicalMaterial)),sizeAttenuation:_.
-sizeAttenuation===!0,logarithmicDepthBuffer:p,reversedDepthBuffer:mt,skinning:D.isSkinnedMesh===!0,hasPositionAttribute:I.
+sizeAttenuation===!0,logarithmicDepthBuffer:p,reversedDepthBuffer:mt,skinning:N.isSkinnedMesh===!0,hasPositionAttribute:I.
 attributes.position!==void 0,morphTargets:I.morphAttributes.position!==void 0,morphNormals:I.morphAttributes.normal!==void 0,
-morphColors:I.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:T.sun.length,numDirLights:T.
-directional.length,numPointLights:T.point.length,numSpotLights:T.spot.length,numSpotLightMaps:T.spotLightMap.length,numRectAreaLights:T.
-rectArea.length,numHemiLights:T.hemi.length,numSunLightShadows:T.sunShadowMap.length,numDirLightShadows:T.directionalShadowMap.
-length,numPointLightShadows:T.pointShadowMap.length,numSpotLightShadows:T.spotShadowMap.length,numSpotLightShadowsWithMaps:T.
-numSpotLightShadowsWithMaps,numLightProbes:T.numLightProbes,numLightProbeGrids:k.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
-numPlanes,numClipIntersection:r.numIntersection,dithering:_.dithering,shadowMapEnabled:i.shadowMap.enabled&&U.length>0,shadowMapType:i.
+morphColors:I.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:b.sun.length,numDirLights:b.
+directional.length,numPointLights:b.point.length,numSpotLights:b.spot.length,numSpotLightMaps:b.spotLightMap.length,numRectAreaLights:b.
+rectArea.length,numHemiLights:b.hemi.length,numSunLightShadows:b.sunShadowMap.length,numDirLightShadows:b.directionalShadowMap.
+length,numPointLightShadows:b.pointShadowMap.length,numSpotLightShadows:b.spotShadowMap.length,numSpotLightShadowsWithMaps:b.
+numSpotLightShadowsWithMaps,numLightProbes:b.numLightProbes,numLightProbeGrids:k.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
+numPlanes,numClipIntersection:r.numIntersection,dithering:_.dithering,shadowMapEnabled:i.shadowMap.enabled&&D.length>0,shadowMapType:i.
 shadowMap.type,toneMapping:nt,decodeVideoTexture:Rt&&_.map.isVideoTexture===!0&&Ht.getTransfer(_.map.colorSpace)===Yt,decodeVideoTextureEmissive:pe&&
 _.emissiveMap.isVideoTexture===!0&&Ht.getTransfer(_.emissiveMap.colorSpace)===Yt,premultipliedAlpha:_.premultipliedAlpha,
 doubleSided:_.side===Je,flipSided:_.side===Ce,useDepthPacking:_.depthPacking>=0,depthPacking:_.depthPacking||0,index0AttributeName:_.
 index0AttributeName,extensionClipCullDistance:Ft&&_.extensions.clipCullDistance===!0&&e.has("WEBGL_clip_cull_distance"),
 extensionMultiDraw:(Ft&&_.extensions.multiDraw===!0||oe)&&e.has("WEBGL_multi_draw"),rendererExtensionParallelShaderCompile:e.
 has("KHR_parallel_shader_compile"),customProgramCacheKey:_.customProgramCacheKey()};return Ut.vertexUv1s=l.has(1),Ut.vertexUv2s=
-l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function M(_){let T=[];if(_.shaderID?T.push(_.shaderID):(T.push(_.customVertexShaderID),
-T.push(_.customFragmentShaderID)),_.defines!==void 0)for(let U in _.defines)T.push(U),T.push(_.defines[U]);return _.isRawShaderMaterial===
-!1&&(m(T,_),f(T,_),T.push(i.outputColorSpace)),T.push(_.customProgramCacheKey),T.join()}function m(_,T){_.push(T.precision),
-_.push(T.outputColorSpace),_.push(T.envMapMode),_.push(T.envMapPMREM),_.push(T.envMapMaxLod),_.push(T.envMapSize),_.push(
-T.mapUv),_.push(T.alphaMapUv),_.push(T.lightMapUv),_.push(T.aoMapUv),_.push(T.bumpMapUv),_.push(T.normalMapUv),_.push(T.
-displacementMapUv),_.push(T.emissiveMapUv),_.push(T.metalnessMapUv),_.push(T.roughnessMapUv),_.push(T.anisotropyMapUv),_.
-push(T.clearcoatMapUv),_.push(T.clearcoatNormalMapUv),_.push(T.clearcoatRoughnessMapUv),_.push(T.diffuseRoughnessMapUv),
-_.push(T.iridescenceMapUv),_.push(T.iridescenceThicknessMapUv),_.push(T.sheenColorMapUv),_.push(T.sheenRoughnessMapUv),_.
-push(T.specularMapUv),_.push(T.specularColorMapUv),_.push(T.specularIntensityMapUv),_.push(T.transmissionMapUv),_.push(T.
-thicknessMapUv),_.push(T.combine),_.push(T.fogExp2),_.push(T.sizeAttenuation),_.push(T.morphTargetsCount),_.push(T.numSunLights),
-_.push(T.numDirLights),_.push(T.numPointLights),_.push(T.numSpotLights),_.push(T.numSpotLightMaps),_.push(T.numHemiLights),
-_.push(T.numRectAreaLights),_.push(T.numSunLightShadows),_.push(T.numDirLightShadows),_.push(T.numPointLightShadows),_.push(
-T.numSpotLightShadows),_.push(T.numSpotLightShadowsWithMaps),_.push(T.numLightProbes),_.push(T.numLightProbeGrids),_.push(
-T.shadowMapType),_.push(T.toneMapping),_.push(T.numClippingPlanes),_.push(T.numClipIntersection),_.push(T.depthPacking)}
-function f(_,T){a.disableAll(),T.instancing&&a.enable(0),T.instancingColor&&a.enable(1),T.instancingMorph&&a.enable(2),T.
-matcap&&a.enable(3),T.envMap&&a.enable(4),T.normalMapObjectSpace&&a.enable(5),T.normalMapTangentSpace&&a.enable(6),T.clearcoat&&
-a.enable(7),T.iridescence&&a.enable(8),T.alphaTest&&a.enable(9),T.vertexColors&&a.enable(10),T.vertexAlphas&&a.enable(11),
-T.vertexUv1s&&a.enable(12),T.vertexUv2s&&a.enable(13),T.vertexUv3s&&a.enable(14),T.vertexTangents&&a.enable(15),T.anisotropy&&
-a.enable(16),T.alphaHash&&a.enable(17),T.batching&&a.enable(18),T.dispersion&&a.enable(19),T.retroreflection&&a.enable(24),
-T.diffuseRoughness&&a.enable(25),T.batchingColor&&a.enable(20),T.gradientMap&&a.enable(21),T.packedNormalMap&&a.enable(22),
-T.vertexNormals&&a.enable(23),_.push(a.mask),a.disableAll(),T.fog&&a.enable(0),T.useFog&&a.enable(1),T.flatShading&&a.enable(
-2),T.logarithmicDepthBuffer&&a.enable(3),T.reversedDepthBuffer&&a.enable(4),T.skinning&&a.enable(5),T.morphTargets&&a.enable(
-6),T.morphNormals&&a.enable(7),T.morphColors&&a.enable(8),T.premultipliedAlpha&&a.enable(9),T.shadowMapEnabled&&a.enable(
-10),T.doubleSided&&a.enable(11),T.flipSided&&a.enable(12),T.useDepthPacking&&a.enable(13),T.dithering&&a.enable(14),T.transmission&&
-a.enable(15),T.sheen&&a.enable(16),T.opaque&&a.enable(17),T.pointsUvs&&a.enable(18),T.decodeVideoTexture&&a.enable(19),T.
-decodeVideoTextureEmissive&&a.enable(20),T.alphaToCoverage&&a.enable(21),T.numLightProbeGrids>0&&a.enable(22),T.hasPositionAttribute&&
-a.enable(23),_.push(a.mask)}function S(_){let T=u[_.type],U;if(T){let P=pn[T];U=Nc.clone(P.uniforms)}else U=_.uniforms;return U}
-function b(_,T){let U=h.get(T);return U!==void 0?++U.usedTimes:(U=new km(i,T,_,s),c.push(U),h.set(T,U)),U}function y(_){
-if(--_.usedTimes===0){let T=c.indexOf(_);c[T]=c[c.length-1],c.pop(),h.delete(_.cacheKey),_.destroy()}}function w(_){o.remove(
-_)}function E(){o.dispose()}return{getParameters:g,getProgramCacheKey:M,getUniforms:S,acquireProgram:b,releaseProgram:y,
+l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function M(_){let b=[];if(_.shaderID?b.push(_.shaderID):(b.push(_.customVertexShaderID),
+b.push(_.customFragmentShaderID)),_.defines!==void 0)for(let D in _.defines)b.push(D),b.push(_.defines[D]);return _.isRawShaderMaterial===
+!1&&(m(b,_),f(b,_),b.push(i.outputColorSpace)),b.push(_.customProgramCacheKey),b.join()}function m(_,b){_.push(b.precision),
+_.push(b.outputColorSpace),_.push(b.envMapMode),_.push(b.envMapPMREM),_.push(b.envMapMaxLod),_.push(b.envMapSize),_.push(
+b.mapUv),_.push(b.alphaMapUv),_.push(b.lightMapUv),_.push(b.aoMapUv),_.push(b.bumpMapUv),_.push(b.normalMapUv),_.push(b.
+displacementMapUv),_.push(b.emissiveMapUv),_.push(b.metalnessMapUv),_.push(b.roughnessMapUv),_.push(b.anisotropyMapUv),_.
+push(b.clearcoatMapUv),_.push(b.clearcoatNormalMapUv),_.push(b.clearcoatRoughnessMapUv),_.push(b.diffuseRoughnessMapUv),
+_.push(b.iridescenceMapUv),_.push(b.iridescenceThicknessMapUv),_.push(b.sheenColorMapUv),_.push(b.sheenRoughnessMapUv),_.
+push(b.specularMapUv),_.push(b.specularColorMapUv),_.push(b.specularIntensityMapUv),_.push(b.transmissionMapUv),_.push(b.
+thicknessMapUv),_.push(b.combine),_.push(b.fogExp2),_.push(b.sizeAttenuation),_.push(b.morphTargetsCount),_.push(b.numSunLights),
+_.push(b.numDirLights),_.push(b.numPointLights),_.push(b.numSpotLights),_.push(b.numSpotLightMaps),_.push(b.numHemiLights),
+_.push(b.numRectAreaLights),_.push(b.numSunLightShadows),_.push(b.numDirLightShadows),_.push(b.numPointLightShadows),_.push(
+b.numSpotLightShadows),_.push(b.numSpotLightShadowsWithMaps),_.push(b.numLightProbes),_.push(b.numLightProbeGrids),_.push(
+b.shadowMapType),_.push(b.toneMapping),_.push(b.numClippingPlanes),_.push(b.numClipIntersection),_.push(b.depthPacking)}
+function f(_,b){a.disableAll(),b.instancing&&a.enable(0),b.instancingColor&&a.enable(1),b.instancingMorph&&a.enable(2),b.
+matcap&&a.enable(3),b.envMap&&a.enable(4),b.normalMapObjectSpace&&a.enable(5),b.normalMapTangentSpace&&a.enable(6),b.clearcoat&&
+a.enable(7),b.iridescence&&a.enable(8),b.alphaTest&&a.enable(9),b.vertexColors&&a.enable(10),b.vertexAlphas&&a.enable(11),
+b.vertexUv1s&&a.enable(12),b.vertexUv2s&&a.enable(13),b.vertexUv3s&&a.enable(14),b.vertexTangents&&a.enable(15),b.anisotropy&&
+a.enable(16),b.alphaHash&&a.enable(17),b.batching&&a.enable(18),b.dispersion&&a.enable(19),b.retroreflection&&a.enable(24),
+b.diffuseRoughness&&a.enable(25),b.batchingColor&&a.enable(20),b.gradientMap&&a.enable(21),b.packedNormalMap&&a.enable(22),
+b.vertexNormals&&a.enable(23),_.push(a.mask),a.disableAll(),b.fog&&a.enable(0),b.useFog&&a.enable(1),b.flatShading&&a.enable(
+2),b.logarithmicDepthBuffer&&a.enable(3),b.reversedDepthBuffer&&a.enable(4),b.skinning&&a.enable(5),b.morphTargets&&a.enable(
+6),b.morphNormals&&a.enable(7),b.morphColors&&a.enable(8),b.premultipliedAlpha&&a.enable(9),b.shadowMapEnabled&&a.enable(
+10),b.doubleSided&&a.enable(11),b.flipSided&&a.enable(12),b.useDepthPacking&&a.enable(13),b.dithering&&a.enable(14),b.transmission&&
+a.enable(15),b.sheen&&a.enable(16),b.opaque&&a.enable(17),b.pointsUvs&&a.enable(18),b.decodeVideoTexture&&a.enable(19),b.
+decodeVideoTextureEmissive&&a.enable(20),b.alphaToCoverage&&a.enable(21),b.numLightProbeGrids>0&&a.enable(22),b.hasPositionAttribute&&
+a.enable(23),_.push(a.mask)}function S(_){let b=u[_.type],D;if(b){let P=pn[b];D=Nc.clone(P.uniforms)}else D=_.uniforms;return D}
+function A(_,b){let D=h.get(b);return D!==void 0?++D.usedTimes:(D=new km(i,b,_,s),c.push(D),h.set(b,D)),D}function y(_){
+if(--_.usedTimes===0){let b=c.indexOf(_);c[b]=c[c.length-1],c.pop(),h.delete(_.cacheKey),_.destroy()}}function w(_){o.remove(
+_)}function E(){o.dispose()}return{getParameters:g,getProgramCacheKey:M,getUniforms:S,acquireProgram:A,releaseProgram:y,
 releaseShaderCache:w,programs:c,dispose:E}}function Wm(){let i=new WeakMap;function t(a){return i.has(a)}function e(a){let o=i.
 get(a);return o===void 0&&(o={},i.set(a,o)),o}function n(a){i.delete(a)}function s(a,o,l){i.get(a)[o]=l}function r(){i=new WeakMap}
 return{has:t,get:e,remove:n,update:s,dispose:r}}function Xm(i,t){return i.groupOrder!==t.groupOrder?i.groupOrder-t.groupOrder:
@@ -6410,7 +6410,7 @@ t.id}function eh(){let i=[],t=0,e=[],n=[],s=[];function r(){t=0,e.length=0,n.len
 isInstancedMesh&&(d+=2),u.isSkinnedMesh&&(d+=1),d}function o(u,d,g,M,m,f){let S=i[t];return S===void 0?(S={id:u.id,object:u,
 geometry:d,material:g,materialVariant:a(u),groupOrder:M,renderOrder:u.renderOrder,z:m,group:f},i[t]=S):(S.id=u.id,S.object=
 u,S.geometry=d,S.material=g,S.materialVariant=a(u),S.groupOrder=M,S.renderOrder=u.renderOrder,S.z=m,S.group=f),t++,S}function l(u,d,g,M,m,f,S){
-S.reversedDepth===!0&&(m=-m);let b=o(u,d,g,M,m,f);g.transmission>0?n.push(b):g.transparent===!0?s.push(b):e.push(b)}function c(u,d,g,M,m,f){
+S.reversedDepth===!0&&(m=-m);let A=o(u,d,g,M,m,f);g.transmission>0?n.push(A):g.transparent===!0?s.push(A):e.push(A)}function c(u,d,g,M,m,f){
 let S=o(u,d,g,M,m,f);g.transmission>0?n.unshift(S):g.transparent===!0?s.unshift(S):e.unshift(S)}function h(u,d){e.length>
 1&&e.sort(u||Xm),n.length>1&&n.sort(d||th),s.length>1&&s.sort(d||th)}function p(){for(let u=t,d=i.length;u<d;u++){let g=i[u];
 if(g.id===null)break;g.id=null,g.object=null,g.geometry=null,g.material=null,g.group=null}}return{opaque:e,transmissive:n,
@@ -6432,7 +6432,7 @@ sunShadowMatrix:[],sunShadowCascade:[],directional:[],directionalShadow:[],direc
 spot:[],spotLightMap:[],spotShadow:[],spotShadowMap:[],spotLightMatrix:[],rectArea:[],rectAreaLTC1:null,rectAreaLTC2:null,
 point:[],pointShadow:[],pointShadowMap:[],pointShadowMatrix:[],hemi:[],numSpotLightShadowsWithMaps:0,numLightProbes:0};for(let c=0;c<
 9;c++)n.probe.push(new O);let s=new O,r=new $t,a=new $t;function o(c){let h=0,p=0,u=0;for(let k=0;k<9;k++)n.probe[k].set(
-0,0,0);let d=0,g=0,M=0,m=0,f=0,S=0,b=0,y=0,w=0,E=0,_=0,T=0,U=0,P=0;c.sort($m);for(let k=0,q=c.length;k<q;k++){let I=c[k],
+0,0,0);let d=0,g=0,M=0,m=0,f=0,S=0,A=0,y=0,w=0,E=0,_=0,b=0,D=0,P=0;c.sort($m);for(let k=0,q=c.length;k<q;k++){let I=c[k],
 W=I.color,$=I.intensity,G=I.distance,et=null;if(I.shadow&&I.shadow.map&&(I.shadow.map.texture.format===Wn?et=I.shadow.map.
 texture:et=I.shadow.map.depthTexture||I.shadow.map.texture),I.isAmbientLight)h+=W.r*$,p+=W.g*$,u+=W.b*$;else if(I.isLightProbe){
 for(let H=0;H<9;H++)n.probe[H].addScaledVector(I.sh.coefficients[H],$);P++}else if(I.isSunLight){let H=t.get(I);if(H.color.
@@ -6445,26 +6445,26 @@ shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shad
 j,n.directionalShadowMap[m]=et,n.directionalShadowMatrix[m]=I.shadow.matrix,w++}n.directional[m]=H,m++}else if(I.isSpotLight){
 let H=t.get(I);H.position.setFromMatrixPosition(I.matrixWorld),H.color.copy(W).multiplyScalar($),H.distance=G,H.coneCos=
 Math.cos(I.angle),H.penumbraCos=Math.cos(I.angle*(1-I.penumbra)),H.decay=I.decay,n.spot[S]=H;let Q=I.shadow;if(I.map&&(n.
-spotLightMap[T]=I.map,T++,Q.updateMatrices(I),I.castShadow&&U++),n.spotLightMatrix[S]=Q.matrix,I.castShadow){let j=e.get(
+spotLightMap[b]=I.map,b++,Q.updateMatrices(I),I.castShadow&&D++),n.spotLightMatrix[S]=Q.matrix,I.castShadow){let j=e.get(
 I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize=
 Q.mapSize,n.spotShadow[S]=j,n.spotShadowMap[S]=et,_++}S++}else if(I.isRectAreaLight){let H=t.get(I);H.color.copy(W).multiplyScalar(
-$),H.halfWidth.set(I.width*.5,0,0),H.halfHeight.set(0,I.height*.5,0),n.rectArea[b]=H,b++}else if(I.isPointLight){let H=t.
+$),H.halfWidth.set(I.width*.5,0,0),H.halfHeight.set(0,I.height*.5,0),n.rectArea[A]=H,A++}else if(I.isPointLight){let H=t.
 get(I);if(H.color.copy(I.color).multiplyScalar(I.intensity),H.distance=I.distance,H.decay=I.decay,I.castShadow){let Q=I.
 shadow,j=e.get(I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,
 j.shadowMapSize=Q.mapSize,j.shadowCameraNear=Q.camera.near,j.shadowCameraFar=Q.camera.far,n.pointShadow[f]=j,n.pointShadowMap[f]=
 et,n.pointShadowMatrix[f]=I.shadow.matrix,E++}n.point[f]=H,f++}else if(I.isHemisphereLight){let H=t.get(I);H.skyColor.copy(
-I.color).multiplyScalar($),H.groundColor.copy(I.groundColor).multiplyScalar($),n.hemi[y]=H,y++}}b>0&&(i.has("OES_texture\
+I.color).multiplyScalar($),H.groundColor.copy(I.groundColor).multiplyScalar($),n.hemi[y]=H,y++}}A>0&&(i.has("OES_texture\
 _float_linear")===!0?(n.rectAreaLTC1=ft.LTC_FLOAT_1,n.rectAreaLTC2=ft.LTC_FLOAT_2):(n.rectAreaLTC1=ft.LTC_HALF_1,n.rectAreaLTC2=
-ft.LTC_HALF_2)),n.ambient[0]=h,n.ambient[1]=p,n.ambient[2]=u;let D=n.hash;(D.sunLength!==d||D.directionalLength!==m||D.pointLength!==
-f||D.spotLength!==S||D.rectAreaLength!==b||D.hemiLength!==y||D.numSunShadows!==g||D.numDirectionalShadows!==w||D.numPointShadows!==
-E||D.numSpotShadows!==_||D.numSpotMaps!==T||D.numLightProbes!==P)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
-S,n.rectArea.length=b,n.point.length=f,n.hemi.length=y,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
+ft.LTC_HALF_2)),n.ambient[0]=h,n.ambient[1]=p,n.ambient[2]=u;let N=n.hash;(N.sunLength!==d||N.directionalLength!==m||N.pointLength!==
+f||N.spotLength!==S||N.rectAreaLength!==A||N.hemiLength!==y||N.numSunShadows!==g||N.numDirectionalShadows!==w||N.numPointShadows!==
+E||N.numSpotShadows!==_||N.numSpotMaps!==b||N.numLightProbes!==P)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
+S,n.rectArea.length=A,n.point.length=f,n.hemi.length=y,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
 M,n.sunShadowCascade.length=M,n.directionalShadow.length=w,n.directionalShadowMap.length=w,n.directionalShadowMatrix.length=
 w,n.pointShadow.length=E,n.pointShadowMap.length=E,n.pointShadowMatrix.length=E,n.spotShadow.length=_,n.spotShadowMap.length=
-_,n.spotLightMatrix.length=_+T-U,n.spotLightMap.length=T,n.numSpotLightShadowsWithMaps=U,n.numLightProbes=P,D.sunLength=
-d,D.directionalLength=m,D.pointLength=f,D.spotLength=S,D.rectAreaLength=b,D.hemiLength=y,D.numSunShadows=g,D.numDirectionalShadows=
-w,D.numPointShadows=E,D.numSpotShadows=_,D.numSpotMaps=T,D.numLightProbes=P,n.version=Jm++)}function l(c,h){let p=0,u=0,
-d=0,g=0,M=0,m=0,f=h.matrixWorldInverse;for(let S=0,b=c.length;S<b;S++){let y=c[S];if(y.isSunLight){let w=n.sun[p];w.direction.
+_,n.spotLightMatrix.length=_+b-D,n.spotLightMap.length=b,n.numSpotLightShadowsWithMaps=D,n.numLightProbes=P,N.sunLength=
+d,N.directionalLength=m,N.pointLength=f,N.spotLength=S,N.rectAreaLength=A,N.hemiLength=y,N.numSunShadows=g,N.numDirectionalShadows=
+w,N.numPointShadows=E,N.numSpotShadows=_,N.numSpotMaps=b,N.numLightProbes=P,n.version=Jm++)}function l(c,h){let p=0,u=0,
+d=0,g=0,M=0,m=0,f=h.matrixWorldInverse;for(let S=0,A=c.length;S<A;S++){let y=c[S];if(y.isSunLight){let w=n.sun[p];w.direction.
 setFromMatrixPosition(y.matrixWorld),w.direction.transformDirection(f),p++}else if(y.isDirectionalLight){let w=n.directional[u];
 w.direction.setFromMatrixPosition(y.matrixWorld),s.setFromMatrixPosition(y.target.matrixWorld),w.direction.sub(s),w.direction.
 transformDirection(f),u++}else if(y.isSpotLight){let w=n.spot[g];w.position.setFromMatrixPosition(y.matrixWorld),w.position.
@@ -6513,9 +6513,9 @@ r=new zt,a=new ie,o=new br,l=new Tr,c={},h=e.maxTextureSize,p={[Hn]:Ce,[Ce]:Hn,[
 uniforms:{shadow_pass:{value:null},resolution:{value:new zt},radius:{value:4}},vertexShader:jm,fragmentShader:tg}),d=u.clone();
 d.defines.HORIZONTAL_PASS=1;let g=new Ye;g.setAttribute("position",new Pe(new Float32Array([-1,-1,.5,3,-1,.5,-1,3,.5]),3));
 let M=new Ze(g,u),m=this;this.enabled=!1,this.autoUpdate=!0,this.needsUpdate=!1,this.type=ms;let f=this.type;this.render=
-function(E,_,T){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||E.length===0)return;this.type===Yl&&(wt("WebGL\
-ShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=ms);let U=i.getRenderTarget(),P=i.
-getActiveCubeFace(),D=i.getActiveMipmapLevel(),k=i.state;k.setBlending(ei),k.buffers.depth.getReversed()===!0?k.buffers.
+function(E,_,b){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||E.length===0)return;this.type===Yl&&(wt("WebGL\
+ShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=ms);let D=i.getRenderTarget(),P=i.
+getActiveCubeFace(),N=i.getActiveMipmapLevel(),k=i.state;k.setBlending(ei),k.buffers.depth.getReversed()===!0?k.buffers.
 color.setClear(0,0,0,0):k.buffers.color.setClear(1,1,1,1),k.buffers.depth.setTest(!0),k.setScissorTest(!1);let q=f!==this.
 type;q&&_.traverse(function(I){I.material&&(Array.isArray(I.material)?I.material.forEach(W=>W.needsUpdate=!0):I.material.
 needsUpdate=!0)});for(let I=0,W=E.length;I<W;I++){let $=E[I],G=$.shadow;if(G===void 0){wt("WebGLShadowMap:",$,"has no sh\
@@ -6532,37 +6532,37 @@ new En(s.x,s.y,en)),G.map.depthTexture.name=$.name+".shadowMap",G.map.depthTextu
 compareFunction=H?Fo:Uo,G.map.depthTexture.minFilter=Re,G.map.depthTexture.magFilter=Re):(G.map.depthTexture.compareFunction=
 null,G.map.depthTexture.minFilter=xe,G.map.depthTexture.magFilter=xe);G.camera.updateProjectionMatrix()}G.map.isWebGLCubeRenderTarget!==
 !0&&(G.map.width!==s.x||G.map.height!==s.y)&&G.map.setSize(s.x,s.y);let Q=G.map.isWebGLCubeRenderTarget?6:G.getViewportCount();
-$.isPointLight!==!0&&G.updateMatrices($,T);let j=(G.camera.layers.mask&4294967294)!==0?G.camera.layers:T.layers;for(let Mt=0;Mt<
+$.isPointLight!==!0&&G.updateMatrices($,b);let j=(G.camera.layers.mask&4294967294)!==0?G.camera.layers:b.layers;for(let Mt=0;Mt<
 Q;Mt++){let Lt=G.getCamera(Mt);if($.isPointLight){let Z=G.camera,pt=G.matrix,xt=$.distance||Z.far;xt!==Z.far&&(Z.far=xt,
 Z.updateProjectionMatrix()),Ts.setFromMatrixPosition($.matrixWorld),Z.position.copy(Ts),qo.copy(Z.position),qo.add(eg[Mt]),
 Z.up.copy(ng[Mt]),Z.lookAt(qo),Z.updateMatrixWorld(),pt.makeTranslation(-Ts.x,-Ts.y,-Ts.z),ih.multiplyMatrices(Z.projectionMatrix,
 Z.matrixWorldInverse),G._frustum.setFromProjectionMatrix(ih,Z.coordinateSystem,Z.reversedDepth)}if(G.map.isWebGLCubeRenderTarget)
 i.setRenderTarget(G.map,Mt),i.clear();else{Mt===0&&(i.setRenderTarget(G.map),i.clear());let Z=G.getViewport(Mt);a.set(r.
-x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),k.viewport(a)}n=G.getFrustum(Mt),y(_,T,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
-type===Pi&&S(G,T),G.needsUpdate=!1}f=this.type,m.needsUpdate=!1,i.setRenderTarget(U,P,D)};function S(E,_){let T=t.update(
+x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),k.viewport(a)}n=G.getFrustum(Mt),y(_,b,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
+type===Pi&&S(G,b),G.needsUpdate=!1}f=this.type,m.needsUpdate=!1,i.setRenderTarget(D,P,N)};function S(E,_){let b=t.update(
 M);u.defines.VSM_SAMPLES!==E.blurSamples&&(u.defines.VSM_SAMPLES=E.blurSamples,d.defines.VSM_SAMPLES=E.blurSamples,u.needsUpdate=
 !0,d.needsUpdate=!0),E.mapPass===null?E.mapPass=new ze(s.x,s.y,{format:Wn,type:sn}):(E.mapPass.width!==E.map.width||E.mapPass.
 height!==E.map.height)&&E.mapPass.setSize(E.map.width,E.map.height),u.uniforms.shadow_pass.value=E.map.depthTexture,u.uniforms.
 resolution.value.set(E.map.width,E.map.height),u.uniforms.radius.value=E.radius,i.setRenderTarget(E.mapPass),i.clear(),i.
-renderBufferDirect(_,null,T,u,M,null),d.uniforms.shadow_pass.value=E.mapPass.texture,d.uniforms.resolution.value.set(E.map.
-width,E.map.height),d.uniforms.radius.value=E.radius,i.setRenderTarget(E.map),i.clear(),i.renderBufferDirect(_,null,T,d,
-M,null)}function b(E,_,T,U){let P=null,D=T.isPointLight===!0?E.customDistanceMaterial:E.customDepthMaterial;if(D!==void 0)
-P=D;else if(P=T.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
+renderBufferDirect(_,null,b,u,M,null),d.uniforms.shadow_pass.value=E.mapPass.texture,d.uniforms.resolution.value.set(E.map.
+width,E.map.height),d.uniforms.radius.value=E.radius,i.setRenderTarget(E.map),i.clear(),i.renderBufferDirect(_,null,b,d,
+M,null)}function A(E,_,b,D){let P=null,N=b.isPointLight===!0?E.customDistanceMaterial:E.customDepthMaterial;if(N!==void 0)
+P=N;else if(P=b.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
 length!==0||_.displacementMap&&_.displacementScale!==0||_.alphaMap&&_.alphaTest>0||_.map&&_.alphaTest>0||_.alphaToCoverage===
 !0){let k=P.uuid,q=_.uuid,I=c[k];I===void 0&&(I={},c[k]=I);let W=I[q];W===void 0&&(W=P.clone(),I[q]=W,_.addEventListener(
-"dispose",w)),P=W}if(P.visible=_.visible,P.wireframe=_.wireframe,U===Pi?P.side=_.shadowSide!==null?_.shadowSide:_.side:P.
+"dispose",w)),P=W}if(P.visible=_.visible,P.wireframe=_.wireframe,D===Pi?P.side=_.shadowSide!==null?_.shadowSide:_.side:P.
 side=_.shadowSide!==null?_.shadowSide:p[_.side],P.alphaMap=_.alphaMap,P.alphaTest=_.alphaToCoverage===!0?.5:_.alphaTest,
 P.map=_.map,P.clipShadows=_.clipShadows,P.clippingPlanes=_.clippingPlanes,P.clipIntersection=_.clipIntersection,P.displacementMap=
 _.displacementMap,P.displacementScale=_.displacementScale,P.displacementBias=_.displacementBias,P.wireframeLinewidth=_.wireframeLinewidth,
-P.linewidth=_.linewidth,T.isPointLight===!0&&P.isMeshDistanceMaterial===!0){let k=i.properties.get(P);k.light=T}return P}
-function y(E,_,T,U,P,D){if(E.visible===!1)return;if(E.layers.test(P)&&(E.isMesh||E.isLine||E.isPoints)&&(E.castShadow||E.
-receiveShadow&&D===Pi)&&(!E.frustumCulled||E.intersectsFrustum(n))){E.modelViewMatrix.multiplyMatrices(T.matrixWorldInverse,
+P.linewidth=_.linewidth,b.isPointLight===!0&&P.isMeshDistanceMaterial===!0){let k=i.properties.get(P);k.light=b}return P}
+function y(E,_,b,D,P,N){if(E.visible===!1)return;if(E.layers.test(P)&&(E.isMesh||E.isLine||E.isPoints)&&(E.castShadow||E.
+receiveShadow&&N===Pi)&&(!E.frustumCulled||E.intersectsFrustum(n))){E.modelViewMatrix.multiplyMatrices(b.matrixWorldInverse,
 E.matrixWorld);let I=t.update(E),W=E.material;if(Array.isArray(W)){let $=I.groups;for(let G=0,et=$.length;G<et;G++){let H=$[G],
-Q=W[H.materialIndex];if(Q&&Q.visible){let j=b(E,Q,U,D);E.onBeforeShadow(i,E,_,T,I,j,H),i.renderBufferDirect(T,null,I,j,E,
-H),E.onAfterShadow(i,E,_,T,I,j,H)}}}else if(W.visible){let $=b(E,W,U,D);E.onBeforeShadow(i,E,_,T,I,$,null),i.renderBufferDirect(
-T,null,I,$,E,null),E.onAfterShadow(i,E,_,T,I,$,null)}}let q=E.children;for(let I=0,W=q.length;I<W;I++)y(q[I],_,T,U,P,D)}
-function w(E){E.target.removeEventListener("dispose",w);for(let T in c){let U=c[T],P=E.target.uuid;P in U&&(U[P].dispose(),
-delete U[P])}}}function sg(i,t){function e(){let R=!1,J=new ie,V=null,ot=new ie(0,0,0,0);return{setMask:function(it){V!==
+Q=W[H.materialIndex];if(Q&&Q.visible){let j=A(E,Q,D,N);E.onBeforeShadow(i,E,_,b,I,j,H),i.renderBufferDirect(b,null,I,j,E,
+H),E.onAfterShadow(i,E,_,b,I,j,H)}}}else if(W.visible){let $=A(E,W,D,N);E.onBeforeShadow(i,E,_,b,I,$,null),i.renderBufferDirect(
+b,null,I,$,E,null),E.onAfterShadow(i,E,_,b,I,$,null)}}let q=E.children;for(let I=0,W=q.length;I<W;I++)y(q[I],_,b,D,P,N)}
+function w(E){E.target.removeEventListener("dispose",w);for(let b in c){let D=c[b],P=E.target.uuid;P in D&&(D[P].dispose(),
+delete D[P])}}}function sg(i,t){function e(){let R=!1,J=new ie,V=null,ot=new ie(0,0,0,0);return{setMask:function(it){V!==
 it&&!R&&(i.colorMask(it,it,it,it),V=it)},setLocked:function(it){R=it},setClear:function(it,rt,bt,Ft,nt){nt===!0&&(it*=Ft,
 rt*=Ft,bt*=Ft),J.set(it,rt,bt,Ft),ot.equals(J)===!1&&(i.clearColor(it,rt,bt,Ft),ot.copy(J))},reset:function(){R=!1,V=null,
 ot.set(-1,0,0,0)}}}function n(){let R=!1,J=!1,V=null,ot=null,it=null;return{setReversed:function(rt){if(J!==rt){let bt=t.
@@ -6578,8 +6578,8 @@ J=!1}}}function s(){let R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=nu
 (V!==Tt||ot!==Ut||it!==dt)&&(i.stencilFunc(Tt,Ut,dt),V=Tt,ot=Ut,it=dt)},setOp:function(Tt,Ut,dt){(rt!==Tt||bt!==Ut||Ft!==
 dt)&&(i.stencilOp(Tt,Ut,dt),rt=Tt,bt=Ut,Ft=dt)},setLocked:function(Tt){R=Tt},setClear:function(Tt){nt!==Tt&&(i.clearStencil(
 Tt),nt=Tt)},reset:function(){R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=null,nt=null}}}let r=new e,a=new n,o=new s,
-l={},c=new WeakMap,h={},p={},u={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,b=null,y=null,w=null,E=null,_=null,T=new Ot(
-0,0,0),U=0,P=!1,D=null,k=null,q=null,I=null,W=null,$=i.getParameter(i.MAX_COMBINED_TEXTURE_IMAGE_UNITS),G=!1,et=0,H=i.getParameter(
+l={},c=new WeakMap,h={},p={},u={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,A=null,y=null,w=null,E=null,_=null,b=new Ot(
+0,0,0),D=0,P=!1,N=null,k=null,q=null,I=null,W=null,$=i.getParameter(i.MAX_COMBINED_TEXTURE_IMAGE_UNITS),G=!1,et=0,H=i.getParameter(
 i.VERSION);H.indexOf("WebGL")!==-1?(et=parseFloat(/^WebGL (\d)/.exec(H)[1]),G=et>=1):H.indexOf("OpenGL ES")!==-1&&(et=parseFloat(
 /^OpenGL ES (\d)/.exec(H)[1]),G=et>=2);let Q=null,j={},Mt=i.getParameter(i.SCISSOR_BOX),Lt=i.getParameter(i.VIEWPORT),Z=new ie().
 fromArray(Mt),pt=new ie().fromArray(Lt);function xt(R,J,V,ot){let it=new Uint8Array(4),rt=i.createTexture();i.bindTexture(
@@ -6604,16 +6604,16 @@ i.blendFuncSeparate(i.DST_COLOR,i.ONE_MINUS_SRC_ALPHA,i.ZERO,i.ONE);break;defaul
 break}else switch(R){case Li:i.blendFuncSeparate(i.SRC_ALPHA,i.ONE_MINUS_SRC_ALPHA,i.ONE,i.ONE_MINUS_SRC_ALPHA);break;case mo:
 i.blendFuncSeparate(i.SRC_ALPHA,i.ONE,i.ONE,i.ONE);break;case go:Ct("WebGLState: SubtractiveBlending requires material.p\
 remultipliedAlpha = true");break;case _o:Ct("WebGLState: MultiplyBlending requires material.premultipliedAlpha = true");
-break;default:Ct("WebGLState: Invalid blending: ",R);break}b=null,y=null,E=null,_=null,T.set(0,0,0),U=0,f=R,P=Tt}return}
-it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==b||ot!==y||rt!==E||bt!==
-_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),b=V,y=ot,E=rt,_=bt),(Ft.equals(T)===!1||nt!==U)&&(i.blendColor(Ft.r,
-Ft.g,Ft.b,nt),T.copy(Ft),U=nt),f=R,P=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
+break;default:Ct("WebGLState: Invalid blending: ",R);break}A=null,y=null,E=null,_=null,b.set(0,0,0),D=0,f=R,P=Tt}return}
+it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==A||ot!==y||rt!==E||bt!==
+_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),A=V,y=ot,E=rt,_=bt),(Ft.equals(b)===!1||nt!==D)&&(i.blendColor(Ft.r,
+Ft.g,Ft.b,nt),b.copy(Ft),D=nt),f=R,P=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
 (V=!V),Ie(V),R.blending===Li&&R.transparent===!1?ve(ei):ve(R.blending,R.blendEquation,R.blendSrc,R.blendDst,R.blendEquationAlpha,
 R.blendSrcAlpha,R.blendDstAlpha,R.blendColor,R.blendAlpha,R.premultipliedAlpha),a.setFunc(R.depthFunc),a.setTest(R.depthTest),
 a.setMask(R.depthWrite),r.setMask(R.colorWrite);let ot=R.stencilWrite;o.setTest(ot),ot&&(o.setMask(R.stencilWriteMask),o.
 setFunc(R.stencilFunc,R.stencilRef,R.stencilFuncMask),o.setOp(R.stencilFail,R.stencilZFail,R.stencilZPass)),pe(R.polygonOffset,
 R.polygonOffsetFactor,R.polygonOffsetUnits),R.alphaToCoverage===!0?mt(i.SAMPLE_ALPHA_TO_COVERAGE):Nt(i.SAMPLE_ALPHA_TO_COVERAGE)}
-function Ie(R){D!==R&&(R?i.frontFace(i.CW):i.frontFace(i.CCW),D=R)}function se(R){R!==Xl?(mt(i.CULL_FACE),R!==k&&(R===po?
+function Ie(R){N!==R&&(R?i.frontFace(i.CW):i.frontFace(i.CCW),N=R)}function se(R){R!==Xl?(mt(i.CULL_FACE),R!==k&&(R===po?
 i.cullFace(i.BACK):R===ql?i.cullFace(i.FRONT):i.cullFace(i.FRONT_AND_BACK))):Nt(i.CULL_FACE),k=R}function an(R){R!==q&&(G&&
 i.lineWidth(R),q=R)}function pe(R,J,V){R?(mt(i.POLYGON_OFFSET_FILL),(I!==J||W!==V)&&(I=J,W=V,a.getReversed()&&(J=-J,V=-V),
 i.polygonOffset(J,V))):Nt(i.POLYGON_OFFSET_FILL)}function Ge(R){R?mt(i.SCISSOR_TEST):Nt(i.SCISSOR_TEST)}function Ve(R){R===
@@ -6625,7 +6625,7 @@ ate:",R)}}function ee(){try{i.compressedTexImage3D(...arguments)}catch(R){Ct("We
 ...arguments)}catch(R){Ct("WebGLState:",R)}}function ut(){try{i.texSubImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}
 function ue(){try{i.compressedTexSubImage2D(...arguments)}catch(R){Ct("WebGLState:",R)}}function Et(){try{i.compressedTexSubImage3D(
 ...arguments)}catch(R){Ct("WebGLState:",R)}}function Pt(){try{i.texStorage2D(...arguments)}catch(R){Ct("WebGLState:",R)}}
-function A(){try{i.texStorage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function x(){try{i.texImage2D(...arguments)}catch(R){
+function T(){try{i.texStorage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function x(){try{i.texImage2D(...arguments)}catch(R){
 Ct("WebGLState:",R)}}function F(){try{i.texImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function tt(R){return p[R]!==
 void 0?p[R]:i.getParameter(R)}function K(R,J){p[R]!==J&&(i.pixelStorei(R,J),p[R]=J)}function st(R){Z.equals(R)===!1&&(i.
 scissor(R.x,R.y,R.z,R.w),Z.copy(R))}function ct(R){pt.equals(R)===!1&&(i.viewport(R.x,R.y,R.z,R.w),pt.copy(R))}function X(R,J){
@@ -6642,26 +6642,26 @@ i.canvas.width,i.canvas.height),i.pixelStorei(i.PACK_ALIGNMENT,4),i.pixelStorei(
 !1),i.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,!1),i.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,i.BROWSER_DEFAULT_WEBGL),
 i.pixelStorei(i.PACK_ROW_LENGTH,0),i.pixelStorei(i.PACK_SKIP_PIXELS,0),i.pixelStorei(i.PACK_SKIP_ROWS,0),i.pixelStorei(i.
 UNPACK_ROW_LENGTH,0),i.pixelStorei(i.UNPACK_IMAGE_HEIGHT,0),i.pixelStorei(i.UNPACK_SKIP_PIXELS,0),i.pixelStorei(i.UNPACK_SKIP_ROWS,
-0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},p={},Q=null,j={},u={},l={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,b=
-null,y=null,w=null,E=null,_=null,T=new Ot(0,0,0),U=0,P=!1,D=null,k=null,q=null,I=null,W=null,Z.set(0,0,i.canvas.width,i.
+0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},p={},Q=null,j={},u={},l={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,A=
+null,y=null,w=null,E=null,_=null,b=new Ot(0,0,0),D=0,P=!1,N=null,k=null,q=null,I=null,W=null,Z.set(0,0,i.canvas.width,i.
 canvas.height),pt.set(0,0,i.canvas.width,i.canvas.height),r.reset(),a.reset(),o.reset()}return{buffers:{color:r,depth:a,
 stencil:o},enable:mt,disable:Nt,bindFramebuffer:oe,drawBuffers:Rt,useProgram:Zt,setBlending:ve,setMaterial:he,setFlipSided:Ie,
 setCullFace:se,setLineWidth:an,setPolygonOffset:pe,setScissorTest:Ge,activeTexture:Ve,bindTexture:He,unbindTexture:L,compressedTexImage2D:We,
 compressedTexImage3D:ee,texImage2D:x,texImage3D:F,pixelStorei:K,getParameter:tt,updateUBOMapping:X,uniformBlockBinding:Y,
-texStorage2D:Pt,texStorage3D:A,texSubImage2D:ne,texSubImage3D:ut,compressedTexSubImage2D:ue,compressedTexSubImage3D:Et,scissor:st,
+texStorage2D:Pt,texStorage3D:T,texSubImage2D:ne,texSubImage3D:ut,compressedTexSubImage2D:ue,compressedTexSubImage3D:Et,scissor:st,
 viewport:ct,reset:at}}function rg(i,t,e,n,s,r,a){let o=t.has("WEBGL_multisampled_render_to_texture")?t.get("WEBGL_multis\
 ampled_render_to_texture"):null,l=typeof navigator>"u"?!1:/OculusBrowser/g.test(navigator.userAgent),c=new zt,h=new WeakMap,
-p=new Set,u,d=new WeakMap,g=new Set,M=new FinalizationRegistry(A=>g.delete(A)),m=!1;try{m=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(
-1,1).getContext("2d")!==null}catch{}function f(A,x){return m?new OffscreenCanvas(A,x):Zi("canvas")}function S(A,x,F){let tt=1,
-K=Pt(A);if((K.width>F||K.height>F)&&(tt=F/Math.max(K.width,K.height)),tt<1)if(typeof HTMLImageElement<"u"&&A instanceof HTMLImageElement||
-typeof HTMLCanvasElement<"u"&&A instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&A instanceof ImageBitmap||typeof VideoFrame<
-"u"&&A instanceof VideoFrame){let st=Math.floor(tt*K.width),ct=Math.floor(tt*K.height);u===void 0&&(u=f(st,ct));let X=x?
-f(st,ct):u;return X.width=st,X.height=ct,X.getContext("2d").drawImage(A,0,0,st,ct),wt("WebGLRenderer: Texture has been r\
-esized from ("+K.width+"x"+K.height+") to ("+st+"x"+ct+")."),X}else return"data"in A&&wt("WebGLRenderer: Image in DataTe\
-xture is too big ("+K.width+"x"+K.height+")."),A;return A}function b(A){return A.generateMipmaps}function y(A){i.generateMipmap(
-A)}function w(A){return A.isWebGLCubeRenderTarget?i.TEXTURE_CUBE_MAP:A.isWebGL3DRenderTarget?i.TEXTURE_3D:A.isWebGLArrayRenderTarget||
-A.isCompressedArrayTexture?i.TEXTURE_2D_ARRAY:i.TEXTURE_2D}function E(A,x,F,tt,K,st=!1){if(A!==null){if(i[A]!==void 0)return i[A];
-wt("WebGLRenderer: Attempt to use non-existing WebGL internal format '"+A+"'")}let ct;tt&&(ct=t.get("EXT_texture_norm16"),
+p=new Set,u,d=new WeakMap,g=new Set,M=new FinalizationRegistry(T=>g.delete(T)),m=!1;try{m=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(
+1,1).getContext("2d")!==null}catch{}function f(T,x){return m?new OffscreenCanvas(T,x):Zi("canvas")}function S(T,x,F){let tt=1,
+K=Pt(T);if((K.width>F||K.height>F)&&(tt=F/Math.max(K.width,K.height)),tt<1)if(typeof HTMLImageElement<"u"&&T instanceof HTMLImageElement||
+typeof HTMLCanvasElement<"u"&&T instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&T instanceof ImageBitmap||typeof VideoFrame<
+"u"&&T instanceof VideoFrame){let st=Math.floor(tt*K.width),ct=Math.floor(tt*K.height);u===void 0&&(u=f(st,ct));let X=x?
+f(st,ct):u;return X.width=st,X.height=ct,X.getContext("2d").drawImage(T,0,0,st,ct),wt("WebGLRenderer: Texture has been r\
+esized from ("+K.width+"x"+K.height+") to ("+st+"x"+ct+")."),X}else return"data"in T&&wt("WebGLRenderer: Image in DataTe\
+xture is too big ("+K.width+"x"+K.height+")."),T;return T}function A(T){return T.generateMipmaps}function y(T){i.generateMipmap(
+T)}function w(T){return T.isWebGLCubeRenderTarget?i.TEXTURE_CUBE_MAP:T.isWebGL3DRenderTarget?i.TEXTURE_3D:T.isWebGLArrayRenderTarget||
+T.isCompressedArrayTexture?i.TEXTURE_2D_ARRAY:i.TEXTURE_2D}function E(T,x,F,tt,K,st=!1){if(T!==null){if(i[T]!==void 0)return i[T];
+wt("WebGLRenderer: Attempt to use non-existing WebGL internal format '"+T+"'")}let ct;tt&&(ct=t.get("EXT_texture_norm16"),
 ct||wt("WebGLRenderer: Unable to use normalized textures without EXT_texture_norm16 extension"));let X=x;if(x===i.RED&&(F===
 i.FLOAT&&(X=i.R32F),F===i.HALF_FLOAT&&(X=i.R16F),F===i.UNSIGNED_BYTE&&(X=i.R8),F===i.UNSIGNED_SHORT&&ct&&(X=ct.R16_EXT),
 F===i.SHORT&&ct&&(X=ct.R16_SNORM_EXT)),x===i.RED_INTEGER&&(F===i.UNSIGNED_BYTE&&(X=i.R8UI),F===i.UNSIGNED_SHORT&&(X=i.R16UI),
@@ -6677,74 +6677,74 @@ F===i.UNSIGNED_INT_5_9_9_9_REV&&(X=i.RGB9_E5),F===i.UNSIGNED_INT_10F_11F_11F_REV
 Yi:Ht.getTransfer(K);F===i.FLOAT&&(X=i.RGBA32F),F===i.HALF_FLOAT&&(X=i.RGBA16F),F===i.UNSIGNED_BYTE&&(X=Y===Yt?i.SRGB8_ALPHA8:
 i.RGBA8),F===i.UNSIGNED_SHORT&&ct&&(X=ct.RGBA16_EXT),F===i.SHORT&&ct&&(X=ct.RGBA16_SNORM_EXT),F===i.UNSIGNED_SHORT_4_4_4_4&&
 (X=i.RGBA4),F===i.UNSIGNED_SHORT_5_5_5_1&&(X=i.RGB5_A1)}return(X===i.R16F||X===i.R32F||X===i.RG16F||X===i.RG32F||X===i.RGBA16F||
-X===i.RGBA32F)&&t.get("EXT_color_buffer_float"),X}function _(A,x){let F;return A?x===null||x===en||x===si?F=i.DEPTH24_STENCIL8:
+X===i.RGBA32F)&&t.get("EXT_color_buffer_float"),X}function _(T,x){let F;return T?x===null||x===en||x===si?F=i.DEPTH24_STENCIL8:
 x===nn?F=i.DEPTH32F_STENCIL8:x===Ni&&(F=i.DEPTH24_STENCIL8,wt("DepthTexture: 16 bit depth attachment is not supported wi\
 th stencil. Using 24-bit attachment.")):x===null||x===en||x===si?F=i.DEPTH_COMPONENT24:x===nn?F=i.DEPTH_COMPONENT32F:x===
-Ni&&(F=i.DEPTH_COMPONENT16),F}function T(A,x){return b(A)===!0||A.isFramebufferTexture&&A.minFilter!==xe&&A.minFilter!==
-Re?Math.log2(Math.max(x.width,x.height))+1:A.mipmaps.length>0?A.mipmaps.length:A.isCompressedTexture&&Array.isArray(A.image)?
-x.mipmaps.length:1}function U(A){let x=new WeakRef(A);n.get(A).__ref=x,g.add(x),M.register(A,x,x)}function P(A){let x=n.
-get(A).__ref;x!==void 0&&(g.delete(x),M.unregister(x))}function D(A){q(A.target)}function k(A){I(A.target)}function q(A){
-A.removeEventListener("dispose",D),P(A),$(A),A.isVideoTexture&&h.delete(A),A.isHTMLTexture&&p.delete(A)}function I(A){A.
-removeEventListener("dispose",k),P(A),et(A)}function W(){for(let A of g){let x=A.deref();x!==void 0&&(x.isRenderTarget===
-!0?I(x):q(x))}g.clear(),p.clear()}function $(A){let x=n.get(A);if(x.__webglInit===void 0)return;let F=A.source,tt=d.get(
-F);if(tt){let K=tt[x.__cacheKey];K.usedTimes--,K.usedTimes===0&&G(A),Object.keys(tt).length===0&&d.delete(F)}n.remove(A)}
-function G(A){let x=n.get(A);i.deleteTexture(x.__webglTexture);let F=A.source,tt=d.get(F);delete tt[x.__cacheKey],a.memory.
-textures--}function et(A){let x=n.get(A);x.__depthDisposeCallback&&x.__depthDisposeCallback();let F=A.depthTexture;if(F&&
-F.renderTarget===A&&q(F),A.isWebGLCubeRenderTarget)for(let K=0;K<6;K++){if(Array.isArray(x.__webglFramebuffer[K]))for(let st=0;st<
+Ni&&(F=i.DEPTH_COMPONENT16),F}function b(T,x){return A(T)===!0||T.isFramebufferTexture&&T.minFilter!==xe&&T.minFilter!==
+Re?Math.log2(Math.max(x.width,x.height))+1:T.mipmaps.length>0?T.mipmaps.length:T.isCompressedTexture&&Array.isArray(T.image)?
+x.mipmaps.length:1}function D(T){let x=new WeakRef(T);n.get(T).__ref=x,g.add(x),M.register(T,x,x)}function P(T){let x=n.
+get(T).__ref;x!==void 0&&(g.delete(x),M.unregister(x))}function N(T){q(T.target)}function k(T){I(T.target)}function q(T){
+T.removeEventListener("dispose",N),P(T),$(T),T.isVideoTexture&&h.delete(T),T.isHTMLTexture&&p.delete(T)}function I(T){T.
+removeEventListener("dispose",k),P(T),et(T)}function W(){for(let T of g){let x=T.deref();x!==void 0&&(x.isRenderTarget===
+!0?I(x):q(x))}g.clear(),p.clear()}function $(T){let x=n.get(T);if(x.__webglInit===void 0)return;let F=T.source,tt=d.get(
+F);if(tt){let K=tt[x.__cacheKey];K.usedTimes--,K.usedTimes===0&&G(T),Object.keys(tt).length===0&&d.delete(F)}n.remove(T)}
+function G(T){let x=n.get(T);i.deleteTexture(x.__webglTexture);let F=T.source,tt=d.get(F);delete tt[x.__cacheKey],a.memory.
+textures--}function et(T){let x=n.get(T);x.__depthDisposeCallback&&x.__depthDisposeCallback();let F=T.depthTexture;if(F&&
+F.renderTarget===T&&q(F),T.isWebGLCubeRenderTarget)for(let K=0;K<6;K++){if(Array.isArray(x.__webglFramebuffer[K]))for(let st=0;st<
 x.__webglFramebuffer[K].length;st++)i.deleteFramebuffer(x.__webglFramebuffer[K][st]);else i.deleteFramebuffer(x.__webglFramebuffer[K]);
 x.__webglDepthbuffer&&i.deleteRenderbuffer(x.__webglDepthbuffer[K])}else{if(Array.isArray(x.__webglFramebuffer))for(let K=0;K<
 x.__webglFramebuffer.length;K++)i.deleteFramebuffer(x.__webglFramebuffer[K]);else i.deleteFramebuffer(x.__webglFramebuffer);
 if(x.__webglDepthbuffer&&i.deleteRenderbuffer(x.__webglDepthbuffer),x.__webglMultisampledFramebuffer&&i.deleteFramebuffer(
 x.__webglMultisampledFramebuffer),x.__webglColorRenderbuffer)for(let K=0;K<x.__webglColorRenderbuffer.length;K++)x.__webglColorRenderbuffer[K]&&
 i.deleteRenderbuffer(x.__webglColorRenderbuffer[K]);x.__webglDepthRenderbuffer&&i.deleteRenderbuffer(x.__webglDepthRenderbuffer)}
-let tt=A.textures;for(let K=0,st=tt.length;K<st;K++){let ct=n.get(tt[K]);ct.__webglTexture&&(i.deleteTexture(ct.__webglTexture),
-a.memory.textures--),n.remove(tt[K])}n.remove(A)}let H=0;function Q(){H=0}function j(){return H}function Mt(A){H=A}function Lt(){
-let A=H;return A>=s.maxTextures&&wt("WebGLTextures: Trying to use "+(A+1)+" texture units while this GPU supports only "+
-s.maxTextures),H+=1,A}function Z(A){let x=[];return x.push(A.wrapS),x.push(A.wrapT),x.push(A.wrapR||0),x.push(A.magFilter),
-x.push(A.minFilter),x.push(A.anisotropy),x.push(A.internalFormat),x.push(A.format),x.push(A.type),x.push(A.generateMipmaps),
-x.push(A.mipmapsAutoUpdate),x.push(A.premultiplyAlpha),x.push(A.flipY),x.push(A.unpackAlignment),x.push(A.colorSpace),x.
-join()}function pt(A,x){let F=n.get(A);if(A.isVideoTexture&&ue(A),A.isRenderTargetTexture===!1&&A.isExternalTexture!==!0&&
-A.version>0&&F.__version!==A.version){let tt=A.image;if(tt===null)wt("WebGLRenderer: Texture marked for update but no im\
+let tt=T.textures;for(let K=0,st=tt.length;K<st;K++){let ct=n.get(tt[K]);ct.__webglTexture&&(i.deleteTexture(ct.__webglTexture),
+a.memory.textures--),n.remove(tt[K])}n.remove(T)}let H=0;function Q(){H=0}function j(){return H}function Mt(T){H=T}function Lt(){
+let T=H;return T>=s.maxTextures&&wt("WebGLTextures: Trying to use "+(T+1)+" texture units while this GPU supports only "+
+s.maxTextures),H+=1,T}function Z(T){let x=[];return x.push(T.wrapS),x.push(T.wrapT),x.push(T.wrapR||0),x.push(T.magFilter),
+x.push(T.minFilter),x.push(T.anisotropy),x.push(T.internalFormat),x.push(T.format),x.push(T.type),x.push(T.generateMipmaps),
+x.push(T.mipmapsAutoUpdate),x.push(T.premultiplyAlpha),x.push(T.flipY),x.push(T.unpackAlignment),x.push(T.colorSpace),x.
+join()}function pt(T,x){let F=n.get(T);if(T.isVideoTexture&&ue(T),T.isRenderTargetTexture===!1&&T.isExternalTexture!==!0&&
+T.version>0&&F.__version!==T.version){let tt=T.image;if(tt===null)wt("WebGLRenderer: Texture marked for update but no im\
 age data found.");else if(tt.complete===!1)wt("WebGLRenderer: Texture marked for update but image is incomplete");else{he(
-F,A,x);return}}else A.isExternalTexture&&(F.__webglTexture=A.sourceTexture?A.sourceTexture:null);e.bindTexture(i.TEXTURE_2D,
-F.__webglTexture,i.TEXTURE0+x)}function xt(A,x){let F=n.get(A);if(A.isRenderTargetTexture===!1&&A.version>0&&F.__version!==
-A.version){he(F,A,x);return}else A.isExternalTexture&&(F.__webglTexture=A.sourceTexture?A.sourceTexture:null);e.bindTexture(
-i.TEXTURE_2D_ARRAY,F.__webglTexture,i.TEXTURE0+x)}function At(A,x){let F=n.get(A);if(A.isRenderTargetTexture===!1&&A.version>
-0&&F.__version!==A.version){he(F,A,x);return}e.bindTexture(i.TEXTURE_3D,F.__webglTexture,i.TEXTURE0+x)}function mt(A,x){
-let F=n.get(A);if(A.version>0&&F.__version!==A.version){Ie(F,A,x);return}e.bindTexture(i.TEXTURE_CUBE_MAP,F.__webglTexture,
+F,T,x);return}}else T.isExternalTexture&&(F.__webglTexture=T.sourceTexture?T.sourceTexture:null);e.bindTexture(i.TEXTURE_2D,
+F.__webglTexture,i.TEXTURE0+x)}function xt(T,x){let F=n.get(T);if(T.isRenderTargetTexture===!1&&T.version>0&&F.__version!==
+T.version){he(F,T,x);return}else T.isExternalTexture&&(F.__webglTexture=T.sourceTexture?T.sourceTexture:null);e.bindTexture(
+i.TEXTURE_2D_ARRAY,F.__webglTexture,i.TEXTURE0+x)}function At(T,x){let F=n.get(T);if(T.isRenderTargetTexture===!1&&T.version>
+0&&F.__version!==T.version){he(F,T,x);return}e.bindTexture(i.TEXTURE_3D,F.__webglTexture,i.TEXTURE0+x)}function mt(T,x){
+let F=n.get(T);if(T.version>0&&F.__version!==T.version){Ie(F,T,x);return}e.bindTexture(i.TEXTURE_CUBE_MAP,F.__webglTexture,
 i.TEXTURE0+x)}let Nt={[cr]:i.REPEAT,[ln]:i.CLAMP_TO_EDGE,[hr]:i.MIRRORED_REPEAT},oe={[xe]:i.NEAREST,[pc]:i.NEAREST_MIPMAP_NEAREST,
 [gs]:i.NEAREST_MIPMAP_LINEAR,[Re]:i.LINEAR,[kr]:i.LINEAR_MIPMAP_NEAREST,[wn]:i.LINEAR_MIPMAP_LINEAR},Rt={[xc]:i.NEVER,[Oo]:i.
-ALWAYS,[vc]:i.LESS,[Uo]:i.LEQUAL,[yc]:i.EQUAL,[Fo]:i.GEQUAL,[Mc]:i.GREATER,[Sc]:i.NOTEQUAL};function Zt(A,x){if(x.type===
+ALWAYS,[vc]:i.LESS,[Uo]:i.LEQUAL,[yc]:i.EQUAL,[Fo]:i.GEQUAL,[Mc]:i.GREATER,[Sc]:i.NOTEQUAL};function Zt(T,x){if(x.type===
 nn&&t.has("OES_texture_float_linear")===!1&&(x.magFilter===Re||x.magFilter===kr||x.magFilter===gs||x.magFilter===wn||x.minFilter===
 Re||x.minFilter===kr||x.minFilter===gs||x.minFilter===wn)&&wt("WebGLRenderer: Unable to use linear filtering with floati\
-ng point textures. OES_texture_float_linear not supported on this device."),i.texParameteri(A,i.TEXTURE_WRAP_S,Nt[x.wrapS]),
-i.texParameteri(A,i.TEXTURE_WRAP_T,Nt[x.wrapT]),(A===i.TEXTURE_3D||A===i.TEXTURE_2D_ARRAY)&&i.texParameteri(A,i.TEXTURE_WRAP_R,
-Nt[x.wrapR]),i.texParameteri(A,i.TEXTURE_MAG_FILTER,oe[x.magFilter]),i.texParameteri(A,i.TEXTURE_MIN_FILTER,oe[x.minFilter]),
-x.compareFunction&&(i.texParameteri(A,i.TEXTURE_COMPARE_MODE,i.COMPARE_REF_TO_TEXTURE),i.texParameteri(A,i.TEXTURE_COMPARE_FUNC,
+ng point textures. OES_texture_float_linear not supported on this device."),i.texParameteri(T,i.TEXTURE_WRAP_S,Nt[x.wrapS]),
+i.texParameteri(T,i.TEXTURE_WRAP_T,Nt[x.wrapT]),(T===i.TEXTURE_3D||T===i.TEXTURE_2D_ARRAY)&&i.texParameteri(T,i.TEXTURE_WRAP_R,
+Nt[x.wrapR]),i.texParameteri(T,i.TEXTURE_MAG_FILTER,oe[x.magFilter]),i.texParameteri(T,i.TEXTURE_MIN_FILTER,oe[x.minFilter]),
+x.compareFunction&&(i.texParameteri(T,i.TEXTURE_COMPARE_MODE,i.COMPARE_REF_TO_TEXTURE),i.texParameteri(T,i.TEXTURE_COMPARE_FUNC,
 Rt[x.compareFunction])),t.has("EXT_texture_filter_anisotropic")===!0){if(x.magFilter===xe||x.minFilter!==gs&&x.minFilter!==
 wn||x.type===nn&&t.has("OES_texture_float_linear")===!1)return;if(x.anisotropy>1||n.get(x).__currentAnisotropy){let F=t.
-get("EXT_texture_filter_anisotropic");i.texParameterf(A,F.TEXTURE_MAX_ANISOTROPY_EXT,Math.min(x.anisotropy,s.getMaxAnisotropy())),
-n.get(x).__currentAnisotropy=x.anisotropy}}}function Kt(A,x){let F=!1;A.__webglInit===void 0&&(A.__webglInit=!0,x.addEventListener(
-"dispose",D),U(x));let tt=x.source,K=d.get(tt);K===void 0&&(K={},d.set(tt,K));let st=Z(x);if(st!==A.__cacheKey){K[st]===
-void 0&&(K[st]={texture:i.createTexture(),usedTimes:0},a.memory.textures++,F=!0),K[st].usedTimes++;let ct=K[A.__cacheKey];
-ct!==void 0&&(K[A.__cacheKey].usedTimes--,ct.usedTimes===0&&G(x)),A.__cacheKey=st,A.__webglTexture=K[st].texture}return F}
-function kt(A,x,F){return Math.floor(Math.floor(A/F)/x)}function ve(A,x,F,tt){let st=A.updateRanges;if(st.length===0)e.texSubImage2D(
+get("EXT_texture_filter_anisotropic");i.texParameterf(T,F.TEXTURE_MAX_ANISOTROPY_EXT,Math.min(x.anisotropy,s.getMaxAnisotropy())),
+n.get(x).__currentAnisotropy=x.anisotropy}}}function Kt(T,x){let F=!1;T.__webglInit===void 0&&(T.__webglInit=!0,x.addEventListener(
+"dispose",N),D(x));let tt=x.source,K=d.get(tt);K===void 0&&(K={},d.set(tt,K));let st=Z(x);if(st!==T.__cacheKey){K[st]===
+void 0&&(K[st]={texture:i.createTexture(),usedTimes:0},a.memory.textures++,F=!0),K[st].usedTimes++;let ct=K[T.__cacheKey];
+ct!==void 0&&(K[T.__cacheKey].usedTimes--,ct.usedTimes===0&&G(x)),T.__cacheKey=st,T.__webglTexture=K[st].texture}return F}
+function kt(T,x,F){return Math.floor(Math.floor(T/F)/x)}function ve(T,x,F,tt){let st=T.updateRanges;if(st.length===0)e.texSubImage2D(
 i.TEXTURE_2D,0,0,0,x.width,x.height,F,tt,x.data);else{st.sort((R,J)=>R.start-J.start);let ct=0;for(let R=1;R<st.length;R++){
 let J=st[ct],V=st[R],ot=J.start+J.count,it=kt(V.start,x.width,4),rt=kt(J.start,x.width,4);V.start<=ot+1&&it===rt&&kt(V.start+
 V.count-1,x.width,4)===it?J.count=Math.max(J.count,V.start+V.count-J.start):(++ct,st[ct]=V)}st.length=ct+1;let X=e.getParameter(
 i.UNPACK_ROW_LENGTH),Y=e.getParameter(i.UNPACK_SKIP_PIXELS),at=e.getParameter(i.UNPACK_SKIP_ROWS);e.pixelStorei(i.UNPACK_ROW_LENGTH,
 x.width);for(let R=0,J=st.length;R<J;R++){let V=st[R],ot=Math.floor(V.start/4),it=Math.ceil(V.count/4),rt=ot%x.width,bt=Math.
 floor(ot/x.width),Ft=it,nt=1;e.pixelStorei(i.UNPACK_SKIP_PIXELS,rt),e.pixelStorei(i.UNPACK_SKIP_ROWS,bt),e.texSubImage2D(
-i.TEXTURE_2D,0,rt,bt,Ft,nt,F,tt,x.data)}A.clearUpdateRanges(),e.pixelStorei(i.UNPACK_ROW_LENGTH,X),e.pixelStorei(i.UNPACK_SKIP_PIXELS,
-Y),e.pixelStorei(i.UNPACK_SKIP_ROWS,at)}}function he(A,x,F){let tt=i.TEXTURE_2D;(x.isDataArrayTexture||x.isCompressedArrayTexture)&&
-(tt=i.TEXTURE_2D_ARRAY),x.isData3DTexture&&(tt=i.TEXTURE_3D);let K=Kt(A,x),st=x.source;e.bindTexture(tt,A.__webglTexture,
+i.TEXTURE_2D,0,rt,bt,Ft,nt,F,tt,x.data)}T.clearUpdateRanges(),e.pixelStorei(i.UNPACK_ROW_LENGTH,X),e.pixelStorei(i.UNPACK_SKIP_PIXELS,
+Y),e.pixelStorei(i.UNPACK_SKIP_ROWS,at)}}function he(T,x,F){let tt=i.TEXTURE_2D;(x.isDataArrayTexture||x.isCompressedArrayTexture)&&
+(tt=i.TEXTURE_2D_ARRAY),x.isData3DTexture&&(tt=i.TEXTURE_3D);let K=Kt(T,x),st=x.source;e.bindTexture(tt,T.__webglTexture,
 i.TEXTURE0+F);let ct=n.get(st);if(st.version!==ct.__version||K===!0){if(e.activeTexture(i.TEXTURE0+F),(typeof ImageBitmap<
 "u"&&x.image instanceof ImageBitmap)===!1){let nt=Ht.getPrimaries(Ht.workingColorSpace),Tt=x.colorSpace===Cn?null:Ht.getPrimaries(
 x.colorSpace),Ut=x.colorSpace===Cn||nt===Tt?i.NONE:i.BROWSER_DEFAULT_WEBGL;e.pixelStorei(i.UNPACK_FLIP_Y_WEBGL,x.flipY),
 e.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,Ut)}
 e.pixelStorei(i.UNPACK_ALIGNMENT,x.unpackAlignment);let Y=S(x.image,!1,s.maxTextureSize);Y=Et(x,Y);let at=r.convert(x.format,
 x.colorSpace),R=r.convert(x.type),J=E(x.internalFormat,at,R,x.normalized,x.colorSpace,x.isVideoTexture);Zt(tt,x);let V,ot=x.
-mipmaps,it=x.isVideoTexture!==!0,rt=ct.__version===void 0||K===!0,bt=st.dataReady,Ft=T(x,Y);if(x.isDepthTexture)J=_(x.format===
+mipmaps,it=x.isVideoTexture!==!0,rt=ct.__version===void 0||K===!0,bt=st.dataReady,Ft=b(x,Y);if(x.isDepthTexture)J=_(x.format===
 Rn,x.type),rt&&(it?e.texStorage2D(i.TEXTURE_2D,1,J,Y.width,Y.height):e.texImage2D(i.TEXTURE_2D,0,J,Y.width,Y.height,0,at,
 R,null));else if(x.isDataTexture)if(ot.length>0){it&&rt&&e.texStorage2D(i.TEXTURE_2D,Ft,J,ot[0].width,ot[0].height);for(let nt=0,
 Tt=ot.length;nt<Tt;nt++)V=ot[nt],it?bt&&e.texSubImage2D(i.TEXTURE_2D,nt,0,0,V.width,V.height,at,R,V.data):e.texImage2D(i.
@@ -6779,16 +6779,16 @@ i.TEXTURE_2D,i.TEXTURE_WRAP_S,i.CLAMP_TO_EDGE),i.texParameteri(i.TEXTURE_2D,i.TE
 length>0){if(it&&rt){let nt=Pt(ot[0]);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}for(let nt=0,Tt=ot.length;nt<
 Tt;nt++)V=ot[nt],it?bt&&e.texSubImage2D(i.TEXTURE_2D,nt,0,0,at,R,V):e.texImage2D(i.TEXTURE_2D,nt,J,at,R,V);x.generateMipmaps=
 !1}else if(it){if(rt){let nt=Pt(Y);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}bt&&e.texSubImage2D(i.TEXTURE_2D,
-0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);b(x)&&x.mipmapsAutoUpdate===!0&&y(tt),ct.__version=st.version,x.
-onUpdate&&x.onUpdate(x)}A.__version=x.version}function Ie(A,x,F){if(x.image.length!==6)return;let tt=Kt(A,x),K=x.source;
-e.bindTexture(i.TEXTURE_CUBE_MAP,A.__webglTexture,i.TEXTURE0+F);let st=n.get(K);if(K.version!==st.__version||tt===!0){e.
+0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);A(x)&&x.mipmapsAutoUpdate===!0&&y(tt),ct.__version=st.version,x.
+onUpdate&&x.onUpdate(x)}T.__version=x.version}function Ie(T,x,F){if(x.image.length!==6)return;let tt=Kt(T,x),K=x.source;
+e.bindTexture(i.TEXTURE_CUBE_MAP,T.__webglTexture,i.TEXTURE0+F);let st=n.get(K);if(K.version!==st.__version||tt===!0){e.
 activeTexture(i.TEXTURE0+F);let ct=Ht.getPrimaries(Ht.workingColorSpace),X=x.colorSpace===Cn?null:Ht.getPrimaries(x.colorSpace),
 Y=x.colorSpace===Cn||ct===X?i.NONE:i.BROWSER_DEFAULT_WEBGL;e.pixelStorei(i.UNPACK_FLIP_Y_WEBGL,x.flipY),e.pixelStorei(i.
 UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_ALIGNMENT,x.unpackAlignment),e.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,
 Y);let at=x.isCompressedTexture||x.image[0].isCompressedTexture,R=x.image[0]&&x.image[0].isDataTexture,J=[];for(let dt=0;dt<
 6;dt++)!at&&!R?J[dt]=S(x.image[dt],!0,s.maxCubemapSize):J[dt]=R?x.image[dt].image:x.image[dt],J[dt]=Et(x,J[dt]);let V=J[0],
 ot=r.convert(x.format,x.colorSpace),it=r.convert(x.type),rt=E(x.internalFormat,ot,it,x.normalized,x.colorSpace),bt=x.isVideoTexture!==
-!0,Ft=st.__version===void 0||tt===!0,nt=K.dataReady,Tt=T(x,V);Zt(i.TEXTURE_CUBE_MAP,x);let Ut;if(x.isDepthTexture){if(rt=
+!0,Ft=st.__version===void 0||tt===!0,nt=K.dataReady,Tt=b(x,V);Zt(i.TEXTURE_CUBE_MAP,x);let Ut;if(x.isDepthTexture){if(rt=
 _(x.format===Rn,x.type),Ft)if(bt)e.texStorage2D(i.TEXTURE_CUBE_MAP,1,rt,V.width,V.height);else for(let dt=0;dt<6;dt++)e.
 texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,V.width,V.height,0,ot,it,null)}else if(at){bt&&Ft&&e.texStorage2D(i.TEXTURE_CUBE_MAP,
 Tt,rt,V.width,V.height);for(let dt=0;dt<6;dt++){Ut=J[dt].mipmaps;for(let Jt=0;Jt<Ut.length;Jt++){let me=Ut[Jt];x.format!==
@@ -6803,22 +6803,22 @@ let In=Ut[Jt].image[dt].image;bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE
 In.data):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,In.width,In.height,0,ot,it,In.data)}}else{bt?nt&&e.texSubImage2D(
 i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,0,0,ot,it,J[dt]):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,ot,it,J[dt]);for(let Jt=0;Jt<
 Ut.length;Jt++){let me=Ut[Jt];bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,0,0,ot,it,me.image[dt]):e.texImage2D(
-i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}b(x)&&x.mipmapsAutoUpdate===!0&&y(i.TEXTURE_CUBE_MAP),st.
-__version=K.version,x.onUpdate&&x.onUpdate(x)}A.__version=x.version}function se(A,x,F,tt,K,st){let ct=r.convert(F.format,
+i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}A(x)&&x.mipmapsAutoUpdate===!0&&y(i.TEXTURE_CUBE_MAP),st.
+__version=K.version,x.onUpdate&&x.onUpdate(x)}T.__version=x.version}function se(T,x,F,tt,K,st){let ct=r.convert(F.format,
 F.colorSpace),X=r.convert(F.type),Y=E(F.internalFormat,ct,X,F.normalized,F.colorSpace),at=n.get(x),R=n.get(F);if(R.__renderTarget=
 x,!at.__hasExternalTextures){let J=Math.max(1,x.width>>st),V=Math.max(1,x.height>>st);K===i.TEXTURE_3D||K===i.TEXTURE_2D_ARRAY?
-e.texImage3D(K,st,Y,J,V,x.depth,0,ct,X,null):e.texImage2D(K,st,Y,J,V,0,ct,X,null)}e.bindFramebuffer(i.FRAMEBUFFER,A),ut(
+e.texImage3D(K,st,Y,J,V,x.depth,0,ct,X,null):e.texImage2D(K,st,Y,J,V,0,ct,X,null)}e.bindFramebuffer(i.FRAMEBUFFER,T),ut(
 x)?o.framebufferTexture2DMultisampleEXT(i.FRAMEBUFFER,tt,K,R.__webglTexture,0,ne(x)):(K===i.TEXTURE_2D||K>=i.TEXTURE_CUBE_MAP_POSITIVE_X&&
 K<=i.TEXTURE_CUBE_MAP_NEGATIVE_Z)&&i.framebufferTexture2D(i.FRAMEBUFFER,tt,K,R.__webglTexture,st),e.bindFramebuffer(i.FRAMEBUFFER,
-null)}function an(A,x,F){if(i.bindRenderbuffer(i.RENDERBUFFER,A),x.depthBuffer){let tt=x.depthTexture,K=tt&&tt.isDepthTexture?
+null)}function an(T,x,F){if(i.bindRenderbuffer(i.RENDERBUFFER,T),x.depthBuffer){let tt=x.depthTexture,K=tt&&tt.isDepthTexture?
 tt.type:null,st=_(x.stencilBuffer,K),ct=x.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT;ut(x)?o.renderbufferStorageMultisampleEXT(
 i.RENDERBUFFER,ne(x),st,x.width,x.height):F?i.renderbufferStorageMultisample(i.RENDERBUFFER,ne(x),st,x.width,x.height):i.
-renderbufferStorage(i.RENDERBUFFER,st,x.width,x.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,ct,i.RENDERBUFFER,A)}else{
+renderbufferStorage(i.RENDERBUFFER,st,x.width,x.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,ct,i.RENDERBUFFER,T)}else{
 let tt=x.textures;for(let K=0;K<tt.length;K++){let st=tt[K],ct=r.convert(st.format,st.colorSpace),X=r.convert(st.type),Y=E(
 st.internalFormat,ct,X,st.normalized,st.colorSpace);ut(x)?o.renderbufferStorageMultisampleEXT(i.RENDERBUFFER,ne(x),Y,x.width,
 x.height):F?i.renderbufferStorageMultisample(i.RENDERBUFFER,ne(x),Y,x.width,x.height):i.renderbufferStorage(i.RENDERBUFFER,
-Y,x.width,x.height)}}i.bindRenderbuffer(i.RENDERBUFFER,null)}function pe(A,x,F){let tt=x.isWebGLCubeRenderTarget===!0;if(e.
-bindFramebuffer(i.FRAMEBUFFER,A),!(x.depthTexture&&x.depthTexture.isDepthTexture))throw new Error("THREE.WebGLTextures: \
+Y,x.width,x.height)}}i.bindRenderbuffer(i.RENDERBUFFER,null)}function pe(T,x,F){let tt=x.isWebGLCubeRenderTarget===!0;if(e.
+bindFramebuffer(i.FRAMEBUFFER,T),!(x.depthTexture&&x.depthTexture.isDepthTexture))throw new Error("THREE.WebGLTextures: \
 renderTarget.depthTexture must be an instance of THREE.DepthTexture.");let K=n.get(x.depthTexture);K.__renderTarget=x;let st=tt?
 x.depthTexture.image[0]:x.depthTexture.image;(!K.__webglTexture||st.width!==x.width||st.height!==x.height)&&(st.width=x.
 width,st.height=x.height,x.depthTexture.needsUpdate=!0),tt?mt(x.depthTexture,0):pt(x.depthTexture,0);let ct=K.__webglTexture,
@@ -6826,67 +6826,67 @@ X=ne(x),Y=tt?i.TEXTURE_CUBE_MAP_POSITIVE_X+F:i.TEXTURE_2D,at=x.depthTexture.form
 if(x.depthTexture.format===bn)ut(x)?o.framebufferTexture2DMultisampleEXT(i.FRAMEBUFFER,at,Y,ct,0,X):i.framebufferTexture2D(
 i.FRAMEBUFFER,at,Y,ct,0);else if(x.depthTexture.format===Rn)ut(x)?o.framebufferTexture2DMultisampleEXT(i.FRAMEBUFFER,at,
 Y,ct,0,X):i.framebufferTexture2D(i.FRAMEBUFFER,at,Y,ct,0);else throw new Error("THREE.WebGLTextures: Unknown depthTextur\
-e format.")}function Ge(A){let x=n.get(A),F=A.isWebGLCubeRenderTarget===!0;if(x.__boundDepthTexture!==A.depthTexture){let tt=A.
+e format.")}function Ge(T){let x=n.get(T),F=T.isWebGLCubeRenderTarget===!0;if(x.__boundDepthTexture!==T.depthTexture){let tt=T.
 depthTexture;if(x.__depthDisposeCallback&&x.__depthDisposeCallback(),tt){let K=()=>{delete x.__boundDepthTexture,delete x.
 __depthDisposeCallback,tt.removeEventListener("dispose",K)};tt.addEventListener("dispose",K),x.__depthDisposeCallback=K}
-x.__boundDepthTexture=tt}if(A.depthTexture&&!x.__autoAllocateDepthBuffer)if(F)for(let tt=0;tt<6;tt++)pe(x.__webglFramebuffer[tt],
-A,tt);else A.texture.mipmaps.length>0?pe(x.__webglFramebuffer[0],A,0):pe(x.__webglFramebuffer,A,0);else if(F){x.__webglDepthbuffer=
+x.__boundDepthTexture=tt}if(T.depthTexture&&!x.__autoAllocateDepthBuffer)if(F)for(let tt=0;tt<6;tt++)pe(x.__webglFramebuffer[tt],
+T,tt);else T.texture.mipmaps.length>0?pe(x.__webglFramebuffer[0],T,0):pe(x.__webglFramebuffer,T,0);else if(F){x.__webglDepthbuffer=
 [];for(let tt=0;tt<6;tt++)if(e.bindFramebuffer(i.FRAMEBUFFER,x.__webglFramebuffer[tt]),x.__webglDepthbuffer[tt]===void 0)
-x.__webglDepthbuffer[tt]=i.createRenderbuffer(),an(x.__webglDepthbuffer[tt],A,!1);else{let K=A.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
+x.__webglDepthbuffer[tt]=i.createRenderbuffer(),an(x.__webglDepthbuffer[tt],T,!1);else{let K=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
 i.DEPTH_ATTACHMENT,st=x.__webglDepthbuffer[tt];i.bindRenderbuffer(i.RENDERBUFFER,st),i.framebufferRenderbuffer(i.FRAMEBUFFER,
-K,i.RENDERBUFFER,st)}}else if(A.texture.mipmaps.length>0?e.bindFramebuffer(i.FRAMEBUFFER,x.__webglFramebuffer[0]):e.bindFramebuffer(
+K,i.RENDERBUFFER,st)}}else if(T.texture.mipmaps.length>0?e.bindFramebuffer(i.FRAMEBUFFER,x.__webglFramebuffer[0]):e.bindFramebuffer(
 i.FRAMEBUFFER,x.__webglFramebuffer),x.__webglDepthbuffer===void 0)x.__webglDepthbuffer=i.createRenderbuffer(),an(x.__webglDepthbuffer,
-A,!1);else{let K=A.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT,st=x.__webglDepthbuffer;i.bindRenderbuffer(
-i.RENDERBUFFER,st),i.framebufferRenderbuffer(i.FRAMEBUFFER,K,i.RENDERBUFFER,st)}e.bindFramebuffer(i.FRAMEBUFFER,null)}function Ve(A,x,F){
-let tt=n.get(A);x!==void 0&&se(tt.__webglFramebuffer,A,A.texture,i.COLOR_ATTACHMENT0,i.TEXTURE_2D,0),F!==void 0&&Ge(A)}function He(A){
-let x=A.texture,F=n.get(A),tt=n.get(x);A.addEventListener("dispose",k),U(A);let K=A.textures,st=A.isWebGLCubeRenderTarget===
+T,!1);else{let K=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT,st=x.__webglDepthbuffer;i.bindRenderbuffer(
+i.RENDERBUFFER,st),i.framebufferRenderbuffer(i.FRAMEBUFFER,K,i.RENDERBUFFER,st)}e.bindFramebuffer(i.FRAMEBUFFER,null)}function Ve(T,x,F){
+let tt=n.get(T);x!==void 0&&se(tt.__webglFramebuffer,T,T.texture,i.COLOR_ATTACHMENT0,i.TEXTURE_2D,0),F!==void 0&&Ge(T)}function He(T){
+let x=T.texture,F=n.get(T),tt=n.get(x);T.addEventListener("dispose",k),D(T);let K=T.textures,st=T.isWebGLCubeRenderTarget===
 !0,ct=K.length>1;if(ct||(tt.__webglTexture===void 0&&(tt.__webglTexture=i.createTexture()),tt.__version=x.version,a.memory.
 textures++),st){F.__webglFramebuffer=[];for(let X=0;X<6;X++)if(x.mipmaps.length>0){F.__webglFramebuffer[X]=[];for(let Y=0;Y<
 x.mipmaps.length;Y++)F.__webglFramebuffer[X][Y]=i.createFramebuffer()}else F.__webglFramebuffer[X]=i.createFramebuffer()}else{
 if(x.mipmaps.length>0){F.__webglFramebuffer=[];for(let X=0;X<x.mipmaps.length;X++)F.__webglFramebuffer[X]=i.createFramebuffer()}else
 F.__webglFramebuffer=i.createFramebuffer();if(ct)for(let X=0,Y=K.length;X<Y;X++){let at=n.get(K[X]);at.__webglTexture===
-void 0&&(at.__webglTexture=i.createTexture(),a.memory.textures++)}if(A.samples>0&&ut(A)===!1){F.__webglMultisampledFramebuffer=
+void 0&&(at.__webglTexture=i.createTexture(),a.memory.textures++)}if(T.samples>0&&ut(T)===!1){F.__webglMultisampledFramebuffer=
 i.createFramebuffer(),F.__webglColorRenderbuffer=[],e.bindFramebuffer(i.FRAMEBUFFER,F.__webglMultisampledFramebuffer);for(let X=0;X<
 K.length;X++){let Y=K[X];F.__webglColorRenderbuffer[X]=i.createRenderbuffer(),i.bindRenderbuffer(i.RENDERBUFFER,F.__webglColorRenderbuffer[X]);
-let at=r.convert(Y.format,Y.colorSpace),R=r.convert(Y.type),J=E(Y.internalFormat,at,R,Y.normalized,Y.colorSpace,A.isXRRenderTarget===
-!0),V=ne(A);i.renderbufferStorageMultisample(i.RENDERBUFFER,V,J,A.width,A.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,
-i.COLOR_ATTACHMENT0+X,i.RENDERBUFFER,F.__webglColorRenderbuffer[X])}i.bindRenderbuffer(i.RENDERBUFFER,null),A.depthBuffer&&
-(F.__webglDepthRenderbuffer=i.createRenderbuffer(),an(F.__webglDepthRenderbuffer,A,!0)),e.bindFramebuffer(i.FRAMEBUFFER,
+let at=r.convert(Y.format,Y.colorSpace),R=r.convert(Y.type),J=E(Y.internalFormat,at,R,Y.normalized,Y.colorSpace,T.isXRRenderTarget===
+!0),V=ne(T);i.renderbufferStorageMultisample(i.RENDERBUFFER,V,J,T.width,T.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,
+i.COLOR_ATTACHMENT0+X,i.RENDERBUFFER,F.__webglColorRenderbuffer[X])}i.bindRenderbuffer(i.RENDERBUFFER,null),T.depthBuffer&&
+(F.__webglDepthRenderbuffer=i.createRenderbuffer(),an(F.__webglDepthRenderbuffer,T,!0)),e.bindFramebuffer(i.FRAMEBUFFER,
 null)}}if(st){e.bindTexture(i.TEXTURE_CUBE_MAP,tt.__webglTexture),Zt(i.TEXTURE_CUBE_MAP,x);for(let X=0;X<6;X++)if(x.mipmaps.
-length>0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[X][Y],A,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+
-X,Y);else se(F.__webglFramebuffer[X],A,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);b(x)?y(i.TEXTURE_CUBE_MAP):
+length>0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[X][Y],T,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+
+X,Y);else se(F.__webglFramebuffer[X],T,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);A(x)?y(i.TEXTURE_CUBE_MAP):
 x.mipmaps.length>0&&i.texParameteri(i.TEXTURE_CUBE_MAP,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}else if(ct){
-for(let X=0,Y=K.length;X<Y;X++){let at=K[X],R=n.get(at),J=i.TEXTURE_2D;(A.isWebGL3DRenderTarget||A.isWebGLArrayRenderTarget)&&
-(J=A.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(J,R.__webglTexture),Zt(J,at),se(F.__webglFramebuffer,
-A,at,i.COLOR_ATTACHMENT0+X,J,0),b(at)&&y(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((A.isWebGL3DRenderTarget||A.isWebGLArrayRenderTarget)&&
-(X=A.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(X,tt.__webglTexture),Zt(X,x),x.mipmaps.length>
-0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[Y],A,x,i.COLOR_ATTACHMENT0,X,Y);else se(F.__webglFramebuffer,
-A,x,i.COLOR_ATTACHMENT0,X,0);b(x)?y(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
-A.depthBuffer&&Ge(A)}function L(A){let x=A.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(b(K)&&K.mipmapsAutoUpdate===
-!0){let st=w(A),ct=n.get(K).__webglTexture;e.bindTexture(st,ct),y(st),e.unbindTexture()}}}let We=[];function ee(A){if(A.
-samples>0){if(ut(A)===!1){let x=A.textures,F=A.width,tt=A.height,K=i.COLOR_BUFFER_BIT,st=A.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
-i.DEPTH_ATTACHMENT,ct=n.get(A),X=x.length>1;if(X)for(let at=0;at<x.length;at++)e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglMultisampledFramebuffer),
+for(let X=0,Y=K.length;X<Y;X++){let at=K[X],R=n.get(at),J=i.TEXTURE_2D;(T.isWebGL3DRenderTarget||T.isWebGLArrayRenderTarget)&&
+(J=T.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(J,R.__webglTexture),Zt(J,at),se(F.__webglFramebuffer,
+T,at,i.COLOR_ATTACHMENT0+X,J,0),A(at)&&y(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((T.isWebGL3DRenderTarget||T.isWebGLArrayRenderTarget)&&
+(X=T.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(X,tt.__webglTexture),Zt(X,x),x.mipmaps.length>
+0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[Y],T,x,i.COLOR_ATTACHMENT0,X,Y);else se(F.__webglFramebuffer,
+T,x,i.COLOR_ATTACHMENT0,X,0);A(x)?y(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
+T.depthBuffer&&Ge(T)}function L(T){let x=T.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(A(K)&&K.mipmapsAutoUpdate===
+!0){let st=w(T),ct=n.get(K).__webglTexture;e.bindTexture(st,ct),y(st),e.unbindTexture()}}}let We=[];function ee(T){if(T.
+samples>0){if(ut(T)===!1){let x=T.textures,F=T.width,tt=T.height,K=i.COLOR_BUFFER_BIT,st=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
+i.DEPTH_ATTACHMENT,ct=n.get(T),X=x.length>1;if(X)for(let at=0;at<x.length;at++)e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglMultisampledFramebuffer),
 i.framebufferRenderbuffer(i.FRAMEBUFFER,i.COLOR_ATTACHMENT0+at,i.RENDERBUFFER,null),e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglFramebuffer),
 i.framebufferTexture2D(i.DRAW_FRAMEBUFFER,i.COLOR_ATTACHMENT0+at,i.TEXTURE_2D,null,0);e.bindFramebuffer(i.READ_FRAMEBUFFER,
-ct.__webglMultisampledFramebuffer),A.texture.mipmaps.length>0?e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglFramebuffer[0]):
-e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglFramebuffer);for(let at=0;at<x.length;at++){if(A.resolveDepthBuffer&&(A.depthBuffer&&
-(K|=i.DEPTH_BUFFER_BIT),A.stencilBuffer&&A.resolveStencilBuffer&&(K|=i.STENCIL_BUFFER_BIT)),X){i.framebufferRenderbuffer(
+ct.__webglMultisampledFramebuffer),T.texture.mipmaps.length>0?e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglFramebuffer[0]):
+e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglFramebuffer);for(let at=0;at<x.length;at++){if(T.resolveDepthBuffer&&(T.depthBuffer&&
+(K|=i.DEPTH_BUFFER_BIT),T.stencilBuffer&&T.resolveStencilBuffer&&(K|=i.STENCIL_BUFFER_BIT)),X){i.framebufferRenderbuffer(
 i.READ_FRAMEBUFFER,i.COLOR_ATTACHMENT0,i.RENDERBUFFER,ct.__webglColorRenderbuffer[at]);let R=n.get(x[at]).__webglTexture;
 i.framebufferTexture2D(i.DRAW_FRAMEBUFFER,i.COLOR_ATTACHMENT0,i.TEXTURE_2D,R,0)}i.blitFramebuffer(0,0,F,tt,0,0,F,tt,K,i.
-NEAREST),l===!0&&(We.length=0,We.push(i.COLOR_ATTACHMENT0+at),A.depthBuffer&&A.storeMultisampledDepthBuffer===!1&&We.push(
+NEAREST),l===!0&&(We.length=0,We.push(i.COLOR_ATTACHMENT0+at),T.depthBuffer&&T.storeMultisampledDepthBuffer===!1&&We.push(
 st),i.invalidateFramebuffer(i.READ_FRAMEBUFFER,We))}if(e.bindFramebuffer(i.READ_FRAMEBUFFER,null),e.bindFramebuffer(i.DRAW_FRAMEBUFFER,
 null),X)for(let at=0;at<x.length;at++){e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglMultisampledFramebuffer),i.framebufferRenderbuffer(
 i.FRAMEBUFFER,i.COLOR_ATTACHMENT0+at,i.RENDERBUFFER,ct.__webglColorRenderbuffer[at]);let R=n.get(x[at]).__webglTexture;e.
 bindFramebuffer(i.FRAMEBUFFER,ct.__webglFramebuffer),i.framebufferTexture2D(i.DRAW_FRAMEBUFFER,i.COLOR_ATTACHMENT0+at,i.
-TEXTURE_2D,R,0)}e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglMultisampledFramebuffer)}else if(A.depthBuffer&&A.storeMultisampledDepthBuffer===
-!1&&l){let x=A.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT;i.invalidateFramebuffer(i.DRAW_FRAMEBUFFER,[x])}}}
-function ne(A){return Math.min(s.maxSamples,A.samples)}function ut(A){let x=n.get(A);return A.samples>0&&t.has("WEBGL_mu\
-ltisampled_render_to_texture")===!0&&x.__useRenderToTexture!==!1}function ue(A){let x=a.render.frame;h.get(A)!==x&&(h.set(
-A,x),A.update())}function Et(A,x){let F=A.colorSpace,tt=A.format,K=A.type;return A.isCompressedTexture===!0||A.isVideoTexture===
+TEXTURE_2D,R,0)}e.bindFramebuffer(i.DRAW_FRAMEBUFFER,ct.__webglMultisampledFramebuffer)}else if(T.depthBuffer&&T.storeMultisampledDepthBuffer===
+!1&&l){let x=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT;i.invalidateFramebuffer(i.DRAW_FRAMEBUFFER,[x])}}}
+function ne(T){return Math.min(s.maxSamples,T.samples)}function ut(T){let x=n.get(T);return T.samples>0&&t.has("WEBGL_mu\
+ltisampled_render_to_texture")===!0&&x.__useRenderToTexture!==!1}function ue(T){let x=a.render.frame;h.get(T)!==x&&(h.set(
+T,x),T.update())}function Et(T,x){let F=T.colorSpace,tt=T.format,K=T.type;return T.isCompressedTexture===!0||T.isVideoTexture===
 !0||F!==qi&&F!==Cn&&(Ht.getTransfer(F)===Yt?(tt!==rn||K!==Ne)&&wt("WebGLTextures: sRGB encoded textures have to use RGBA\
-Format and UnsignedByteType."):Ct("WebGLTextures: Unsupported texture color space:",F)),x}function Pt(A){return typeof HTMLImageElement<
-"u"&&A instanceof HTMLImageElement?(c.width=A.naturalWidth||A.width,c.height=A.naturalHeight||A.height):typeof VideoFrame<
-"u"&&A instanceof VideoFrame?(c.width=A.displayWidth,c.height=A.displayHeight):(c.width=A.width,c.height=A.height),c}this.
+Format and UnsignedByteType."):Ct("WebGLTextures: Unsupported texture color space:",F)),x}function Pt(T){return typeof HTMLImageElement<
+"u"&&T instanceof HTMLImageElement?(c.width=T.naturalWidth||T.width,c.height=T.naturalHeight||T.height):typeof VideoFrame<
+"u"&&T instanceof VideoFrame?(c.width=T.displayWidth,c.height=T.displayHeight):(c.width=T.width,c.height=T.height),c}this.
 allocateTextureUnit=Lt,this.resetTextureUnits=Q,this.getTextureUnits=j,this.setTextureUnits=Mt,this.setTexture2D=pt,this.
 setTexture2DArray=xt,this.setTexture3D=At,this.setTextureCube=mt,this.rebindTextures=Ve,this.setupRenderTarget=He,this.updateRenderTargetMipmap=
 L,this.updateMultisampleRenderTarget=ee,this.setupDepthRenderbuffer=Ge,this.setupFrameBufferTexture=se,this.useMultisampledRTT=
@@ -6954,8 +6954,8 @@ t.depthFar),this.texture=n}}getMesh(t){if(this.texture!==null&&this.mesh===null)
 fragmentShader:lg,uniforms:{depthColor:{value:this.texture},depthWidth:{value:e.z},depthHeight:{value:e.w}}});this.mesh=
 new Ze(new os(20,20),n)}return this.mesh}reset(){this.texture=null,this.mesh=null}getDepthTexture(){return this.texture}},
 tl=class extends cn{constructor(t,e){super();let n=this,s=null,r=1,a=null,o="local-floor",l=1,c=null,h=null,p=null,u=null,
-d=null,g=null,M=typeof XRWebGLBinding<"u",m=new jo,f={},S=e.getContextAttributes(),b=null,y=null,w=[],E=[],_=new zt,T=null,
-U=null,P=new Be;P.viewport=new ie;let D=new Be;D.viewport=new ie;let k=[P,D],q=new Fr,I=null,W=null;this.cameraAutoUpdate=
+d=null,g=null,M=typeof XRWebGLBinding<"u",m=new jo,f={},S=e.getContextAttributes(),A=null,y=null,w=[],E=[],_=new zt,b=null,
+D=null,P=new Be;P.viewport=new ie;let N=new Be;N.viewport=new ie;let k=[P,N],q=new Fr,I=null,W=null;this.cameraAutoUpdate=
 !0,this.enabled=!1,this.isPresenting=!1,this.getController=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),
 pt.getTargetRaySpace()},this.getControllerGrip=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getGripSpace()},
 this.getHand=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getHandSpace()};function $(Z){let pt=E.indexOf(
@@ -6963,17 +6963,17 @@ Z.inputSource);if(pt===-1)return;let xt=w[pt];xt!==void 0&&(xt.update(Z.inputSou
 type,data:Z.inputSource}))}function G(){s.removeEventListener("select",$),s.removeEventListener("selectstart",$),s.removeEventListener(
 "selectend",$),s.removeEventListener("squeeze",$),s.removeEventListener("squeezestart",$),s.removeEventListener("squeeze\
 end",$),s.removeEventListener("end",G),s.removeEventListener("inputsourceschange",et);for(let Z=0;Z<w.length;Z++){let pt=E[Z];
-pt!==null&&(E[Z]=null,w[Z].disconnect(pt))}I=null,W=null,m.reset();for(let Z in f)delete f[Z];if(t.setRenderTarget(b),d=
-null,u=null,p=null,s=null,y=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(T),t.setSize(_.width,_.height,!1),U!==null){
-let Z=U.camera;Z.fov=U.fov,Z.zoom=U.zoom,Z.updateProjectionMatrix(),U=null}n.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=
+pt!==null&&(E[Z]=null,w[Z].disconnect(pt))}I=null,W=null,m.reset();for(let Z in f)delete f[Z];if(t.setRenderTarget(A),d=
+null,u=null,p=null,s=null,y=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(b),t.setSize(_.width,_.height,!1),D!==null){
+let Z=D.camera;Z.fov=D.fov,Z.zoom=D.zoom,Z.updateProjectionMatrix(),D=null}n.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=
 function(Z){r=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change framebuffer scale while presenting.")},this.setReferenceSpaceType=
 function(Z){o=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change reference space type while presenting.")},this.getReferenceSpace=
 function(){return c||a},this.setReferenceSpace=function(Z){c=Z},this.getBaseLayer=function(){return u!==null?u:d},this.getBinding=
 function(){return p===null&&M&&(p=new XRWebGLBinding(s,e)),p},this.getFrame=function(){return g},this.getSession=function(){
-return s},this.setSession=async function(Z){if(s=Z,s!==null){if(b=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
+return s},this.setSession=async function(Z){if(s=Z,s!==null){if(A=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
 "selectstart",$),s.addEventListener("selectend",$),s.addEventListener("squeeze",$),s.addEventListener("squeezestart",$),
 s.addEventListener("squeezeend",$),s.addEventListener("end",G),s.addEventListener("inputsourceschange",et),S.xrCompatible!==
-!0&&await e.makeXRCompatible(),T=t.getPixelRatio(),t.getSize(_),M&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
+!0&&await e.makeXRCompatible(),b=t.getPixelRatio(),t.getSize(_),M&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
 At=null,mt=null;S.depth&&(mt=S.stencil?e.DEPTH24_STENCIL8:e.DEPTH_COMPONENT24,xt=S.stencil?Rn:bn,At=S.stencil?si:en);let Nt={
 colorFormat:e.RGBA8,depthFormat:mt,scaleFactor:r};p=this.getBinding(),u=p.createProjectionLayer(Nt),s.updateRenderState(
 {layers:[u]}),t.setPixelRatio(1),t.setSize(u.textureWidth,u.textureHeight,!1),y=new ze(u.textureWidth,u.textureHeight,{format:rn,
@@ -6992,11 +6992,11 @@ Z.added.length;pt++){let xt=Z.added[pt],At=E.indexOf(xt);if(At===-1){for(let Nt=
 xt),At=Nt;break}else if(E[Nt]===null){E[Nt]=xt,At=Nt;break}if(At===-1)break}let mt=w[At];mt&&mt.connect(xt)}}function H(Z,pt){
 pt===null?Z.matrixWorld.copy(Z.matrix):Z.matrixWorld.multiplyMatrices(pt.matrixWorld,Z.matrix),Z.matrixWorldInverse.copy(
 Z.matrixWorld).invert()}this.updateCamera=function(Z){if(s===null)return;let pt=Z.near,xt=Z.far;m.texture!==null&&(m.depthNear>
-0&&(pt=m.depthNear),m.depthFar>0&&(xt=m.depthFar)),q.near=D.near=P.near=pt,q.far=D.far=P.far=xt,(I!==q.near||W!==q.far)&&
+0&&(pt=m.depthNear),m.depthFar>0&&(xt=m.depthFar)),q.near=N.near=P.near=pt,q.far=N.far=P.far=xt,(I!==q.near||W!==q.far)&&
 (s.updateRenderState({depthNear:q.near,depthFar:q.far}),I=q.near,W=q.far),q.layers.mask=Z.layers.mask|6,P.layers.mask=q.
-layers.mask&-5,D.layers.mask=q.layers.mask&-3;let At=Z.parent,mt=q.cameras;H(q,At);for(let Nt=0;Nt<mt.length;Nt++)H(mt[Nt],
-At);q.projectionMatrix.copy(P.projectionMatrix),q.projectionMatrixInverse.copy(P.projectionMatrixInverse),U===null&&Z.isPerspectiveCamera&&
-(U={camera:Z,fov:Z.fov,zoom:Z.zoom}),Q(Z,q,At)};function Q(Z,pt,xt){xt===null?Z.matrix.copy(pt.matrixWorld):(Z.matrix.copy(
+layers.mask&-5,N.layers.mask=q.layers.mask&-3;let At=Z.parent,mt=q.cameras;H(q,At);for(let Nt=0;Nt<mt.length;Nt++)H(mt[Nt],
+At);q.projectionMatrix.copy(P.projectionMatrix),q.projectionMatrixInverse.copy(P.projectionMatrixInverse),D===null&&Z.isPerspectiveCamera&&
+(D={camera:Z,fov:Z.fov,zoom:Z.zoom}),Q(Z,q,At)};function Q(Z,pt,xt){xt===null?Z.matrix.copy(pt.matrixWorld):(Z.matrix.copy(
 xt.matrixWorld),Z.matrix.invert(),Z.matrix.multiply(pt.matrixWorld)),Z.matrix.decompose(Z.position,Z.quaternion,Z.scale),
 Z.updateMatrixWorld(!0),Z.projectionMatrix.copy(pt.projectionMatrix),Z.projectionMatrixInverse.copy(pt.projectionMatrixInverse),
 Z.isPerspectiveCamera&&(Z.fov=dr*2*Math.atan(1/Z.projectionMatrix.elements[5]),Z.zoom=1)}this.getCamera=function(){return q},
@@ -7018,12 +7018,12 @@ let At=E[xt],mt=w[xt];At!==null&&mt!==void 0&&mt.update(At,pt,c||a)}j&&j(Z,pt),p
 planesdetected",data:pt}),g=null}let Lt=new sh;Lt.setAnimationLoop(Mt),this.setAnimationLoop=function(Z){j=Z},this.dispose=
 function(){}}},cg=new $t,ph=new It;ph.set(-1,0,0,0,1,0,0,0,1);function hg(i,t){function e(m,f){m.matrixAutoUpdate===!0&&
 m.updateMatrix(),f.value.copy(m.matrix)}function n(m,f){f.color.getRGB(m.fogColor.value,Go(i)),f.isFog?(m.fogNear.value=
-f.near,m.fogFar.value=f.far):f.isFogExp2&&(m.fogDensity.value=f.density)}function s(m,f,S,b,y){f.isNodeMaterial?f.uniformsNeedUpdate=
+f.near,m.fogFar.value=f.far):f.isFogExp2&&(m.fogDensity.value=f.density)}function s(m,f,S,A,y){f.isNodeMaterial?f.uniformsNeedUpdate=
 !1:f.isMeshBasicMaterial?r(m,f):f.isMeshLambertMaterial?(r(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):f.
 isMeshToonMaterial?(r(m,f),p(m,f)):f.isMeshPhongMaterial?(r(m,f),h(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):
 f.isMeshStandardMaterial?(r(m,f),u(m,f),f.isMeshPhysicalMaterial&&d(m,f,y)):f.isMeshMatcapMaterial?(r(m,f),g(m,f)):f.isMeshDepthMaterial?
 r(m,f):f.isMeshDistanceMaterial?(r(m,f),M(m,f)):f.isMeshNormalMaterial?r(m,f):f.isLineBasicMaterial?(a(m,f),f.isLineDashedMaterial&&
-o(m,f)):f.isPointsMaterial?l(m,f,S,b):f.isSpriteMaterial?c(m,f):f.isShadowMaterial?(m.color.value.copy(f.color),m.opacity.
+o(m,f)):f.isPointsMaterial?l(m,f,S,A):f.isSpriteMaterial?c(m,f):f.isShadowMaterial?(m.color.value.copy(f.color),m.opacity.
 value=f.opacity):f.isShaderMaterial&&(f.uniformsNeedUpdate=!1)}function r(m,f){m.opacity.value=f.opacity,f.color&&m.diffuse.
 value.copy(f.color),f.emissive&&m.emissive.value.copy(f.emissive).multiplyScalar(f.emissiveIntensity),f.map&&(m.map.value=
 f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),f.bumpMap&&(m.
@@ -7032,15 +7032,15 @@ f.normalMap&&(m.normalMap.value=f.normalMap,e(f.normalMap,m.normalMapTransform),
 f.side===Ce&&m.normalScale.value.negate()),f.displacementMap&&(m.displacementMap.value=f.displacementMap,e(f.displacementMap,
 m.displacementMapTransform),m.displacementScale.value=f.displacementScale,m.displacementBias.value=f.displacementBias),f.
 emissiveMap&&(m.emissiveMap.value=f.emissiveMap,e(f.emissiveMap,m.emissiveMapTransform)),f.specularMap&&(m.specularMap.value=
-f.specularMap,e(f.specularMap,m.specularMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest);let S=t.get(f),b=S.
-envMap,y=S.envMapRotation;b&&(m.envMap.value=b,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(y)).transpose(),
-b.isCubeTexture&&b.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=f.reflectivity,
+f.specularMap,e(f.specularMap,m.specularMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest);let S=t.get(f),A=S.
+envMap,y=S.envMapRotation;A&&(m.envMap.value=A,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(y)).transpose(),
+A.isCubeTexture&&A.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=f.reflectivity,
 m.ior.value=f.ior,m.refractionRatio.value=f.refractionRatio),f.lightMap&&(m.lightMap.value=f.lightMap,m.lightMapIntensity.
 value=f.lightMapIntensity,e(f.lightMap,m.lightMapTransform)),f.aoMap&&(m.aoMap.value=f.aoMap,m.aoMapIntensity.value=f.aoMapIntensity,
 e(f.aoMap,m.aoMapTransform))}function a(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,f.map&&(m.map.value=
 f.map,e(f.map,m.mapTransform))}function o(m,f){m.dashSize.value=f.dashSize,m.totalSize.value=f.dashSize+f.gapSize,m.scale.
-value=f.scale}function l(m,f,S,b){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.size.value=f.size*S,m.scale.
-value=b*.5,f.map&&(m.map.value=f.map,e(f.map,m.uvTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),
+value=f.scale}function l(m,f,S,A){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.size.value=f.size*S,m.scale.
+value=A*.5,f.map&&(m.map.value=f.map,e(f.map,m.uvTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),
 f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function c(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.
 rotation.value=f.rotation,f.map&&(m.map.value=f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(
 f.alphaMap,m.alphaMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function h(m,f){m.specular.value.copy(f.
@@ -7071,32 +7071,32 @@ m.specularColor.value.copy(f.specularColor),f.specularColorMap&&(m.specularColor
 m.specularColorMapTransform)),f.specularIntensityMap&&(m.specularIntensityMap.value=f.specularIntensityMap,e(f.specularIntensityMap,
 m.specularIntensityMapTransform))}function g(m,f){f.matcap&&(m.matcap.value=f.matcap)}function M(m,f){let S=t.get(f).light;
 m.referencePosition.value.setFromMatrixPosition(S.matrixWorld),m.nearDistance.value=S.shadow.camera.near,m.farDistance.value=
-S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,b){
-let y=b.program;n.uniformBlockBinding(S,y,s[S.id])}function o(S,b){let y=s[S.id];y===void 0&&(g(S),y=l(S),s[S.id]=y,S.addEventListener(
-"dispose",m));let w=b.program;n.updateUBOMapping(S,w);let E=t.render.frame;r[S.id]!==E&&(c(S),r[S.id]=E)}function l(S){let b=i.
-createBuffer(),y=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,b),i.bufferData(i.UNIFORM_BUFFER,y,w),i.bindBuffer(
-i.UNIFORM_BUFFER,null),b}function c(S){let b=s[S.id],y=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,b);for(let E=0,
-_=y.length;E<_;E++){let T=y[E];if(Array.isArray(T))for(let U=0,P=T.length;U<P;U++)h(T[U],E,U,w);else h(T,E,0,w)}i.bindBuffer(
-i.UNIFORM_BUFFER,null)}function h(S,b,y,w){if(u(S,b,y,w)===!0){let E=S.__offset,_=S.value;if(Array.isArray(_)){let T=0;for(let U=0;U<
-_.length;U++){let P=_[U],D=M(P,!0);p(P,S.__data,T),T+=D.storage/Float32Array.BYTES_PER_ELEMENT}}else p(_,S.__data,0);i.bufferSubData(
-i.UNIFORM_BUFFER,E,S.__data)}}function p(S,b,y){typeof S=="number"||typeof S=="boolean"?b[y]=S:S.isMatrix3?(b[y]=S.elements[0],
-b[y+1]=S.elements[1],b[y+2]=S.elements[2],b[y+3]=0,b[y+4]=S.elements[3],b[y+5]=S.elements[4],b[y+6]=S.elements[5],b[y+7]=
-0,b[y+8]=S.elements[6],b[y+9]=S.elements[7],b[y+10]=S.elements[8],b[y+11]=0):ArrayBuffer.isView(S)?b.set(S.subarray(0,b.
-length-y),y):S.toArray(b,y)}function u(S,b,y,w){let E=S.value,_=b+"_"+y;if(Array.isArray(E)){w[_]===void 0&&(w[_]=[]);let T=w[_],
-U=!1;for(let P=0;P<E.length;P++)d(E[P],T,P)===!0&&(U=!0);return U}return d(E,w,_)}function d(S,b,y){if(b[y]===void 0)return typeof S==
-"number"||typeof S=="boolean"?b[y]=S:ArrayBuffer.isView(S)?b[y]=S.slice():b[y]=S.clone(),!0;{let w=b[y];if(typeof S=="nu\
-mber"||typeof S=="boolean"){if(w!==S)return b[y]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
-copy(S),!0}}return!1}function g(S){let b=S.uniforms,y=0,w=16;for(let _=0,T=b.length;_<T;_++){let U=Array.isArray(b[_])?b[_]:
-[b[_]];for(let P=0,D=U.length;P<D;P++){let k=U[P],q=Array.isArray(k.value)?k.value:[k.value],I=Array.isArray(b[_])||Array.
+S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,A){
+let y=A.program;n.uniformBlockBinding(S,y,s[S.id])}function o(S,A){let y=s[S.id];y===void 0&&(g(S),y=l(S),s[S.id]=y,S.addEventListener(
+"dispose",m));let w=A.program;n.updateUBOMapping(S,w);let E=t.render.frame;r[S.id]!==E&&(c(S),r[S.id]=E)}function l(S){let A=i.
+createBuffer(),y=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,A),i.bufferData(i.UNIFORM_BUFFER,y,w),i.bindBuffer(
+i.UNIFORM_BUFFER,null),A}function c(S){let A=s[S.id],y=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,A);for(let E=0,
+_=y.length;E<_;E++){let b=y[E];if(Array.isArray(b))for(let D=0,P=b.length;D<P;D++)h(b[D],E,D,w);else h(b,E,0,w)}i.bindBuffer(
+i.UNIFORM_BUFFER,null)}function h(S,A,y,w){if(u(S,A,y,w)===!0){let E=S.__offset,_=S.value;if(Array.isArray(_)){let b=0;for(let D=0;D<
+_.length;D++){let P=_[D],N=M(P,!0);p(P,S.__data,b),b+=N.storage/Float32Array.BYTES_PER_ELEMENT}}else p(_,S.__data,0);i.bufferSubData(
+i.UNIFORM_BUFFER,E,S.__data)}}function p(S,A,y){typeof S=="number"||typeof S=="boolean"?A[y]=S:S.isMatrix3?(A[y]=S.elements[0],
+A[y+1]=S.elements[1],A[y+2]=S.elements[2],A[y+3]=0,A[y+4]=S.elements[3],A[y+5]=S.elements[4],A[y+6]=S.elements[5],A[y+7]=
+0,A[y+8]=S.elements[6],A[y+9]=S.elements[7],A[y+10]=S.elements[8],A[y+11]=0):ArrayBuffer.isView(S)?A.set(S.subarray(0,A.
+length-y),y):S.toArray(A,y)}function u(S,A,y,w){let E=S.value,_=A+"_"+y;if(Array.isArray(E)){w[_]===void 0&&(w[_]=[]);let b=w[_],
+D=!1;for(let P=0;P<E.length;P++)d(E[P],b,P)===!0&&(D=!0);return D}return d(E,w,_)}function d(S,A,y){if(A[y]===void 0)return typeof S==
+"number"||typeof S=="boolean"?A[y]=S:ArrayBuffer.isView(S)?A[y]=S.slice():A[y]=S.clone(),!0;{let w=A[y];if(typeof S=="nu\
+mber"||typeof S=="boolean"){if(w!==S)return A[y]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
+copy(S),!0}}return!1}function g(S){let A=S.uniforms,y=0,w=16;for(let _=0,b=A.length;_<b;_++){let D=Array.isArray(A[_])?A[_]:
+[A[_]];for(let P=0,N=D.length;P<N;P++){let k=D[P],q=Array.isArray(k.value)?k.value:[k.value],I=Array.isArray(A[_])||Array.
 isArray(k.value),W=y;for(let G=0,et=q.length;G<et;G++){let H=q[G],Q=M(H,I),j=y%w,Mt=j%Q.boundary,Lt=j+Mt;y+=Mt,Lt!==0&&w-
 Lt<Q.storage&&(y+=w-Lt),G===0&&(W=y),y+=Q.storage}let $=k.type==="int"?Int32Array:k.type==="uint"?Uint32Array:Float32Array;
 k.__data=new $((y-W)/Float32Array.BYTES_PER_ELEMENT),k.__offset=W}}let E=y%w;return E>0&&(y+=w-E),S.__size=y,S.__cache={},
-this}function M(S,b){let y={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(y.boundary=4,y.storage=
+this}function M(S,A){let y={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(y.boundary=4,y.storage=
 4):S.isVector2?(y.boundary=8,y.storage=8):S.isVector3||S.isColor?(y.boundary=16,y.storage=12):S.isVector4?(y.boundary=16,
 y.storage=16):S.isMatrix3?(y.boundary=16,y.storage=48):S.isMatrix4?(y.boundary=16,y.storage=64):S.isTexture?wt("WebGLRen\
 derer: Texture samplers can not be part of an uniforms group."):ArrayBuffer.isView(S)?(y.boundary=16,y.storage=S.byteLength):
-wt("WebGLRenderer: Unsupported uniform value type.",S),b===!0&&(y.boundary=16,y.storage=Math.ceil(y.storage/16)*16),y}function m(S){
-let b=S.target;b.removeEventListener("dispose",m),i.deleteBuffer(s[b.id]),delete s[b.id],delete r[b.id]}function f(){for(let S in s)
+wt("WebGLRenderer: Unsupported uniform value type.",S),A===!0&&(y.boundary=16,y.storage=Math.ceil(y.storage/16)*16),y}function m(S){
+let A=S.target;A.removeEventListener("dispose",m),i.deleteBuffer(s[A.id]),delete s[A.id],delete r[A.id]}function f(){for(let S in s)
 i.deleteBuffer(s[S]);s={},r={}}return{bind:a,update:o,dispose:f}}var dg=new Uint16Array([12469,15057,12620,14925,13266,14620,
 13807,14376,14323,13990,14545,13625,14713,13328,14840,12882,14931,12528,14996,12233,15039,11829,15066,11525,15080,11295,
 15085,10976,15082,10705,15073,10495,13880,14564,13898,14542,13977,14430,14158,14124,14393,13732,14556,13410,14702,12996,
@@ -7127,14 +7127,14 @@ fn}var wa=class{constructor(t={}){let{canvas:e=Tc(),context:n=null,depth:s=!0,st
 preserveDrawingBuffer:c=!1,powerPreference:h="default",failIfMajorPerformanceCaveat:p=!1,reversedDepthBuffer:u=!1,outputBufferType:d=Ne}=t;
 this.isWebGLRenderer=!0;let g;if(n!==null){if(typeof WebGLRenderingContext<"u"&&n instanceof WebGLRenderingContext)throw new Error(
 "THREE.WebGLRenderer: WebGL 1 is not supported since r163.");g=n.getContextAttributes().alpha}else g=a;let M=d,m=new Set(
-[qr,Xr,Wr]),f=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),b=new Int32Array(4),y={textures:[],min:[],max:[],resolution:[]},
-w=null,E=null,_=[],T=[],U=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
+[qr,Xr,Wr]),f=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),A=new Int32Array(4),y={textures:[],min:[],max:[],resolution:[]},
+w=null,E=null,_=[],b=[],D=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
 this.autoClear=!0,this.autoClearColor=!0,this.autoClearDepth=!0,this.autoClearStencil=!0,this.sortObjects=!0,this.clippingPlanes=
 [],this.localClippingEnabled=!1,this.toneMapping=dn,this.toneMappingExposure=1,this.transmissionResolutionScale=1;let P=this,
-D=!1,k=null,q=null,I=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new Ot(
+N=!1,k=null,q=null,I=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new Ot(
 0),pt=0,xt=e.width,At=e.height,mt=1,Nt=null,oe=null,Rt=new ie(0,0,xt,At),Zt=new ie(0,0,xt,At),Kt=!1,kt=new zn,ve=new xr,
 he=!1,Ie=!1,se=new $t,an=new O,pe=new ie,Ge={background:null,fog:null,environment:null,overrideMaterial:null,isScene:!0},
-Ve=!1;function He(){return et===null?mt:1}let L=n;function We(v,C){return e.getContext(v,C)}let ee,ne,ut,ue,Et,Pt,A,x,F,
+Ve=!1;function He(){return et===null?mt:1}let L=n;function We(v,C){return e.getContext(v,C)}let ee,ne,ut,ue,Et,Pt,T,x,F,
 tt,K,st,ct,X,Y,at,R,J,V,ot,it,rt,bt;try{let v={alpha:!0,depth:s,stencil:r,antialias:o,premultipliedAlpha:l,preserveDrawingBuffer:c,
 powerPreference:h,failIfMajorPerformanceCaveat:p};if("setAttribute"in e&&e.setAttribute("data-engine",`three.js r${"187"}`),
 e.addEventListener("webglcontextlost",Tt,!1),e.addEventListener("webglcontextrestored",Ut,!1),e.addEventListener("webglc\
@@ -7144,126 +7144,126 @@ t.")}Ft()}catch(v){throw e.removeEventListener("webglcontextlost",Tt,!1),e.remov
 !1),e.removeEventListener("webglcontextcreationerror",dt,!1),Ct("WebGLRenderer: "+v.message),v}function Ft(){ee=new Tp(L),
 ee.init(),it=new ag(L,ee),ne=new fp(L,ee,t,it),ut=new sg(L,ee),ne.reversedDepthBuffer&&u&&ut.buffers.depth.setReversed(!0),
 q=L.createFramebuffer(),I=L.createFramebuffer(),W=L.createFramebuffer(),ue=new wp(L),Et=new Wm,Pt=new rg(L,ee,ut,Et,ne,it,
-ue),A=new bp(P),x=new Ru(L),rt=new up(L,x),F=new Ap(L,x,ue,rt),tt=new Cp(L,F,x,rt,ue),J=new Rp(L,ne,Pt),Y=new pp(Et),K=new Hm(
-P,A,ee,ne,rt,Y),st=new hg(P,Et),ct=new qm,X=new Qm(ee),R=new hp(P,A,ut,tt,g,l),at=new ig(P,tt,ne),bt=new ug(L,ue,ne,ut),
+ue),T=new bp(P),x=new Ru(L),rt=new up(L,x),F=new Ap(L,x,ue,rt),tt=new Cp(L,F,x,rt,ue),J=new Rp(L,ne,Pt),Y=new pp(Et),K=new Hm(
+P,T,ee,ne,rt,Y),st=new hg(P,Et),ct=new qm,X=new Qm(ee),R=new hp(P,T,ut,tt,g,l),at=new ig(P,tt,ne),bt=new ug(L,ue,ne,ut),
 V=new dp(L,ee,ue),ot=new Ep(L,ee,ue),ue.programs=K.programs,P.capabilities=ne,P.extensions=ee,P.properties=Et,P.renderLists=
-ct,P.shadowMap=at,P.state=ut,P.info=ue}M!==Ne&&(U=new Pp(M,e.width,e.height,o,s,r));let nt=new tl(P,L);this.xr=nt,this.getContext=
+ct,P.shadowMap=at,P.state=ut,P.info=ue}M!==Ne&&(D=new Pp(M,e.width,e.height,o,s,r));let nt=new tl(P,L);this.xr=nt,this.getContext=
 function(){return L},this.getContextAttributes=function(){return L.getContextAttributes()},this.forceContextLoss=function(){
 let v=ee.get("WEBGL_lose_context");v&&v.loseContext()},this.forceContextRestore=function(){let v=ee.get("WEBGL_lose_cont\
 ext");v&&v.restoreContext()},this.getPixelRatio=function(){return mt},this.setPixelRatio=function(v){v!==void 0&&(mt=v,this.
 setSize(xt,At,!1))},this.getSize=function(v){return v.set(xt,At)},this.setSize=function(v,C,z=!0){if(nt.isPresenting){wt(
 "WebGLRenderer: Can't change size while VR device is presenting.");return}xt=v,At=C,e.width=Math.floor(v*mt),e.height=Math.
-floor(C*mt),z===!0&&(e.style.width=v+"px",e.style.height=C+"px"),U!==null&&U.setSize(e.width,e.height),this.setViewport(
+floor(C*mt),z===!0&&(e.style.width=v+"px",e.style.height=C+"px"),D!==null&&D.setSize(e.width,e.height),this.setViewport(
 0,0,v,C)},this.getDrawingBufferSize=function(v){return v.set(xt*mt,At*mt).floor()},this.setDrawingBufferSize=function(v,C,z){
 xt=v,At=C,mt=z,e.width=Math.floor(v*z),e.height=Math.floor(C*z),this.setViewport(0,0,v,C)},this.setEffects=function(v){if(M===
 Ne){Ct("WebGLRenderer: setEffects() requires outputBufferType set to HalfFloatType or FloatType.");return}if(v){for(let C=0;C<
 v.length;C++)if(v[C].isOutputPass===!0){wt("WebGLRenderer: OutputPass is not needed in setEffects(). Tone mapping and co\
-lor space conversion are applied automatically.");break}}U.setEffects(v||[])},this.getCurrentViewport=function(v){return v.
-copy(j)},this.getViewport=function(v){return v.copy(Rt)},this.setViewport=function(v,C,z,N){v.isVector4?Rt.set(v.x,v.y,v.
-z,v.w):Rt.set(v,C,z,N),ut.viewport(j.copy(Rt).multiplyScalar(He()).round())},this.getScissor=function(v){return v.copy(Zt)},
-this.setScissor=function(v,C,z,N){v.isVector4?Zt.set(v.x,v.y,v.z,v.w):Zt.set(v,C,z,N),ut.scissor(Mt.copy(Zt).multiplyScalar(
+lor space conversion are applied automatically.");break}}D.setEffects(v||[])},this.getCurrentViewport=function(v){return v.
+copy(j)},this.getViewport=function(v){return v.copy(Rt)},this.setViewport=function(v,C,z,U){v.isVector4?Rt.set(v.x,v.y,v.
+z,v.w):Rt.set(v,C,z,U),ut.viewport(j.copy(Rt).multiplyScalar(He()).round())},this.getScissor=function(v){return v.copy(Zt)},
+this.setScissor=function(v,C,z,U){v.isVector4?Zt.set(v.x,v.y,v.z,v.w):Zt.set(v,C,z,U),ut.scissor(Mt.copy(Zt).multiplyScalar(
 He()).round())},this.getScissorTest=function(){return Kt},this.setScissorTest=function(v){ut.setScissorTest(Kt=v)},this.
 setOpaqueSort=function(v){Nt=v},this.setTransparentSort=function(v){oe=v},this.getClearColor=function(v){return v.copy(R.
 getClearColor())},this.setClearColor=function(){R.setClearColor(...arguments)},this.getClearAlpha=function(){return R.getClearAlpha()},
-this.setClearAlpha=function(){R.setClearAlpha(...arguments)},this.clear=function(v=!0,C=!0,z=!0){let N=0;if(v){let B=!1;
+this.setClearAlpha=function(){R.setClearAlpha(...arguments)},this.clear=function(v=!0,C=!0,z=!0){let U=0;if(v){let B=!1;
 if(et!==null){let ht=et.texture.format;B=m.has(ht)}if(B){let ht=et.texture.type,_t=f.has(ht),lt=R.getClearColor(),gt=R.getClearAlpha(),
-St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,L.clearBufferuiv(L.COLOR,0,S)):(b[0]=St,b[1]=Dt,b[2]=Gt,b[3]=
-gt,L.clearBufferiv(L.COLOR,0,b))}else N|=L.COLOR_BUFFER_BIT}C&&(N|=L.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
-z&&(N|=L.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),N!==0&&L.clear(N)},this.clearColor=function(){
+St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,L.clearBufferuiv(L.COLOR,0,S)):(A[0]=St,A[1]=Dt,A[2]=Gt,A[3]=
+gt,L.clearBufferiv(L.COLOR,0,A))}else U|=L.COLOR_BUFFER_BIT}C&&(U|=L.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
+z&&(U|=L.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),U!==0&&L.clear(U)},this.clearColor=function(){
 this.clear(!0,!1,!1)},this.clearDepth=function(){this.clear(!1,!0,!1)},this.clearStencil=function(){this.clear(!1,!1,!0)},
 this.setNodesHandler=function(v){v.setRenderer(this),k=v},this.dispose=function(){e.removeEventListener("webglcontextlos\
 t",Tt,!1),e.removeEventListener("webglcontextrestored",Ut,!1),e.removeEventListener("webglcontextcreationerror",dt,!1),R.
-dispose(),ct.dispose(),X.dispose(),Pt.dispose(),Et.dispose(),A.dispose(),tt.dispose(),F.dispose(),rt.dispose(),bt.dispose(),
+dispose(),ct.dispose(),X.dispose(),Pt.dispose(),Et.dispose(),T.dispose(),tt.dispose(),F.dispose(),rt.dispose(),bt.dispose(),
 K.dispose(),nt.dispose(),nt.removeEventListener("sessionstart",il),nt.removeEventListener("sessionend",sl),Xn.stop()};function Tt(v){
-v.preventDefault(),zo("WebGLRenderer: Context Lost."),D=!0}function Ut(){zo("WebGLRenderer: Context Restored."),D=!1;let v=ue.
-autoReset,C=at.enabled,z=at.autoUpdate,N=at.needsUpdate,B=at.type;Ft(),ue.autoReset=v,at.enabled=C,at.autoUpdate=z,at.needsUpdate=
-N,at.type=B}function dt(v){Ct("WebGLRenderer: A WebGL context could not be created. Reason: ",v.statusMessage)}function Jt(v){
+v.preventDefault(),zo("WebGLRenderer: Context Lost."),N=!0}function Ut(){zo("WebGLRenderer: Context Restored."),N=!1;let v=ue.
+autoReset,C=at.enabled,z=at.autoUpdate,U=at.needsUpdate,B=at.type;Ft(),ue.autoReset=v,at.enabled=C,at.autoUpdate=z,at.needsUpdate=
+U,at.type=B}function dt(v){Ct("WebGLRenderer: A WebGL context could not be created. Reason: ",v.statusMessage)}function Jt(v){
 let C=v.target;C.removeEventListener("dispose",Jt),me(C)}function me(v){In(v),Et.remove(v)}function In(v){let C=Et.get(v).
 programs;C!==void 0&&(C.forEach(function(z){K.releaseProgram(z)}),v.isShaderMaterial&&K.releaseShaderCache(v))}this.renderBufferDirect=
-function(v,C,z,N,B,ht){C===null&&(C=Ge);let _t=B.isMesh&&B.matrixWorld.determinantAffine()<0,lt=Th(v,C,z,N,B);ut.setMaterial(
-N,_t);let gt=z.index,St=1;if(N.wireframe===!0){if(gt=F.getWireframeAttribute(z),gt===void 0)return;St=2}let Dt=z.drawRange,
+function(v,C,z,U,B,ht){C===null&&(C=Ge);let _t=B.isMesh&&B.matrixWorld.determinantAffine()<0,lt=Th(v,C,z,U,B);ut.setMaterial(
+U,_t);let gt=z.index,St=1;if(U.wireframe===!0){if(gt=F.getWireframeAttribute(z),gt===void 0)return;St=2}let Dt=z.drawRange,
 Gt=z.attributes.position,vt=Dt.start*St,Vt=(Dt.start+Dt.count)*St;ht!==null&&(vt=Math.max(vt,ht.start*St),Vt=Math.min(Vt,
 (ht.start+ht.count)*St)),gt!==null?(vt=Math.max(vt,0),Vt=Math.min(Vt,gt.count)):Gt!=null&&(vt=Math.max(vt,0),Vt=Math.min(
-Vt,Gt.count));let le=Vt-vt;if(le<0||le===1/0)return;rt.setup(B,N,lt,z,gt);let jt,Qt=V;if(gt!==null&&(jt=x.get(gt),Qt=ot,
-Qt.setIndex(jt)),B.isMesh)N.wireframe===!0?(ut.setLineWidth(N.wireframeLinewidth*He()),Qt.setMode(L.LINES)):Qt.setMode(L.
-TRIANGLES);else if(B.isLine){let Me=N.linewidth;Me===void 0&&(Me=1),ut.setLineWidth(Me*He()),B.isLineSegments?Qt.setMode(
+Vt,Gt.count));let le=Vt-vt;if(le<0||le===1/0)return;rt.setup(B,U,lt,z,gt);let jt,Qt=V;if(gt!==null&&(jt=x.get(gt),Qt=ot,
+Qt.setIndex(jt)),B.isMesh)U.wireframe===!0?(ut.setLineWidth(U.wireframeLinewidth*He()),Qt.setMode(L.LINES)):Qt.setMode(L.
+TRIANGLES);else if(B.isLine){let Me=U.linewidth;Me===void 0&&(Me=1),ut.setLineWidth(Me*He()),B.isLineSegments?Qt.setMode(
 L.LINES):B.isLineLoop?Qt.setMode(L.LINE_LOOP):Qt.setMode(L.LINE_STRIP)}else B.isPoints?Qt.setMode(L.POINTS):B.isSprite&&
 Qt.setMode(L.TRIANGLES);if(B.isBatchedMesh)if(ee.get("WEBGL_multi_draw"))Qt.renderMultiDraw(B._multiDrawStarts,B._multiDrawCounts,
 B._multiDrawCount);else{let Me=B._multiDrawStarts,yt=B._multiDrawCounts,we=B._multiDrawCount,qt=gt?x.get(gt).bytesPerElement:
-1,qn=Et.get(N).currentProgram.getUniforms();for(let Se=0;Se<we;Se++)qn.setValue(L,"_gl_DrawID",Se),Qt.render(Me[Se]/qt,yt[Se])}else if(B.
+1,qn=Et.get(U).currentProgram.getUniforms();for(let Se=0;Se<we;Se++)qn.setValue(L,"_gl_DrawID",Se),Qt.render(Me[Se]/qt,yt[Se])}else if(B.
 isInstancedMesh)Qt.renderInstances(vt,le,B.count);else if(z.isInstancedBufferGeometry){let Me=z._maxInstanceCount!==void 0?
-z._maxInstanceCount:1/0,yt=Math.min(z.instanceCount,Me);Qt.renderInstances(vt,le,yt)}else Qt.render(vt,le)};function nl(v,C,z,N){
-k!==null&&v.isNodeMaterial&&k.setObject(N,v),he===!0&&Y.setState(v,z,!1),v.transparent===!0&&v.side===Je&&v.forceSinglePass===
-!1?(v.side=Ce,v.needsUpdate=!0,Oi(v,C,N),v.side=Hn,v.needsUpdate=!0,Oi(v,C,N),v.side=Je):Oi(v,C,N)}this.compile=function(v,C,z=null){
-z===null&&(z=v),k!==null&&k.renderStart(v,C,z),E=X.get(z),E.init(C),T.push(E),z.traverseVisible(function(B){B.isLight&&B.
+z._maxInstanceCount:1/0,yt=Math.min(z.instanceCount,Me);Qt.renderInstances(vt,le,yt)}else Qt.render(vt,le)};function nl(v,C,z,U){
+k!==null&&v.isNodeMaterial&&k.setObject(U,v),he===!0&&Y.setState(v,z,!1),v.transparent===!0&&v.side===Je&&v.forceSinglePass===
+!1?(v.side=Ce,v.needsUpdate=!0,Oi(v,C,U),v.side=Hn,v.needsUpdate=!0,Oi(v,C,U),v.side=Je):Oi(v,C,U)}this.compile=function(v,C,z=null){
+z===null&&(z=v),k!==null&&k.renderStart(v,C,z),E=X.get(z),E.init(C),b.push(E),z.traverseVisible(function(B){B.isLight&&B.
 layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),v!==z&&v.traverseVisible(function(B){B.isLight&&
 B.layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),E.setupLights(),k!==null&&k.updateLights(E.state.
 lightsArray),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),he===!0&&Y.setGlobalState(this.clippingPlanes,
-C),k!==null&&at.render(E.state.shadowsArray,z,C);let N=new Set;return v.traverse(function(B){if(!(B.isMesh||B.isPoints||
+C),k!==null&&at.render(E.state.shadowsArray,z,C);let U=new Set;return v.traverse(function(B){if(!(B.isMesh||B.isPoints||
 B.isLine||B.isSprite))return;let ht=B.material;if(ht)if(Array.isArray(ht))for(let _t=0;_t<ht.length;_t++){let lt=ht[_t];
-nl(lt,z,C,B),N.add(lt)}else nl(ht,z,C,B),N.add(ht)}),E=T.pop(),k!==null&&k.renderEnd(),N},this.compileAsync=function(v,C,z=null){
-let N=this.compile(v,C,z);return new Promise(B=>{function ht(){if(N.forEach(function(_t){let gt=Et.get(_t).currentProgram;
-(gt===void 0||gt.isReady())&&N.delete(_t)}),N.size===0){B(v);return}setTimeout(ht,10)}ee.get("KHR_parallel_shader_compil\
+nl(lt,z,C,B),U.add(lt)}else nl(ht,z,C,B),U.add(ht)}),E=b.pop(),k!==null&&k.renderEnd(),U},this.compileAsync=function(v,C,z=null){
+let U=this.compile(v,C,z);return new Promise(B=>{function ht(){if(U.forEach(function(_t){let gt=Et.get(_t).currentProgram;
+(gt===void 0||gt.isReady())&&U.delete(_t)}),U.size===0){B(v);return}setTimeout(ht,10)}ee.get("KHR_parallel_shader_compil\
 e")!==null?ht():setTimeout(ht,10)})};let Pa=null;function Sh(v){Pa&&Pa(v)}function il(){Xn.stop()}function sl(){Xn.start()}
 let Xn=new sh;Xn.setAnimationLoop(Sh),typeof self<"u"&&Xn.setContext(self),this.setAnimationLoop=function(v){Pa=v,nt.setAnimationLoop(
 v),v===null?Xn.stop():Xn.start()},nt.addEventListener("sessionstart",il),nt.addEventListener("sessionend",sl),this.render=
 function(v,C){if(C!==void 0&&C.isCamera!==!0){Ct("WebGLRenderer.render: camera is not an instance of THREE.Camera.");return}
-if(D===!0)return;k!==null&&k.renderStart(v,C);let z=nt.enabled===!0&&nt.isPresenting===!0,N=U!==null&&(et===null||z)&&U.
+if(N===!0)return;k!==null&&k.renderStart(v,C);let z=nt.enabled===!0&&nt.isPresenting===!0,U=D!==null&&(et===null||z)&&D.
 begin(P,et);if(v.matrixWorldAutoUpdate===!0&&v.updateMatrixWorld(),C.parent===null&&C.matrixWorldAutoUpdate===!0&&C.updateMatrixWorld(),
-nt.enabled===!0&&nt.isPresenting===!0&&(U===null||U.isCompositing()===!1)&&(nt.cameraAutoUpdate===!0&&nt.updateCamera(C),
-C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(P,v,C,et),E=X.get(v,T.length),E.init(C),E.state.textureUnits=Pt.getTextureUnits(),
-T.push(E),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
+nt.enabled===!0&&nt.isPresenting===!0&&(D===null||D.isCompositing()===!1)&&(nt.cameraAutoUpdate===!0&&nt.updateCamera(C),
+C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(P,v,C,et),E=X.get(v,b.length),E.init(C),E.state.textureUnits=Pt.getTextureUnits(),
+b.push(E),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
 se,qe,C.reversedDepth),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),w=ct.get(v,_.length),w.init(),_.push(
 w),this.info.render.frame++,nt.enabled===!0&&nt.isPresenting===!0){let _t=P.xr.getDepthSensingMesh();_t!==null&&La(_t,C,
 -1/0,P.sortObjects)}La(v,C,0,P.sortObjects),w.finish(),k!==null&&k.updateLights(E.state.lightsArray),P.sortObjects===!0&&
 w.sort(Nt,oe),Ve=nt.enabled===!1||nt.isPresenting===!1||nt.hasDepthSensing()===!1,Ve&&R.addToRenderList(w,v),this.info.autoReset===
-!0&&this.info.reset(),he===!0&&Y.beginShadows();let B=E.state.shadowsArray;if(at.render(B,v,C),he===!0&&Y.endShadows(),(N&&
-U.hasRenderPass())===!1){let _t=w.opaque,lt=w.transmissive;if(E.setupLights(),C.isArrayCamera){let gt=C.cameras;if(lt.length>
+!0&&this.info.reset(),he===!0&&Y.beginShadows();let B=E.state.shadowsArray;if(at.render(B,v,C),he===!0&&Y.endShadows(),(U&&
+D.hasRenderPass())===!1){let _t=w.opaque,lt=w.transmissive;if(E.setupLights(),C.isArrayCamera){let gt=C.cameras;if(lt.length>
 0)for(let St=0,Dt=gt.length;St<Dt;St++){let Gt=gt[St];al(_t,lt,v,Gt)}Ve&&R.render(v);for(let St=0,Dt=gt.length;St<Dt;St++){
 let Gt=gt[St];rl(w,v,Gt,Gt.viewport)}}else lt.length>0&&al(_t,lt,v,C),Ve&&R.render(v),rl(w,v,C)}et!==null&&G===0&&(Pt.updateMultisampleRenderTarget(
-et),Pt.updateRenderTargetMipmap(et)),N&&U.end(P),v.isScene===!0&&v.onAfterRender(P,v,C),rt.resetDefaultState(),H=-1,Q=null,
-T.pop(),T.length>0?(E=T[T.length-1],Pt.setTextureUnits(E.state.textureUnits),he===!0&&Y.setGlobalState(P.clippingPlanes,
-E.state.camera)):E=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,k!==null&&k.renderEnd()};function La(v,C,z,N){if(v.visible===
+et),Pt.updateRenderTargetMipmap(et)),U&&D.end(P),v.isScene===!0&&v.onAfterRender(P,v,C),rt.resetDefaultState(),H=-1,Q=null,
+b.pop(),b.length>0?(E=b[b.length-1],Pt.setTextureUnits(E.state.textureUnits),he===!0&&Y.setGlobalState(P.clippingPlanes,
+E.state.camera)):E=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,k!==null&&k.renderEnd()};function La(v,C,z,U){if(v.visible===
 !1)return;if(v.layers.test(C.layers)){if(v.isGroup)z=v.renderOrder;else if(v.isLOD)v.autoUpdate===!0&&v.update(C);else if(v.
 isLight)E.pushLight(v),v.castShadow&&E.pushShadow(v);else if(v.isSprite){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
-v.intersectsFrustum(_t)){N&&pe.setFromMatrixPosition(v.matrixWorld).applyMatrix4(se);let lt=tt.update(v),gt=v.material;gt.
+v.intersectsFrustum(_t)){U&&pe.setFromMatrixPosition(v.matrixWorld).applyMatrix4(se);let lt=tt.update(v),gt=v.material;gt.
 visible&&w.push(v,lt,gt,z,pe.z,null,C)}}else if(v.isMesh||v.isLine||v.isPoints){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
-v.intersectsFrustum(_t)){let lt=tt.update(v),gt=v.material;if(N&&(v.boundingSphere!==void 0?(v.boundingSphere===null&&v.
+v.intersectsFrustum(_t)){let lt=tt.update(v),gt=v.material;if(U&&(v.boundingSphere!==void 0?(v.boundingSphere===null&&v.
 computeBoundingSphere(),pe.copy(v.boundingSphere.center)):(lt.boundingSphere===null&&lt.computeBoundingSphere(),pe.copy(
 lt.boundingSphere.center)),pe.applyMatrix4(v.matrixWorld).applyMatrix4(se)),Array.isArray(gt)){let St=lt.groups;for(let Dt=0,
 Gt=St.length;Dt<Gt;Dt++){let vt=St[Dt],Vt=gt[vt.materialIndex];Vt&&Vt.visible&&w.push(v,lt,Vt,z,pe.z,vt,C)}}else gt.visible&&
-w.push(v,lt,gt,z,pe.z,null,C)}}}let ht=v.children;for(let _t=0,lt=ht.length;_t<lt;_t++)La(ht[_t],C,z,N)}function rl(v,C,z,N){
-let{opaque:B,transmissive:ht,transparent:_t}=v;E.setupLightsView(z),he===!0&&Y.setGlobalState(P.clippingPlanes,z),N&&ut.
-viewport(j.copy(N)),B.length>0&&Rs(B,C,z),ht.length>0&&Rs(ht,C,z),_t.length>0&&Rs(_t,C,z),ut.buffers.depth.setTest(!0),ut.
-buffers.depth.setMask(!0),ut.buffers.color.setMask(!0),ut.setPolygonOffset(!1)}function al(v,C,z,N){if((z.isScene===!0?z.
-overrideMaterial:null)!==null)return;if(E.state.transmissionRenderTarget[N.id]===void 0){let vt=ee.has("EXT_color_buffer\
-_half_float")||ee.has("EXT_color_buffer_float");E.state.transmissionRenderTarget[N.id]=new ze(1,1,{generateMipmaps:!0,type:vt?
+w.push(v,lt,gt,z,pe.z,null,C)}}}let ht=v.children;for(let _t=0,lt=ht.length;_t<lt;_t++)La(ht[_t],C,z,U)}function rl(v,C,z,U){
+let{opaque:B,transmissive:ht,transparent:_t}=v;E.setupLightsView(z),he===!0&&Y.setGlobalState(P.clippingPlanes,z),U&&ut.
+viewport(j.copy(U)),B.length>0&&Rs(B,C,z),ht.length>0&&Rs(ht,C,z),_t.length>0&&Rs(_t,C,z),ut.buffers.depth.setTest(!0),ut.
+buffers.depth.setMask(!0),ut.buffers.color.setMask(!0),ut.setPolygonOffset(!1)}function al(v,C,z,U){if((z.isScene===!0?z.
+overrideMaterial:null)!==null)return;if(E.state.transmissionRenderTarget[U.id]===void 0){let vt=ee.has("EXT_color_buffer\
+_half_float")||ee.has("EXT_color_buffer_float");E.state.transmissionRenderTarget[U.id]=new ze(1,1,{generateMipmaps:!0,type:vt?
 sn:Ne,minFilter:wn,samples:Math.max(4,ne.samples),stencilBuffer:r,resolveDepthBuffer:!1,resolveStencilBuffer:!1,storeMultisampledDepthBuffer:!1,
-storeMultisampledStencilBuffer:!1,colorSpace:Ht.workingColorSpace})}let ht=E.state.transmissionRenderTarget[N.id],_t=N.viewport||
+storeMultisampledStencilBuffer:!1,colorSpace:Ht.workingColorSpace})}let ht=E.state.transmissionRenderTarget[U.id],_t=U.viewport||
 j;ht.setSize(_t.z*P.transmissionResolutionScale,_t.w*P.transmissionResolutionScale);let lt=P.getRenderTarget(),gt=P.getActiveCubeFace(),
 St=P.getActiveMipmapLevel();P.setRenderTarget(ht),P.getClearColor(Z),pt=P.getClearAlpha(),pt<1&&P.setClearColor(16777215,
-.5),P.clear(),Ve&&R.render(z);let Dt=P.toneMapping;P.toneMapping=dn;let Gt=N.viewport;if(N.viewport!==void 0&&(N.viewport=
-void 0),E.setupLightsView(N),he===!0&&Y.setGlobalState(P.clippingPlanes,N),Rs(v,z,N),Pt.updateMultisampleRenderTarget(ht),
+.5),P.clear(),Ve&&R.render(z);let Dt=P.toneMapping;P.toneMapping=dn;let Gt=U.viewport;if(U.viewport!==void 0&&(U.viewport=
+void 0),E.setupLightsView(U),he===!0&&Y.setGlobalState(P.clippingPlanes,U),Rs(v,z,U),Pt.updateMultisampleRenderTarget(ht),
 Pt.updateRenderTargetMipmap(ht),ee.has("WEBGL_multisampled_render_to_texture")===!1){let vt=!1;for(let Vt=0,le=C.length;Vt<
-le;Vt++){let jt=C[Vt],{object:Qt,geometry:Me,material:yt,group:we}=jt;if(yt.side===Je&&Qt.layers.test(N.layers)){let qt=yt.
-side;yt.side=Ce,yt.needsUpdate=!0,ol(Qt,z,N,Me,yt,we),yt.side=qt,yt.needsUpdate=!0,vt=!0}}vt===!0&&(Pt.updateMultisampleRenderTarget(
-ht),Pt.updateRenderTargetMipmap(ht))}P.setRenderTarget(lt,gt,St),P.setClearColor(Z,pt),Gt!==void 0&&(N.viewport=Gt),P.toneMapping=
-Dt}function Rs(v,C,z){let N=C.isScene===!0?C.overrideMaterial:null;for(let B=0,ht=v.length;B<ht;B++){let _t=v[B],{object:lt,
-geometry:gt,group:St}=_t,Dt=_t.material;Dt.allowOverride===!0&&N!==null&&(Dt=N),lt.layers.test(z.layers)&&ol(lt,C,z,gt,Dt,
-St)}}function ol(v,C,z,N,B,ht){k!==null&&B.isNodeMaterial&&k.setObject(v,B),v.onBeforeRender(P,C,z,N,B,ht),v.modelViewMatrix.
+le;Vt++){let jt=C[Vt],{object:Qt,geometry:Me,material:yt,group:we}=jt;if(yt.side===Je&&Qt.layers.test(U.layers)){let qt=yt.
+side;yt.side=Ce,yt.needsUpdate=!0,ol(Qt,z,U,Me,yt,we),yt.side=qt,yt.needsUpdate=!0,vt=!0}}vt===!0&&(Pt.updateMultisampleRenderTarget(
+ht),Pt.updateRenderTargetMipmap(ht))}P.setRenderTarget(lt,gt,St),P.setClearColor(Z,pt),Gt!==void 0&&(U.viewport=Gt),P.toneMapping=
+Dt}function Rs(v,C,z){let U=C.isScene===!0?C.overrideMaterial:null;for(let B=0,ht=v.length;B<ht;B++){let _t=v[B],{object:lt,
+geometry:gt,group:St}=_t,Dt=_t.material;Dt.allowOverride===!0&&U!==null&&(Dt=U),lt.layers.test(z.layers)&&ol(lt,C,z,gt,Dt,
+St)}}function ol(v,C,z,U,B,ht){k!==null&&B.isNodeMaterial&&k.setObject(v,B),v.onBeforeRender(P,C,z,U,B,ht),v.modelViewMatrix.
 multiplyMatrices(z.matrixWorldInverse,v.matrixWorld),v.normalMatrix.getNormalMatrix(v.modelViewMatrix),B.onBeforeRender(
-P,C,z,N,v,ht),B.transparent===!0&&B.side===Je&&B.forceSinglePass===!1?(B.side=Ce,B.needsUpdate=!0,P.renderBufferDirect(z,
-C,N,B,v,ht),B.side=Hn,B.needsUpdate=!0,P.renderBufferDirect(z,C,N,B,v,ht),B.side=Je):P.renderBufferDirect(z,C,N,B,v,ht),
-v.onAfterRender(P,C,z,N,B,ht)}function ll(v){let C=0;for(let z of v)z.texture!==null&&C++;return C}function Oi(v,C,z){C.
-isScene!==!0&&(C=Ge);let N=Et.get(v),B=E.state.lights,ht=E.state.shadowsArray,_t=B.state.version,lt=K.getParameters(v,B.
-state,ht,C,z,E.state.lightProbeGridArray),gt=K.getProgramCacheKey(lt),St=N.programs;N.environment=v.isMeshStandardMaterial||
-v.isMeshLambertMaterial||v.isMeshPhongMaterial?C.environment:null,N.fog=C.fog;let Dt=v.isMeshStandardMaterial||v.isMeshLambertMaterial&&
-!v.envMap||v.isMeshPhongMaterial&&!v.envMap;N.envMap=A.get(v.envMap||N.environment,Dt),N.envMapRotation=N.environment!==
-null&&v.envMap===null?C.environmentRotation:v.envMapRotation,St===void 0&&(v.addEventListener("dispose",Jt),St=new Map,N.
-programs=St,N.programVariants=new Map);let Gt=St.get(gt);if(Gt!==void 0){if(N.currentProgram===Gt&&N.lightsStateVersion===
+P,C,z,U,v,ht),B.transparent===!0&&B.side===Je&&B.forceSinglePass===!1?(B.side=Ce,B.needsUpdate=!0,P.renderBufferDirect(z,
+C,U,B,v,ht),B.side=Hn,B.needsUpdate=!0,P.renderBufferDirect(z,C,U,B,v,ht),B.side=Je):P.renderBufferDirect(z,C,U,B,v,ht),
+v.onAfterRender(P,C,z,U,B,ht)}function ll(v){let C=0;for(let z of v)z.texture!==null&&C++;return C}function Oi(v,C,z){C.
+isScene!==!0&&(C=Ge);let U=Et.get(v),B=E.state.lights,ht=E.state.shadowsArray,_t=B.state.version,lt=K.getParameters(v,B.
+state,ht,C,z,E.state.lightProbeGridArray),gt=K.getProgramCacheKey(lt),St=U.programs;U.environment=v.isMeshStandardMaterial||
+v.isMeshLambertMaterial||v.isMeshPhongMaterial?C.environment:null,U.fog=C.fog;let Dt=v.isMeshStandardMaterial||v.isMeshLambertMaterial&&
+!v.envMap||v.isMeshPhongMaterial&&!v.envMap;U.envMap=T.get(v.envMap||U.environment,Dt),U.envMapRotation=U.environment!==
+null&&v.envMap===null?C.environmentRotation:v.envMapRotation,St===void 0&&(v.addEventListener("dispose",Jt),St=new Map,U.
+programs=St,U.programVariants=new Map);let Gt=St.get(gt);if(Gt!==void 0){if(U.currentProgram===Gt&&U.lightsStateVersion===
 _t)return hl(v,lt),Gt}else lt.uniforms=K.getUniforms(v),k!==null&&v.isNodeMaterial&&k.build(v,z,lt),v.onBeforeCompile(lt,
-P),Gt=K.acquireProgram(lt,gt),St.set(gt,Gt),N.uniforms=lt.uniforms;let vt=N.uniforms;return(!v.isShaderMaterial&&!v.isRawShaderMaterial||
-v.clipping===!0)&&(vt.clippingPlanes=Y.uniform),hl(v,lt),N.needsLights=Eh(v),N.lightsStateVersion=_t,N.needsLights&&(vt.
+P),Gt=K.acquireProgram(lt,gt),St.set(gt,Gt),U.uniforms=lt.uniforms;let vt=U.uniforms;return(!v.isShaderMaterial&&!v.isRawShaderMaterial||
+v.clipping===!0)&&(vt.clippingPlanes=Y.uniform),hl(v,lt),U.needsLights=Eh(v),U.lightsStateVersion=_t,U.needsLights&&(vt.
 ambientLightColor.value=B.state.ambient,vt.lightProbe.value=B.state.probe,vt.sunLights.value=B.state.sun,vt.sunLightShadows.
 value=B.state.sunShadow,vt.directionalLights.value=B.state.directional,vt.directionalLightShadows.value=B.state.directionalShadow,
 vt.spotLights.value=B.state.spot,vt.spotLightShadows.value=B.state.spotShadow,vt.rectAreaLights.value=B.state.rectArea,vt.
@@ -7271,37 +7271,37 @@ ltc_1.value=B.state.rectAreaLTC1,vt.ltc_2.value=B.state.rectAreaLTC2,vt.pointLig
 value=B.state.pointShadow,vt.hemisphereLights.value=B.state.hemi,vt.sunShadowMatrix.value=B.state.sunShadowMatrix,vt.sunShadowCascade.
 value=B.state.sunShadowCascade,vt.directionalShadowMatrix.value=B.state.directionalShadowMatrix,vt.spotLightMatrix.value=
 B.state.spotLightMatrix,vt.spotLightMap.value=B.state.spotLightMap,vt.pointShadowMatrix.value=B.state.pointShadowMatrix),
-N.numLightProbeGrids=ll(E.state.lightProbeGridArray),N.currentProgram=Gt,N.uniformsList=null,Gt}function bh(v,C,z,N,B){let ht=Et.
-get(v),_t=ht.currentProgram.id+","+N+","+B,lt=ht.programVariants.get(_t);return lt===void 0?(lt=Oi(v,C,z),ht.programVariants.
-set(_t,lt)):(ht.currentProgram=lt,ht.uniformsList=null,ht.outputColorSpace=N,ht.toneMapping=B),lt}function cl(v){if(v.uniformsList===
+U.numLightProbeGrids=ll(E.state.lightProbeGridArray),U.currentProgram=Gt,U.uniformsList=null,Gt}function bh(v,C,z,U,B){let ht=Et.
+get(v),_t=ht.currentProgram.id+","+U+","+B,lt=ht.programVariants.get(_t);return lt===void 0?(lt=Oi(v,C,z),ht.programVariants.
+set(_t,lt)):(ht.currentProgram=lt,ht.uniformsList=null,ht.outputColorSpace=U,ht.toneMapping=B),lt}function cl(v){if(v.uniformsList===
 null){let C=v.currentProgram.getUniforms();v.uniformsList=Ui.seqWithValue(C.seq,v.uniforms)}return v.uniformsList}function hl(v,C){
 let z=Et.get(v);z.outputColorSpace=C.outputColorSpace,z.batching=C.batching,z.batchingColor=C.batchingColor,z.instancing=
 C.instancing,z.instancingColor=C.instancingColor,z.instancingMorph=C.instancingMorph,z.skinning=C.skinning,z.morphTargets=
 C.morphTargets,z.morphNormals=C.morphNormals,z.morphColors=C.morphColors,z.morphTargetsCount=C.morphTargetsCount,z.numClippingPlanes=
 C.numClippingPlanes,z.numIntersection=C.numClipIntersection,z.vertexAlphas=C.vertexAlphas,z.vertexTangents=C.vertexTangents,
-z.toneMapping=C.toneMapping}function Th(v,C,z,N,B){C.isScene!==!0&&(C=Ge),Pt.resetTextureUnits();let ht=C.fog,_t=N.isMeshStandardMaterial||
-N.isMeshLambertMaterial||N.isMeshPhongMaterial?C.environment:null,lt=et===null?P.outputColorSpace:et.isXRRenderTarget===
-!0?et.texture.colorSpace:Ht.workingColorSpace,gt=N.isMeshStandardMaterial||N.isMeshLambertMaterial&&!N.envMap||N.isMeshPhongMaterial&&
-!N.envMap,St=A.get(N.envMap||_t,gt),Dt=N.vertexColors===!0&&!!z.attributes.color&&z.attributes.color.itemSize===4,Gt=!!z.
-attributes.tangent&&(!!N.normalMap||N.anisotropy>0),vt=!!z.morphAttributes.position,Vt=!!z.morphAttributes.normal,le=!!z.
-morphAttributes.color,jt=dn;N.toneMapped&&(et===null||et.isXRRenderTarget===!0)&&(jt=P.toneMapping);let Qt=z.morphAttributes.
-position||z.morphAttributes.normal||z.morphAttributes.color,Me=Qt!==void 0?Qt.length:0,yt=Et.get(N),we=E.state.lights;if(he===
-!0&&(Ie===!0||v!==Q)){let re=v===Q&&N.id===H;Y.setState(N,v,re)}let qt=!1,qn=!1;N.version===yt.__version?yt.needsLights&&
+z.toneMapping=C.toneMapping}function Th(v,C,z,U,B){C.isScene!==!0&&(C=Ge),Pt.resetTextureUnits();let ht=C.fog,_t=U.isMeshStandardMaterial||
+U.isMeshLambertMaterial||U.isMeshPhongMaterial?C.environment:null,lt=et===null?P.outputColorSpace:et.isXRRenderTarget===
+!0?et.texture.colorSpace:Ht.workingColorSpace,gt=U.isMeshStandardMaterial||U.isMeshLambertMaterial&&!U.envMap||U.isMeshPhongMaterial&&
+!U.envMap,St=T.get(U.envMap||_t,gt),Dt=U.vertexColors===!0&&!!z.attributes.color&&z.attributes.color.itemSize===4,Gt=!!z.
+attributes.tangent&&(!!U.normalMap||U.anisotropy>0),vt=!!z.morphAttributes.position,Vt=!!z.morphAttributes.normal,le=!!z.
+morphAttributes.color,jt=dn;U.toneMapped&&(et===null||et.isXRRenderTarget===!0)&&(jt=P.toneMapping);let Qt=z.morphAttributes.
+position||z.morphAttributes.normal||z.morphAttributes.color,Me=Qt!==void 0?Qt.length:0,yt=Et.get(U),we=E.state.lights;if(he===
+!0&&(Ie===!0||v!==Q)){let re=v===Q&&U.id===H;Y.setState(U,v,re)}let qt=!1,qn=!1;U.version===yt.__version?yt.needsLights&&
 yt.lightsStateVersion!==we.state.version||B.isBatchedMesh&&yt.batching===!1||!B.isBatchedMesh&&yt.batching===!0||B.isBatchedMesh&&
 yt.batchingColor===!0&&B._colorsTexture===null||B.isBatchedMesh&&yt.batchingColor===!1&&B._colorsTexture!==null||B.isInstancedMesh&&
 yt.instancing===!1||!B.isInstancedMesh&&yt.instancing===!0||B.isSkinnedMesh&&yt.skinning===!1||!B.isSkinnedMesh&&yt.skinning===
 !0||B.isInstancedMesh&&yt.instancingColor===!0&&B.instanceColor===null||B.isInstancedMesh&&yt.instancingColor===!1&&B.instanceColor!==
 null||B.isInstancedMesh&&yt.instancingMorph===!0&&B.morphTexture===null||B.isInstancedMesh&&yt.instancingMorph===!1&&B.morphTexture!==
-null||yt.envMap!==St||N.fog===!0&&yt.fog!==ht||yt.numClippingPlanes!==void 0&&(yt.numClippingPlanes!==Y.numPlanes||yt.numIntersection!==
+null||yt.envMap!==St||U.fog===!0&&yt.fog!==ht||yt.numClippingPlanes!==void 0&&(yt.numClippingPlanes!==Y.numPlanes||yt.numIntersection!==
 Y.numIntersection)||yt.vertexAlphas!==Dt||yt.vertexTangents!==Gt||yt.morphTargets!==vt||yt.morphNormals!==Vt||yt.morphColors!==
 le||yt.morphTargetsCount!==Me||yt.numLightProbeGrids!==ll(E.state.lightProbeGridArray)?qt=!0:(yt.outputColorSpace!==lt||
-yt.toneMapping!==jt)&&(qn=!0):(qt=!0,yt.__version=N.version);let Se=yt.currentProgram;(qt===!0||qn===!0)&&(Se=qn===!0?bh(
-N,C,B,lt,jt):Oi(N,C,B),k&&N.isNodeMaterial&&k.onUpdateProgram(N,Se,yt));let Cs=!1,Pn=!1,Yn=!1,Xt=Se.getUniforms(),ye=yt.
-uniforms;if(ut.useProgram(Se.program)&&(Cs=!0,Pn=!0,Yn=!0),N.id!==H&&(H=N.id,Pn=!0),Cs||Q!==v){ut.buffers.depth.getReversed()&&
+yt.toneMapping!==jt)&&(qn=!0):(qt=!0,yt.__version=U.version);let Se=yt.currentProgram;(qt===!0||qn===!0)&&(Se=qn===!0?bh(
+U,C,B,lt,jt):Oi(U,C,B),k&&U.isNodeMaterial&&k.onUpdateProgram(U,Se,yt));let Cs=!1,Pn=!1,Yn=!1,Xt=Se.getUniforms(),ye=yt.
+uniforms;if(ut.useProgram(Se.program)&&(Cs=!0,Pn=!0,Yn=!0),U.id!==H&&(H=U.id,Pn=!0),Cs||Q!==v){ut.buffers.depth.getReversed()&&
 v.reversedDepth!==!0&&(v._reversedDepth=!0,v.updateProjectionMatrix()),Xt.setValue(L,"projectionMatrix",v.projectionMatrix),
 Xt.setValue(L,"viewMatrix",v.matrixWorldInverse);let ge=Xt.map.cameraPosition;ge!==void 0&&ge.setValue(L,an.setFromMatrixPosition(
-v.matrixWorld)),ne.logarithmicDepthBuffer&&Xt.setValue(L,"logDepthBufFC",2/(Math.log(v.far+1)/Math.LN2)),(N.isMeshPhongMaterial||
-N.isMeshToonMaterial||N.isMeshLambertMaterial||N.isMeshBasicMaterial||N.isMeshStandardMaterial||N.isShaderMaterial)&&Xt.
+v.matrixWorld)),ne.logarithmicDepthBuffer&&Xt.setValue(L,"logDepthBufFC",2/(Math.log(v.far+1)/Math.LN2)),(U.isMeshPhongMaterial||
+U.isMeshToonMaterial||U.isMeshLambertMaterial||U.isMeshBasicMaterial||U.isMeshStandardMaterial||U.isShaderMaterial)&&Xt.
 setValue(L,"isOrthographic",v.isOrthographicCamera===!0),Q!==v&&(Q=v,Pn=!0,Yn=!0)}if(yt.needsLights&&(we.state.sunShadowMap.
 length>0&&Xt.setValue(L,"sunShadowMap",we.state.sunShadowMap,Pt),we.state.directionalShadowMap.length>0&&Xt.setValue(L,"\
 directionalShadowMap",we.state.directionalShadowMap,Pt),we.state.spotShadowMap.length>0&&Xt.setValue(L,"spotShadowMap",we.
@@ -7312,69 +7312,69 @@ hingTexture"),Xt.setValue(L,"batchingTexture",B._matricesTexture,Pt),Xt.setOptio
 L,"batchingIdTexture",B._indirectTexture,Pt),Xt.setOptional(L,B,"batchingColorTexture"),B._colorsTexture!==null&&Xt.setValue(
 L,"batchingColorTexture",B._colorsTexture,Pt));let $e=z.morphAttributes;if(($e.position!==void 0||$e.normal!==void 0||$e.
 color!==void 0)&&J.update(B,z,Se),(Pn||yt.receiveShadow!==B.receiveShadow)&&(yt.receiveShadow=B.receiveShadow,Xt.setValue(
-L,"receiveShadow",B.receiveShadow)),(N.isMeshStandardMaterial||N.isMeshLambertMaterial||N.isMeshPhongMaterial)&&N.envMap===
+L,"receiveShadow",B.receiveShadow)),(U.isMeshStandardMaterial||U.isMeshLambertMaterial||U.isMeshPhongMaterial)&&U.envMap===
 null&&C.environment!==null&&(ye.envMapIntensity.value=C.environmentIntensity),ye.dfgLUT!==void 0&&(ye.dfgLUT.value=fg()),
-Pn){if(Xt.setValue(L,"toneMappingExposure",P.toneMappingExposure),yt.needsLights&&Ah(ye,Yn),ht&&N.fog===!0&&st.refreshFogUniforms(
-ye,ht),st.refreshMaterialUniforms(ye,N,mt,At,E.state.transmissionRenderTarget[v.id]),yt.needsLights&&yt.numLightProbeGrids>
+Pn){if(Xt.setValue(L,"toneMappingExposure",P.toneMappingExposure),yt.needsLights&&Ah(ye,Yn),ht&&U.fog===!0&&st.refreshFogUniforms(
+ye,ht),st.refreshMaterialUniforms(ye,U,mt,At,E.state.transmissionRenderTarget[v.id]),yt.needsLights&&yt.numLightProbeGrids>
 0){let re=y,ge=0;for(let mn of E.state.lightProbeGridArray)mn.texture!==null&&(re.textures[ge]=mn.texture,re.min[ge]=mn.
 boundingBox.min,re.max[ge]=mn.boundingBox.max,re.resolution[ge]=mn.resolution,ge++);for(let mn in re)re[mn].length=ge;ye.
 probesSH.value=re.textures,ye.probesMin.value=re.min,ye.probesMax.value=re.max,ye.probesResolution.value=re.resolution}Ui.
-upload(L,cl(yt),ye,Pt)}if(N.isShaderMaterial&&N.uniformsNeedUpdate===!0&&(Ui.upload(L,cl(yt),ye,Pt),N.uniformsNeedUpdate=
-!1),N.isSpriteMaterial&&Xt.setValue(L,"center",B.center),Xt.setValue(L,"modelViewMatrix",B.modelViewMatrix),Xt.setValue(
-L,"normalMatrix",B.normalMatrix),Xt.setValue(L,"modelMatrix",B.matrixWorld),N.uniformsGroups!==void 0){let re=N.uniformsGroups;
+upload(L,cl(yt),ye,Pt)}if(U.isShaderMaterial&&U.uniformsNeedUpdate===!0&&(Ui.upload(L,cl(yt),ye,Pt),U.uniformsNeedUpdate=
+!1),U.isSpriteMaterial&&Xt.setValue(L,"center",B.center),Xt.setValue(L,"modelViewMatrix",B.modelViewMatrix),Xt.setValue(
+L,"normalMatrix",B.normalMatrix),Xt.setValue(L,"modelMatrix",B.matrixWorld),U.uniformsGroups!==void 0){let re=U.uniformsGroups;
 for(let ge=0,mn=re.length;ge<mn;ge++){let dl=re[ge];bt.update(dl,Se),bt.bind(dl,Se)}}return Se}function Ah(v,C){v.ambientLightColor.
 needsUpdate=C,v.lightProbe.needsUpdate=C,v.sunLights.needsUpdate=C,v.sunLightShadows.needsUpdate=C,v.directionalLights.needsUpdate=
 C,v.directionalLightShadows.needsUpdate=C,v.pointLights.needsUpdate=C,v.pointLightShadows.needsUpdate=C,v.spotLights.needsUpdate=
 C,v.spotLightShadows.needsUpdate=C,v.rectAreaLights.needsUpdate=C,v.hemisphereLights.needsUpdate=C}function Eh(v){return v.
 isMeshLambertMaterial||v.isMeshToonMaterial||v.isMeshPhongMaterial||v.isMeshStandardMaterial||v.isShadowMaterial||v.isShaderMaterial&&
 v.lights===!0}this.getActiveCubeFace=function(){return $},this.getActiveMipmapLevel=function(){return G},this.getRenderTarget=
-function(){return et},this.setRenderTargetTextures=function(v,C,z){let N=Et.get(v);N.__autoAllocateDepthBuffer=v.resolveDepthBuffer===
-!1,N.__autoAllocateDepthBuffer===!1&&(N.__useRenderToTexture=!1),Et.get(v.texture).__webglTexture=C,Et.get(v.depthTexture).
-__webglTexture=N.__autoAllocateDepthBuffer?void 0:z,N.__hasExternalTextures=!0},this.setRenderTargetFramebuffer=function(v,C){
+function(){return et},this.setRenderTargetTextures=function(v,C,z){let U=Et.get(v);U.__autoAllocateDepthBuffer=v.resolveDepthBuffer===
+!1,U.__autoAllocateDepthBuffer===!1&&(U.__useRenderToTexture=!1),Et.get(v.texture).__webglTexture=C,Et.get(v.depthTexture).
+__webglTexture=U.__autoAllocateDepthBuffer?void 0:z,U.__hasExternalTextures=!0},this.setRenderTargetFramebuffer=function(v,C){
 let z=Et.get(v);z.__webglFramebuffer=C,z.__useDefaultFramebuffer=C===void 0},this.setRenderTarget=function(v,C=0,z=0){et=
-v,$=C,G=z;let N=null,B=!1,ht=!1;if(v){let lt=Et.get(v);if(lt.__useDefaultFramebuffer!==void 0){ut.bindFramebuffer(L.FRAMEBUFFER,
+v,$=C,G=z;let U=null,B=!1,ht=!1;if(v){let lt=Et.get(v);if(lt.__useDefaultFramebuffer!==void 0){ut.bindFramebuffer(L.FRAMEBUFFER,
 lt.__webglFramebuffer),j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest,ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(
 Lt),H=-1;return}else if(lt.__webglFramebuffer===void 0)Pt.setupRenderTarget(v);else if(lt.__hasExternalTextures)Pt.rebindTextures(
 v,Et.get(v.texture).__webglTexture,Et.get(v.depthTexture).__webglTexture);else if(v.depthBuffer){let Dt=v.depthTexture;if(lt.
 __boundDepthTexture!==Dt){if(Dt!==null&&Et.has(Dt)&&(v.width!==Dt.image.width||v.height!==Dt.image.height))throw new Error(
 "THREE.WebGLRenderer: Attached DepthTexture is initialized to the incorrect size.");Pt.setupDepthRenderbuffer(v)}}let gt=v.
 texture;(gt.isData3DTexture||gt.isDataArrayTexture||gt.isCompressedArrayTexture)&&(ht=!0);let St=Et.get(v).__webglFramebuffer;
-v.isWebGLCubeRenderTarget?(Array.isArray(St[C])?N=St[C][z]:N=St[C],B=!0):v.samples>0&&Pt.useMultisampledRTT(v)===!1?N=Et.
-get(v).__webglMultisampledFramebuffer:Array.isArray(St)?N=St[z]:N=St,j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest}else
-j.copy(Rt).multiplyScalar(mt).floor(),Mt.copy(Zt).multiplyScalar(mt).floor(),Lt=Kt;if(z!==0&&(N=q),ut.bindFramebuffer(L.
-FRAMEBUFFER,N)&&ut.drawBuffers(v,N),ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(Lt),B){let lt=Et.get(v.texture);L.framebufferTexture2D(
+v.isWebGLCubeRenderTarget?(Array.isArray(St[C])?U=St[C][z]:U=St[C],B=!0):v.samples>0&&Pt.useMultisampledRTT(v)===!1?U=Et.
+get(v).__webglMultisampledFramebuffer:Array.isArray(St)?U=St[z]:U=St,j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest}else
+j.copy(Rt).multiplyScalar(mt).floor(),Mt.copy(Zt).multiplyScalar(mt).floor(),Lt=Kt;if(z!==0&&(U=q),ut.bindFramebuffer(L.
+FRAMEBUFFER,U)&&ut.drawBuffers(v,U),ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(Lt),B){let lt=Et.get(v.texture);L.framebufferTexture2D(
 L.FRAMEBUFFER,L.COLOR_ATTACHMENT0,L.TEXTURE_CUBE_MAP_POSITIVE_X+C,lt.__webglTexture,z)}else if(ht){let lt=C;for(let gt=0;gt<
 v.textures.length;gt++){let St=Et.get(v.textures[gt]);L.framebufferTextureLayer(L.FRAMEBUFFER,L.COLOR_ATTACHMENT0+gt,St.
 __webglTexture,z,lt)}}else if(v!==null&&z!==0){let lt=Et.get(v.texture);L.framebufferTexture2D(L.FRAMEBUFFER,L.COLOR_ATTACHMENT0,
 L.TEXTURE_2D,lt.__webglTexture,z)}H=-1};function ul(v){let C=Et.get(v);return(C.__readFormat!==v.format||C.__readType!==
 v.type)&&(C.__readFormat=v.format,C.__readType=v.type,C.__formatReadable=ne.textureFormatReadable(v.format),C.__typeReadable=
-ne.textureTypeReadable(v.type)),C}this.readRenderTargetPixels=function(v,C,z,N,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget)){
+ne.textureTypeReadable(v.type)),C}this.readRenderTargetPixels=function(v,C,z,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget)){
 Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");return}let gt=Et.get(v).__webglFramebuffer;
 if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt){ut.bindFramebuffer(L.FRAMEBUFFER,
 gt);try{let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&L.readBuffer(L.COLOR_ATTACHMENT0+lt);let vt=ul(
 St);if(vt.__formatReadable===!1){Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not in RGBA or implementation\
  defined format.");return}if(vt.__typeReadable===!1){Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not in Un\
-signedByteType or implementation defined type.");return}C>=0&&C<=v.width-N&&z>=0&&z<=v.height-B&&L.readPixels(C,z,N,B,it.
+signedByteType or implementation defined type.");return}C>=0&&C<=v.width-U&&z>=0&&z<=v.height-B&&L.readPixels(C,z,U,B,it.
 convert(Dt),it.convert(Gt),ht)}finally{let St=et!==null?Et.get(et).__webglFramebuffer:null;ut.bindFramebuffer(L.FRAMEBUFFER,
-St)}}},this.readRenderTargetPixelsAsync=async function(v,C,z,N,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget))throw new Error(
+St)}}},this.readRenderTargetPixelsAsync=async function(v,C,z,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget))throw new Error(
 "THREE.WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");let gt=Et.get(v).__webglFramebuffer;
-if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt)if(C>=0&&C<=v.width-N&&z>=0&&z<=
+if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt)if(C>=0&&C<=v.width-U&&z>=0&&z<=
 v.height-B){ut.bindFramebuffer(L.FRAMEBUFFER,gt);let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&L.readBuffer(
 L.COLOR_ATTACHMENT0+lt);let vt=ul(St);if(vt.__formatReadable===!1)throw new Error("THREE.WebGLRenderer.readRenderTargetP\
 ixelsAsync: renderTarget is not in RGBA or implementation defined format.");if(vt.__typeReadable===!1)throw new Error("T\
 HREE.WebGLRenderer.readRenderTargetPixelsAsync: renderTarget is not in UnsignedByteType or implementation defined type.");
 let Vt=L.createBuffer();L.bindBuffer(L.PIXEL_PACK_BUFFER,Vt),L.bufferData(L.PIXEL_PACK_BUFFER,ht.byteLength,L.STREAM_READ),
-L.readPixels(C,z,N,B,it.convert(Dt),it.convert(Gt),0),L.bindBuffer(L.PIXEL_PACK_BUFFER,null);let le=et!==null?Et.get(et).
+L.readPixels(C,z,U,B,it.convert(Dt),it.convert(Gt),0),L.bindBuffer(L.PIXEL_PACK_BUFFER,null);let le=et!==null?Et.get(et).
 __webglFramebuffer:null;ut.bindFramebuffer(L.FRAMEBUFFER,le);let jt=L.fenceSync(L.SYNC_GPU_COMMANDS_COMPLETE,0);return L.
 flush(),await Ec(L,jt,4),L.bindBuffer(L.PIXEL_PACK_BUFFER,Vt),L.getBufferSubData(L.PIXEL_PACK_BUFFER,0,ht),L.bindBuffer(
 L.PIXEL_PACK_BUFFER,null),L.deleteBuffer(Vt),L.deleteSync(jt),ht}else throw new Error("THREE.WebGLRenderer.readRenderTar\
-getPixelsAsync: requested read bounds are out of range.")},this.copyFramebufferToTexture=function(v,C=null,z=0){let N=Math.
-pow(2,-z),B=Math.floor(v.image.width*N),ht=Math.floor(v.image.height*N),_t=C!==null?C.x:0,lt=C!==null?C.y:0;Pt.setTexture2D(
-v,0),L.copyTexSubImage2D(L.TEXTURE_2D,z,0,0,_t,lt,B,ht),ut.unbindTexture()},this.copyTextureToTexture=function(v,C,z=null,N=null,B=0,ht=0){
+getPixelsAsync: requested read bounds are out of range.")},this.copyFramebufferToTexture=function(v,C=null,z=0){let U=Math.
+pow(2,-z),B=Math.floor(v.image.width*U),ht=Math.floor(v.image.height*U),_t=C!==null?C.x:0,lt=C!==null?C.y:0;Pt.setTexture2D(
+v,0),L.copyTexSubImage2D(L.TEXTURE_2D,z,0,0,_t,lt,B,ht),ut.unbindTexture()},this.copyTextureToTexture=function(v,C,z=null,U=null,B=0,ht=0){
 let _t,lt,gt,St,Dt,Gt,vt,Vt,le,jt=v.isCompressedTexture?v.mipmaps[ht]:v.image;if(z!==null)_t=z.max.x-z.min.x,lt=z.max.y-
 z.min.y,gt=z.isBox3?z.max.z-z.min.z:1,St=z.min.x,Dt=z.min.y,Gt=z.isBox3?z.min.z:0;else{let Xt=Math.pow(2,-B);_t=Math.floor(
 jt.width*Xt),lt=Math.floor(jt.height*Xt),v.isDataArrayTexture?gt=jt.depth:v.isData3DTexture?gt=Math.floor(jt.depth*Xt):gt=
-1,St=0,Dt=0,Gt=0}N!==null?(vt=N.x,Vt=N.y,le=N.z):(vt=0,Vt=0,le=0);let Qt=it.convert(C.format),Me=it.convert(C.type),yt;C.
+1,St=0,Dt=0,Gt=0}U!==null?(vt=U.x,Vt=U.y,le=U.z):(vt=0,Vt=0,le=0);let Qt=it.convert(C.format),Me=it.convert(C.type),yt;C.
 isData3DTexture?(Pt.setTexture3D(C,0),yt=L.TEXTURE_3D):C.isDataArrayTexture||C.isCompressedArrayTexture?(Pt.setTexture2DArray(
 C,0),yt=L.TEXTURE_2D_ARRAY):(Pt.setTexture2D(C,0),yt=L.TEXTURE_2D),ut.activeTexture(L.TEXTURE0),ut.pixelStorei(L.UNPACK_FLIP_Y_WEBGL,
 C.flipY),ut.pixelStorei(L.UNPACK_PREMULTIPLY_ALPHA_WEBGL,C.premultiplyAlpha),ut.pixelStorei(L.UNPACK_ALIGNMENT,C.unpackAlignment);
@@ -7413,8 +7413,8 @@ let[r,a]=i[(e+1)%i.length];t+=n*a-r*s}return t>0}function xh(i,t){let e=i.length
 [...i].reverse();function mg(i,t){let e=el(t);for(let[n,[s,r]]of e.entries()){let[a,o]=e[(n+1)%e.length],l=Math.hypot(a-
 s,o-r);if(r>0&&xh(e,n)){let p=Array.from({length:48},(u,d)=>2*Math.PI*d/48);i.ring(p.map(u=>[s,r*Math.cos(u),r*Math.sin(
 u)]))}if(!l||r<=0&&o<=0)continue;let[c,h]=[(o-r)/l,(s-a)/l];for(let p=0;p<48;p+=1){let u=[p,p+1].map(y=>2*Math.PI*y/48),
-d=(y,w,E)=>[y,w*Math.cos(E),w*Math.sin(E)],[g,M]=u.map(y=>d(c,h,y)),[m,f]=[d(s,r,u[0]),d(a,o,u[0])],[S,b]=[d(a,o,u[1]),d(
-s,r,u[1])];r<=0?i.add([m,f,S],[g,g,M]):o<=0?i.add([m,f,b],[g,g,M]):i.face(m,f,S,b,[g,g,M,M])}}}function mh(i,t,e,[n,s],r,a){
+d=(y,w,E)=>[y,w*Math.cos(E),w*Math.sin(E)],[g,M]=u.map(y=>d(c,h,y)),[m,f]=[d(s,r,u[0]),d(a,o,u[0])],[S,A]=[d(a,o,u[1]),d(
+s,r,u[1])];r<=0?i.add([m,f,S],[g,g,M]):o<=0?i.add([m,f,A],[g,g,M]):i.face(m,f,S,A,[g,g,M,M])}}}function mh(i,t,e,[n,s],r,a){
 let o=el(t),l=e.map(u=>el(u).reverse()),c=[o,...l].flat(),[h,p]=[r([0,0],1),r([0,0],-1)];for(let u of a(o,l)){let d=u.map(
 M=>c[M]),g=_h(d)?d:[...d].reverse();i.add(g.map(M=>r(M,s)),[h,h,h]),i.add([...g].reverse().map(M=>r(M,n)),[p,p,p])}for(let u of[
 o,...l]){for(let d of[n,s])i.ring(u.map(g=>r(g,d)));for(let[d,g]of u.entries()){xh(u,d)&&i.lines.push(...r(g,n),...r(g,s));
@@ -7423,15 +7423,15 @@ r(g,n),r(M,n),r(M,s),r(g,s),[f,f,f,f])}}}function vh(i,t){let e=t.map((c,h)=>c-i
 n),r=Math.abs(s[2])<.9?[0,0,1]:[0,1,0],a=gh(r,s),o=Math.hypot(...a),l=a.map(c=>c/o);return{long:n,axes:[s,l,gh(s,l)]}}function gh(i,t){
 return[i[1]*t[2]-i[2]*t[1],i[2]*t[0]-i[0]*t[2],i[0]*t[1]-i[1]*t[0]]}function yh(i,{from:t,to:e,radii:n,sides:s}){let{long:r,
 axes:a}=vh(t,e),o=(c,h,p)=>{let[u,d]=[h*Math.cos(p),h*Math.sin(p)],[g,M,m]=a;return t.map((f,S)=>f+c*g[S]+u*M[S]+d*m[S])},
-l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),p=(h[0]+h[1])/2,u=h.map(S=>{let b=s>8?S:p,[y,w,
-E]=a,_=Math.hypot(1,l);return y.map((T,U)=>(T*l+Math.cos(b)*w[U]+Math.sin(b)*E[U])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[M,m]=h.
+l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),p=(h[0]+h[1])/2,u=h.map(S=>{let A=s>8?S:p,[y,w,
+E]=a,_=Math.hypot(1,l);return y.map((b,D)=>(b*l+Math.cos(A)*w[D]+Math.sin(A)*E[D])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[M,m]=h.
 map(S=>o(r,n[1],S));i.face(d,g,m,M,[u[0],u[1],u[1],u[0]]),i.lines.push(...d,...g,...m,...M),s<=8&&i.lines.push(...d,...M);
 let f=a[0].map(S=>-S);i.add([t,g,d],[f,f,f]),i.add([e,M,m],[a[0],a[0],a[0]])}}function gg(i,t,e){let n=(r,a)=>{let[o,l]=[
 Math.PI*r/10,Math.PI*a/10];return[Math.cos(o),Math.sin(o)*Math.cos(l),Math.sin(o)*Math.sin(l)]},s=r=>r.map((a,o)=>t[o]+e*
 a);for(let r=0;r<10;r+=1)for(let a=0;a<20;a+=1){let o=[n(r,a),n(r+1,a),n(r+1,a+1),n(r,a+1)],[l,c,h,p]=o.map(s);r===0?i.add(
 [l,c,h],o.slice(0,3)):r===9?i.add([l,c,p],[o[0],o[1],o[3]]):i.face(l,c,h,p,o)}}function _g(i,{from:t,to:e,radius:n,wire:s,
 turns:r}){let{long:a,axes:o}=vh(t,e),l=r*16,c=h=>{let p=2*Math.PI*h/16,[u,d,g]=[n*Math.cos(p),n*Math.sin(p),a*h/l],[M,m,
-f]=o;return t.map((S,b)=>S+g*M[b]+u*m[b]+d*f[b])};for(let h=0;h<l;h+=1){let p={from:c(h),to:c(h+1),radii:[s,s],sides:6};
+f]=o;return t.map((S,A)=>S+g*M[A]+u*m[A]+d*f[A])};for(let h=0;h<l;h+=1){let p={from:c(h),to:c(h+1),radii:[s,s],sides:6};
 yh(i,p)}i.lines=[]}function Mh(i,t){let e=new Ia;if(i.kind==="turned")mg(e,i.outline);else if(i.kind==="slice")mh(e,i.outline,
 i.holes??[],i.z,([n,s],r)=>[r,n,s],t);else if(i.kind==="slab"){let n=i.thick/2;mh(e,i.outline,[],[-n,n],([s,r],a)=>[s,r,
 a],t)}else i.kind==="round"?yh(e,i):i.kind==="ball"?gg(e,i.at,i.radius):i.kind==="coil"&&_g(e,i);return i.count?xg(e,i.count):
@@ -7439,27 +7439,27 @@ e}function xg(i,t){let e=new Ia;for(let n=0;n<t;n+=1){let[s,r]=[Math.cos(2*Math.
 a,o]of[[i.positions,e.positions],[i.normals,e.normals],[i.lines,e.lines]])for(let l=0;l<a.length;l+=3)o.push(a[l],s*a[l+
 1]-r*a[l+2],r*a[l+1]+s*a[l+2])}return e}var vg=.22,yg=(i,t)=>as.triangulateShape(i.map(([e,n])=>new zt(e,n)),t.map(e=>e.map(([n,s])=>new zt(n,s))));function av(i,t,e){
 let n=new wa({canvas:i,antialias:!0});n.setPixelRatio(Math.min(2,window.devicePixelRatio||1));let s=new $i;s.background=
-new Ot(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let b of t.
-solids){let y=new Mn,{faces:w,lines:E}=Mg(b),_=b.hollow||b.mover===null,T=new Ze(w,new ls({color:e.metal,side:Je,transparent:_,
-opacity:_?vg:1,depthWrite:!_,polygonOffset:!0,polygonOffsetFactor:1,polygonOffsetUnits:1})),U=new ji(E,new wi({color:e.ink,
-transparent:_,opacity:_?.35:1}));T.userData={part:b.part,name:b.name},y.add(T),(b.mover!==null||b.hollow)&&y.add(U),s.add(
-y),o.push({part:b.part,mover:b.mover,group:y,faces:T,lines:U})}let l=new O,c=new O,h=1,[p,u,d]=[0,0,1],g=0,M=()=>new O(Math.
-cos(u)*Math.sin(p),Math.sin(u),Math.cos(u)*Math.cos(p));function m(){g=0;let{clientWidth:b,clientHeight:y}=i;if(!b||!y)return;
-n.setSize(b,y,!1);let w=h/d,E=w*b/y;Object.assign(r,{left:-E,right:E,top:w,bottom:-w}),r.updateProjectionMatrix();let _=M();
-r.position.copy(l).addScaledVector(_,2e3),r.up.set(0,1,0),r.lookAt(l),a.position.copy(_).add(new O(.4,.8,.2)),n.render(s,
-r)}let f=()=>{g||=requestAnimationFrame(m)};function S(){[p,u,d]=[.45-Math.PI/2,.35,1];let b=M(),y=new O(0,1,0).cross(b).
-normalize(),w=b.clone().cross(y),E=T=>Math.abs(T.x)*c.x+Math.abs(T.y)*c.y+Math.abs(T.z)*c.z,_=i.clientHeight/Math.max(1,
-i.clientWidth);h=1.04*Math.max(E(w),E(y)*_),f()}return{move(b){for(let{mover:y,group:w}of o)y!==null&&w.position.set(...b(
-y));f()},fit(){let b=new O(1/0,1/0,1/0),y=new O(-1/0,-1/0,-1/0);for(let{group:w,faces:E}of o){let _=E.geometry.boundingBox;
-b.min(_.min.clone().add(w.position)),y.max(_.max.clone().add(w.position))}l.addVectors(b,y).multiplyScalar(.5),c.subVectors(
-y,b).multiplyScalar(.5)},home:S,turnBy(b,y){p+=b,u=Math.max(-1.5,Math.min(1.5,u+y)),f()},zoomBy(b){d=Math.max(.5,Math.min(
-12,d*b)),f()},look(b,y){for(let{part:w,group:E,faces:_,lines:T}of o){E.visible=!y.has(w);let U=w===b;_.material.color.set(
-U?e.accent:e.metal),T.material.color.set(U?e.accent:e.ink)}f()},partAt(b,y){let w=new ps;w.setFromCamera(new zt(b,y),r);
-let E=w.intersectObjects(o.filter(({group:T})=>T.visible).map(({faces:T})=>T)).map(({object:T})=>T);return(E.find(T=>!T.
-material.transparent)??E[0])?.userData.part??null},recolour(b){Object.assign(e,b),s.background=new Ot(e.paper)},paint:m,
-close(){cancelAnimationFrame(g);for(let{faces:b,lines:y}of o)for(let w of[b,y])w.geometry.dispose(),w.material.dispose();
-n.dispose(),n.forceContextLoss()}}}function Mg({frame:[i,t,e],bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);
-for(let g of d.positions)s.push(g);for(let g of d.normals)r.push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),
-new O(...e)],c=new $t().makeBasis(o,l,new O().crossVectors(o,l));c.setPosition(...i);let[h,p]=[new Ye,new Ye];h.setAttribute(
-"position",new Pe(new Float32Array(s),3)),h.setAttribute("normal",new Pe(new Float32Array(r),3)),p.setAttribute("positio\
-n",new Pe(new Float32Array(a),3));for(let u of[h,p])u.applyMatrix4(c);return h.computeBoundingBox(),{faces:h,lines:p}}export{av as solidsView};
+new Ot(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let y of t.
+solids){let w=new Mn,{faces:E,lines:_}=Mg(y),b=y.hollow||y.mover===null,D=new Ze(E,new ls({color:e.metal,side:Je,transparent:b,
+opacity:b?vg:1,depthWrite:!b,polygonOffset:!0,polygonOffsetFactor:1,polygonOffsetUnits:1})),P=new ji(_,new wi({color:e.ink,
+transparent:b,opacity:b?.35:1}));D.userData={part:y.part,name:y.name},w.add(D),(y.mover!==null||y.hollow)&&w.add(P),s.add(
+w),o.push({part:y.part,mover:y.mover,group:w,faces:D,lines:P})}let l=new O,c=new O,h=1,[p,u,d]=[0,0,1],g=0,M=()=>new O(Math.
+cos(u)*Math.sin(p),Math.sin(u),Math.cos(u)*Math.cos(p));function m(){g=0;let{clientWidth:y,clientHeight:w}=i;if(!y||!w)return;
+n.setSize(y,w,!1);let E=h/d,_=E*y/w;Object.assign(r,{left:-_,right:_,top:E,bottom:-E}),r.updateProjectionMatrix();let b=M();
+r.position.copy(l).addScaledVector(b,2e3),r.up.set(0,1,0),r.lookAt(l),a.position.copy(b).add(new O(.4,.8,.2)),n.render(s,
+r)}let f=()=>{g||=requestAnimationFrame(m)};function S(){let y=new O(1/0,1/0,1/0),w=new O(-1/0,-1/0,-1/0);for(let{group:E,
+faces:_}of o){let b=_.geometry.boundingBox;y.min(b.min.clone().add(E.position)),w.max(b.max.clone().add(E.position))}l.addVectors(
+y,w).multiplyScalar(.5),c.subVectors(w,y).multiplyScalar(.5)}function A(){S(),[p,u,d]=[.45-Math.PI/2,.35,1];let y=M(),w=new O(
+0,1,0).cross(y).normalize(),E=y.clone().cross(w),_=D=>Math.abs(D.x)*c.x+Math.abs(D.y)*c.y+Math.abs(D.z)*c.z,b=i.clientHeight/
+Math.max(1,i.clientWidth);h=1.04*Math.max(_(E),_(w)*b),f()}return{move(y){for(let{mover:w,group:E}of o)w!==null&&E.position.
+set(...y(w));f()},home:A,turnBy(y,w){p+=y,u=Math.max(-1.5,Math.min(1.5,u+w)),f()},zoomBy(y){S(),d=Math.max(.5,Math.min(12,
+d*y)),f()},look(y,w){for(let{part:E,group:_,faces:b,lines:D}of o){_.visible=!w.has(E);let P=E===y;b.material.color.set(P?
+e.accent:e.metal),D.material.color.set(P?e.accent:e.ink)}f()},partAt(y,w){let E=new ps;E.setFromCamera(new zt(y,w),r);let _=E.
+intersectObjects(o.filter(({group:D})=>D.visible).map(({faces:D})=>D)).map(({object:D})=>D);return(_.find(D=>!D.material.
+transparent)??_[0])?.userData.part??null},recolour(y){Object.assign(e,y),s.background=new Ot(e.paper)},paint:m,close(){cancelAnimationFrame(
+g);for(let{faces:y,lines:w}of o)for(let E of[y,w])E.geometry.dispose(),E.material.dispose();n.dispose(),n.forceContextLoss()}}}
+function Mg({frame:[i,t,e],bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);for(let g of d.positions)s.push(
+g);for(let g of d.normals)r.push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),new O(...e)],c=new $t().makeBasis(
+o,l,new O().crossVectors(o,l));c.setPosition(...i);let[h,p]=[new Ye,new Ye];h.setAttribute("position",new Pe(new Float32Array(
+s),3)),h.setAttribute("normal",new Pe(new Float32Array(r),3)),p.setAttribute("position",new Pe(new Float32Array(a),3));for(let u of[
+h,p])u.applyMatrix4(c);return h.computeBoundingBox(),{faces:h,lines:p}}export{av as solidsView};

@@ -350,6 +350,9 @@ def test_what_is_pressed_while_a_page_is_turned_is_done_afterwards(lab, group):
       named(page).click();
       named(button).click();
     }"""
+    page.locator(f"{FRONT} .twoshaft-desk").get_by_role(
+        "button", name="Correct the name"
+    ).wait_for()
     page.evaluate(both, ["Group", "Correct the name"])
     here.get_by_text("The learner is missing").wait_for()
     # What belonged to the page that was turned is not done on the next one; the desk goes on.

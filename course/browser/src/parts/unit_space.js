@@ -174,7 +174,7 @@ export function unitSpace(model, space, parts) {
     tell();
   };
   const theme = new MutationObserver(recolour);
-  const watch = new ResizeObserver(() => view?.paint());
+  const watch = new ResizeObserver(() => view?.resized());
   let closed = false;
   chunk(model, "solids").then(
     ({ solidsView }) => {
@@ -183,11 +183,11 @@ export function unitSpace(model, space, parts) {
       view.move(shift);
       view.home(); // as large as all of it is when apart
       onReady();
+      tell();
       view.paint();
       watch.observe(canvas);
       theme.observe(document.body, { attributes: true });
       FORCED.addEventListener("change", recolour);
-      tell();
       canvas.dataset.painted = "true";
     },
     () => {

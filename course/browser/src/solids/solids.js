@@ -86,11 +86,15 @@ export function solidsView(canvas, space, colours) {
   const towardsEye = () =>
     new Vector3(Math.cos(tilt) * Math.sin(turn), Math.sin(tilt), Math.cos(tilt) * Math.cos(turn));
 
+  let size = ""; // of the last painting: without a graphics card each one takes its time
+  const sizeNow = () => `${canvas.clientWidth} ${canvas.clientHeight}`;
   function paint() {
+    cancelAnimationFrame(waiting);
     waiting = 0;
     const { clientWidth: width, clientHeight: height } = canvas;
     if (!width || !height) return;
-    renderer.setSize(width, height, false);
+    if (size !== sizeNow()) renderer.setSize(width, height, false);
+    size = sizeNow();
     const seen = radius / zoom;
     const across = (seen * width) / height;
     Object.assign(camera, { left: -across, right: across, top: seen, bottom: -seen });
@@ -199,6 +203,10 @@ export function solidsView(canvas, space, colours) {
       scene.background = new Color(colours.paper);
     },
     paint,
+    /** Paints it anew where the page shows it larger or smaller. */
+    resized() {
+      if (size !== sizeNow()) paint();
+    },
     close() {
       cancelAnimationFrame(waiting);
       for (const { faces, lines } of shown) {

@@ -3,6 +3,6 @@ i),o()},a=(o,c)=>{if(o.type!=="screens")return;let u=URL.createObjectURL(new Blo
 d.finally(()=>URL.revokeObjectURL(u)).catch(()=>{}),s(()=>t(d))},i=(o,c)=>{["restarting","autorestarting","terminating",
 "dead"].includes(c)&&s(()=>r(new Error("the notebook's engine has stopped")))};e.on("msg:custom",a),n?.statusChanged?.connect(
 i),e.send({type:"screens"})})}async function l(e){globalThis.twoshaftScreens??=new Map;let t=globalThis.twoshaftScreens,
-r=t.get("d7a016e774cd40c8");if(r){let s=await r.catch(()=>null);if(s)return s}let n=t.get("d7a016e774cd40c8")??g(e);return t.
-set("d7a016e774cd40c8",n),n.catch(()=>t.delete("d7a016e774cd40c8")),n}var f={async render(e){let{screens:t}=await l(e.model);
+r=t.get("d3988b04c7c816f0");if(r){let s=await r.catch(()=>null);if(s)return s}let n=t.get("d3988b04c7c816f0")??g(e);return t.
+set("d3988b04c7c816f0",n),n.catch(()=>t.delete("d3988b04c7c816f0")),n}var f={async render(e){let{screens:t}=await l(e.model);
 return t[e.model.get("_screen")](e)}};export{f as default};

@@ -257,8 +257,8 @@ dth:none}}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHTML figure>svg
 Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),at(),Ot(s.shell),r&&
 (s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(u,b)=>{!r&&b.path!==i||(u.toggleClass(
 "twoshaft-desk-notebook",!r),Oe(u,b,a,e,s),Me(u,b,{...n,contents:s.serviceManager.contents}))}})}}}function Ce(t){globalThis.
-twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=d7a016e774cd40c8`);globalThis.twoshaftScreens.set("d7a016e774c\
-d40c8",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("d7a016e774cd40c8"),console.warn(`${T}: the screens could not b\
+twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=d3988b04c7c816f0`);globalThis.twoshaftScreens.set("d3988b04c7c\
+816f0",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("d3988b04c7c816f0"),console.warn(`${T}: the screens could not b\
 e loaded`,n)})}function Te(t){document.addEventListener("click",e=>{let n=nt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.
 metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.
 addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}

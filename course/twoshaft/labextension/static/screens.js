@@ -883,12 +883,12 @@ L.x,y.clientY-L.y];!L.far&&Math.hypot(N,C)<4||(L={x:y.clientX,y:y.clientY,far:!0
 "pointerup",y=>{if(L&&!L.far){let{left:N,top:C,width:v,height:S}=a.getBoundingClientRect(),[g,x]=[(y.clientX-N)/v,(y.clientY-
 C)/S];r.value=i?.partAt(2*g-1,1-2*x)??"",f()}L=null}),a.addEventListener("wheel",y=>{document.activeElement===a&&(i?.zoomBy(
 y.deltaY<0?Jt:1/Jt),y.preventDefault())},{passive:!1});let b=()=>{i?.recolour(Gs(a.parentElement??document.body)),f()},M=new MutationObserver(
-b),A=new ResizeObserver(()=>i?.paint()),$=!1;return es(t,"solids").then(({solidsView:y})=>{$||(i=y(a,e,Gs(a.parentElement??
-document.body)),i.move(u),i.home(),d(),i.paint(),A.observe(a),M.observe(document.body,{attributes:!0}),ss.addEventListener(
-"change",b),f(),a.dataset.painted="true")},()=>{o.textContent=zs}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",
-{class:"ts-pair"},"Part ",r),at("Hide or show",p,"Hide or show the chosen part"),at("Show all",h,"Show all parts"),at("−",
-()=>i?.zoomBy(1/Jt),"Smaller"),at("+",()=>i?.zoomBy(Jt),"Larger")),o,a],move(y){u=y,i?.move(y)},ready(y){d=y},close(){$=
-!0,A.disconnect(),M.disconnect(),ss.removeEventListener("change",b),i?.close()}}}var Pe=200,Lo=580,Co="2.6";function Js({model:t,el:e}){let s=n("p",{class:"ts-finding"}),o=n("p",{class:"ts-hint ts-next\
+b),A=new ResizeObserver(()=>i?.resized()),$=!1;return es(t,"solids").then(({solidsView:y})=>{$||(i=y(a,e,Gs(a.parentElement??
+document.body)),i.move(u),i.home(),d(),f(),i.paint(),A.observe(a),M.observe(document.body,{attributes:!0}),ss.addEventListener(
+"change",b),a.dataset.painted="true")},()=>{o.textContent=zs}),{drawn:!0,nodes:[n("div",{class:"ts-tools"},n("span",{class:"\
+ts-pair"},"Part ",r),at("Hide or show",p,"Hide or show the chosen part"),at("Show all",h,"Show all parts"),at("−",()=>i?.
+zoomBy(1/Jt),"Smaller"),at("+",()=>i?.zoomBy(Jt),"Larger")),o,a],move(y){u=y,i?.move(y)},ready(y){d=y},close(){$=!0,A.disconnect(),
+M.disconnect(),ss.removeEventListener("change",b),i?.close()}}}var Pe=200,Lo=580,Co="2.6";function Js({model:t,el:e}){let s=n("p",{class:"ts-finding"}),o=n("p",{class:"ts-hint ts-next\
 in",role:"status"}),a=n("div",{class:"ts-apart-picture"}),r=n("ol",{class:"ts-apart-list",tabindex:"0","aria-label":"Wha\
 t goes in"}),c=Ft(t),i=t.get("stages"),u=$t("Show",i,t.get("stage"),S=>v.send({type:"stage",stage:S})),d=Ct("From apart \
 to together",{min:0,max:Pe,step:1,value:0,words:S=>S<=0?"apart":S>=Pe?"together":"on the way",onInput:S=>T(S/Pe)}),l=t.get(

@@ -65,28 +65,28 @@ this.x&&t.y===this.y}fromArray(t,e=0){return this.x=t[e],this.y=t[e+1],this}toAr
 this.y,t}fromBufferAttribute(t,e){return this.x=t.getX(e),this.y=t.getY(e),this}rotateAround(t,e){let n=Math.cos(e),s=Math.
 sin(e),r=this.x-t.x,a=this.y-t.y;return this.x=r*n-a*s+t.x,this.y=r*s+a*n+t.y,this}random(){return this.x=Math.random(),
 this.y=Math.random(),this}*[Symbol.iterator](){yield this.x,yield this.y}},hn=class{constructor(t=0,e=0,n=0,s=1){this.isQuaternion=
-!0,this._x=t,this._y=e,this._z=n,this._w=s}static slerpFlat(t,e,n,s,r,a,o){let l=n[s+0],c=n[s+1],h=n[s+2],p=n[s+3],u=r[a+
-0],d=r[a+1],g=r[a+2],M=r[a+3];if(p!==M||l!==u||c!==d||h!==g){let m=l*u+c*d+h*g+p*M;m<0&&(u=-u,d=-d,g=-g,M=-M,m=-m);let f=1-
-o;if(m<.9995){let S=Math.acos(m),A=Math.sin(S);f=Math.sin(f*S)/A,o=Math.sin(o*S)/A,l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*
-o}else{l=l*f+u*o,c=c*f+d*o,h=h*f+g*o,p=p*f+M*o;let S=1/Math.sqrt(l*l+c*c+h*h+p*p);l*=S,c*=S,h*=S,p*=S}}t[e]=l,t[e+1]=c,t[e+
-2]=h,t[e+3]=p}static multiplyQuaternionsFlat(t,e,n,s,r,a){let o=n[s],l=n[s+1],c=n[s+2],h=n[s+3],p=r[a],u=r[a+1],d=r[a+2],
-g=r[a+3];return t[e]=o*g+h*p+l*d-c*u,t[e+1]=l*g+h*u+c*p-o*d,t[e+2]=c*g+h*d+o*u-l*p,t[e+3]=h*g-o*p-l*u-c*d,t}get x(){return this.
+!0,this._x=t,this._y=e,this._z=n,this._w=s}static slerpFlat(t,e,n,s,r,a,o){let l=n[s+0],c=n[s+1],h=n[s+2],f=n[s+3],u=r[a+
+0],d=r[a+1],g=r[a+2],y=r[a+3];if(f!==y||l!==u||c!==d||h!==g){let m=l*u+c*d+h*g+f*y;m<0&&(u=-u,d=-d,g=-g,y=-y,m=-m);let p=1-
+o;if(m<.9995){let S=Math.acos(m),E=Math.sin(S);p=Math.sin(p*S)/E,o=Math.sin(o*S)/E,l=l*p+u*o,c=c*p+d*o,h=h*p+g*o,f=f*p+y*
+o}else{l=l*p+u*o,c=c*p+d*o,h=h*p+g*o,f=f*p+y*o;let S=1/Math.sqrt(l*l+c*c+h*h+f*f);l*=S,c*=S,h*=S,f*=S}}t[e]=l,t[e+1]=c,t[e+
+2]=h,t[e+3]=f}static multiplyQuaternionsFlat(t,e,n,s,r,a){let o=n[s],l=n[s+1],c=n[s+2],h=n[s+3],f=r[a],u=r[a+1],d=r[a+2],
+g=r[a+3];return t[e]=o*g+h*f+l*d-c*u,t[e+1]=l*g+h*u+c*f-o*d,t[e+2]=c*g+h*d+o*u-l*f,t[e+3]=h*g-o*f-l*u-c*d,t}get x(){return this.
 _x}set x(t){this._x=t,this._onChangeCallback()}get y(){return this._y}set y(t){this._y=t,this._onChangeCallback()}get z(){
 return this._z}set z(t){this._z=t,this._onChangeCallback()}get w(){return this._w}set w(t){this._w=t,this._onChangeCallback()}set(t,e,n,s){
 return this._x=t,this._y=e,this._z=n,this._w=s,this._onChangeCallback(),this}clone(){return new this.constructor(this._x,
 this._y,this._z,this._w)}copy(t){return this._x=t.x,this._y=t.y,this._z=t.z,this._w=t.w,this._onChangeCallback(),this}setFromEuler(t,e=!0){
-let n=t._x,s=t._y,r=t._z,a=t._order,o=Math.cos,l=Math.sin,c=o(n/2),h=o(s/2),p=o(r/2),u=l(n/2),d=l(s/2),g=l(r/2);switch(a){case"\
-XYZ":this._x=u*h*p+c*d*g,this._y=c*d*p-u*h*g,this._z=c*h*g+u*d*p,this._w=c*h*p-u*d*g;break;case"YXZ":this._x=u*h*p+c*d*g,
-this._y=c*d*p-u*h*g,this._z=c*h*g-u*d*p,this._w=c*h*p+u*d*g;break;case"ZXY":this._x=u*h*p-c*d*g,this._y=c*d*p+u*h*g,this.
-_z=c*h*g+u*d*p,this._w=c*h*p-u*d*g;break;case"ZYX":this._x=u*h*p-c*d*g,this._y=c*d*p+u*h*g,this._z=c*h*g-u*d*p,this._w=c*
-h*p+u*d*g;break;case"YZX":this._x=u*h*p+c*d*g,this._y=c*d*p+u*h*g,this._z=c*h*g-u*d*p,this._w=c*h*p-u*d*g;break;case"XZY":
-this._x=u*h*p-c*d*g,this._y=c*d*p-u*h*g,this._z=c*h*g+u*d*p,this._w=c*h*p+u*d*g;break;default:wt("Quaternion: .setFromEu\
+let n=t._x,s=t._y,r=t._z,a=t._order,o=Math.cos,l=Math.sin,c=o(n/2),h=o(s/2),f=o(r/2),u=l(n/2),d=l(s/2),g=l(r/2);switch(a){case"\
+XYZ":this._x=u*h*f+c*d*g,this._y=c*d*f-u*h*g,this._z=c*h*g+u*d*f,this._w=c*h*f-u*d*g;break;case"YXZ":this._x=u*h*f+c*d*g,
+this._y=c*d*f-u*h*g,this._z=c*h*g-u*d*f,this._w=c*h*f+u*d*g;break;case"ZXY":this._x=u*h*f-c*d*g,this._y=c*d*f+u*h*g,this.
+_z=c*h*g+u*d*f,this._w=c*h*f-u*d*g;break;case"ZYX":this._x=u*h*f-c*d*g,this._y=c*d*f+u*h*g,this._z=c*h*g-u*d*f,this._w=c*
+h*f+u*d*g;break;case"YZX":this._x=u*h*f+c*d*g,this._y=c*d*f+u*h*g,this._z=c*h*g-u*d*f,this._w=c*h*f-u*d*g;break;case"XZY":
+this._x=u*h*f-c*d*g,this._y=c*d*f-u*h*g,this._z=c*h*g+u*d*f,this._w=c*h*f+u*d*g;break;default:wt("Quaternion: .setFromEu\
 ler() encountered an unknown order: "+a)}return e===!0&&this._onChangeCallback(),this}setFromAxisAngle(t,e){let n=e/2,s=Math.
 sin(n);return this._x=t.x*s,this._y=t.y*s,this._z=t.z*s,this._w=Math.cos(n),this._onChangeCallback(),this}setFromRotationMatrix(t){
-let e=t.elements,n=e[0],s=e[4],r=e[8],a=e[1],o=e[5],l=e[9],c=e[2],h=e[6],p=e[10],u=n+o+p;if(u>0){let d=.5/Math.sqrt(u+1);
-this._w=.25/d,this._x=(h-l)*d,this._y=(r-c)*d,this._z=(a-s)*d}else if(n>o&&n>p){let d=2*Math.sqrt(1+n-o-p);this._w=(h-l)/
-d,this._x=.25*d,this._y=(s+a)/d,this._z=(r+c)/d}else if(o>p){let d=2*Math.sqrt(1+o-n-p);this._w=(r-c)/d,this._x=(s+a)/d,
-this._y=.25*d,this._z=(l+h)/d}else{let d=2*Math.sqrt(1+p-n-o);this._w=(a-s)/d,this._x=(r+c)/d,this._y=(l+h)/d,this._z=.25*
+let e=t.elements,n=e[0],s=e[4],r=e[8],a=e[1],o=e[5],l=e[9],c=e[2],h=e[6],f=e[10],u=n+o+f;if(u>0){let d=.5/Math.sqrt(u+1);
+this._w=.25/d,this._x=(h-l)*d,this._y=(r-c)*d,this._z=(a-s)*d}else if(n>o&&n>f){let d=2*Math.sqrt(1+n-o-f);this._w=(h-l)/
+d,this._x=.25*d,this._y=(s+a)/d,this._z=(r+c)/d}else if(o>f){let d=2*Math.sqrt(1+o-n-f);this._w=(r-c)/d,this._x=(s+a)/d,
+this._y=.25*d,this._z=(l+h)/d}else{let d=2*Math.sqrt(1+f-n-o);this._w=(a-s)/d,this._x=(r+c)/d,this._y=(l+h)/d,this._z=.25*
 d}return this._onChangeCallback(),this}setFromUnitVectors(t,e){let n=t.dot(e)+1;return n<1e-8?(n=0,Math.abs(t.x)>Math.abs(
 t.z)?(this._x=-t.y,this._y=t.x,this._z=0,this._w=n):(this._x=0,this._y=-t.z,this._z=t.y,this._w=n)):(this._x=t.y*e.z-t.z*
 e.y,this._y=t.z*e.x-t.x*e.z,this._z=t.x*e.y-t.y*e.x,this._w=n),this.normalize()}angleTo(t){return 2*Math.acos(Math.abs(Wt(
@@ -124,8 +124,8 @@ return this.applyQuaternion(pl.setFromAxisAngle(t,e))}applyMatrix3(t){let e=this
 x=r[0]*e+r[3]*n+r[6]*s,this.y=r[1]*e+r[4]*n+r[7]*s,this.z=r[2]*e+r[5]*n+r[8]*s,this}applyNormalMatrix(t){return this.applyMatrix3(
 t).normalize()}applyMatrix4(t){let e=this.x,n=this.y,s=this.z,r=t.elements,a=1/(r[3]*e+r[7]*n+r[11]*s+r[15]);return this.
 x=(r[0]*e+r[4]*n+r[8]*s+r[12])*a,this.y=(r[1]*e+r[5]*n+r[9]*s+r[13])*a,this.z=(r[2]*e+r[6]*n+r[10]*s+r[14])*a,this}applyQuaternion(t){
-let e=this.x,n=this.y,s=this.z,r=t.x,a=t.y,o=t.z,l=t.w,c=2*(a*s-o*n),h=2*(o*e-r*s),p=2*(r*n-a*e);return this.x=e+l*c+a*p-
-o*h,this.y=n+l*h+o*c-r*p,this.z=s+l*p+r*h-a*c,this}project(t){return this.applyMatrix4(t.matrixWorldInverse).applyMatrix4(
+let e=this.x,n=this.y,s=this.z,r=t.x,a=t.y,o=t.z,l=t.w,c=2*(a*s-o*n),h=2*(o*e-r*s),f=2*(r*n-a*e);return this.x=e+l*c+a*f-
+o*h,this.y=n+l*h+o*c-r*f,this.z=s+l*f+r*h-a*c,this}project(t){return this.applyMatrix4(t.matrixWorldInverse).applyMatrix4(
 t.projectionMatrix)}unproject(t){return this.applyMatrix4(t.projectionMatrixInverse).applyMatrix4(t.matrixWorld)}transformDirection(t){
 let e=this.x,n=this.y,s=this.z,r=t.elements;return this.x=r[0]*e+r[4]*n+r[8]*s,this.y=r[1]*e+r[5]*n+r[9]*s,this.z=r[2]*e+
 r[6]*n+r[10]*s,this.normalize()}divide(t){return this.x/=t.x,this.y/=t.y,this.z/=t.z,this}divideScalar(t){return this.multiplyScalar(
@@ -166,14 +166,14 @@ let e=this.elements,n=t.elements;return e[0]=n[0],e[1]=n[1],e[2]=n[2],e[3]=n[3],
 e[8]=n[8],this}extractBasis(t,e,n){return t.setFromMatrix3Column(this,0),e.setFromMatrix3Column(this,1),n.setFromMatrix3Column(
 this,2),this}setFromMatrix4(t){let e=t.elements;return this.set(e[0],e[4],e[8],e[1],e[5],e[9],e[2],e[6],e[10]),this}multiply(t){
 return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){let n=t.elements,
-s=e.elements,r=this.elements,a=n[0],o=n[3],l=n[6],c=n[1],h=n[4],p=n[7],u=n[2],d=n[5],g=n[8],M=s[0],m=s[3],f=s[6],S=s[1],
-A=s[4],y=s[7],w=s[2],E=s[5],_=s[8];return r[0]=a*M+o*S+l*w,r[3]=a*m+o*A+l*E,r[6]=a*f+o*y+l*_,r[1]=c*M+h*S+p*w,r[4]=c*m+h*
-A+p*E,r[7]=c*f+h*y+p*_,r[2]=u*M+d*S+g*w,r[5]=u*m+d*A+g*E,r[8]=u*f+d*y+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
+s=e.elements,r=this.elements,a=n[0],o=n[3],l=n[6],c=n[1],h=n[4],f=n[7],u=n[2],d=n[5],g=n[8],y=s[0],m=s[3],p=s[6],S=s[1],
+E=s[4],M=s[7],w=s[2],A=s[5],_=s[8];return r[0]=a*y+o*S+l*w,r[3]=a*m+o*E+l*A,r[6]=a*p+o*M+l*_,r[1]=c*y+h*S+f*w,r[4]=c*m+h*
+E+f*A,r[7]=c*p+h*M+f*_,r[2]=u*y+d*S+g*w,r[5]=u*m+d*E+g*A,r[8]=u*p+d*M+g*_,this}multiplyScalar(t){let e=this.elements;return e[0]*=
 t,e[3]*=t,e[6]*=t,e[1]*=t,e[4]*=t,e[7]*=t,e[2]*=t,e[5]*=t,e[8]*=t,this}determinant(){let t=this.elements,e=t[0],n=t[1],s=t[2],
 r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8];return e*a*h-e*o*c-n*r*h+n*o*l+s*r*c-s*a*l}invert(){let t=this.elements,e=t[0],
-n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=h*a-o*c,u=o*l-h*r,d=c*r-a*l,g=e*p+n*u+s*d;if(g===0)return this.
-set(0,0,0,0,0,0,0,0,0);let M=1/g;return t[0]=p*M,t[1]=(s*c-h*n)*M,t[2]=(o*n-s*a)*M,t[3]=u*M,t[4]=(h*e-s*l)*M,t[5]=(s*r-o*
-e)*M,t[6]=d*M,t[7]=(n*l-c*e)*M,t[8]=(a*e-n*r)*M,this}transpose(){let t,e=this.elements;return t=e[1],e[1]=e[3],e[3]=t,t=
+n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],f=h*a-o*c,u=o*l-h*r,d=c*r-a*l,g=e*f+n*u+s*d;if(g===0)return this.
+set(0,0,0,0,0,0,0,0,0);let y=1/g;return t[0]=f*y,t[1]=(s*c-h*n)*y,t[2]=(o*n-s*a)*y,t[3]=u*y,t[4]=(h*e-s*l)*y,t[5]=(s*r-o*
+e)*y,t[6]=d*y,t[7]=(n*l-c*e)*y,t[8]=(a*e-n*r)*y,this}transpose(){let t,e=this.elements;return t=e[1],e[1]=e[3],e[3]=t,t=
 e[2],e[2]=e[6],e[6]=t,t=e[5],e[5]=e[7],e[7]=t,this}getNormalMatrix(t){return this.setFromMatrix4(t).invert().transpose()}transposeIntoArray(t){
 let e=this.elements;return t[0]=e[0],t[1]=e[3],t[2]=e[6],t[3]=e[1],t[4]=e[4],t[5]=e[7],t[6]=e[2],t[7]=e[5],t[8]=e[8],this}setUvTransform(t,e,n,s,r,a,o){
 let l=Math.cos(r),c=Math.sin(r);return this.set(n*l,n*c,-n*(l*a+c*o)+a+t,-s*c,s*l,-s*(-c*a+l*o)+o+e,0,0,1),this}scale(t,e){
@@ -273,13 +273,13 @@ let e=this.x,n=this.y,s=this.z,r=this.w,a=t.elements;return this.x=a[0]*e+a[4]*n
 s+a[13]*r,this.z=a[2]*e+a[6]*n+a[10]*s+a[14]*r,this.w=a[3]*e+a[7]*n+a[11]*s+a[15]*r,this}divide(t){return this.x/=t.x,this.
 y/=t.y,this.z/=t.z,this.w/=t.w,this}divideScalar(t){return this.multiplyScalar(1/t)}setAxisAngleFromQuaternion(t){this.w=
 2*Math.acos(t.w);let e=Math.sqrt(1-t.w*t.w);return e<1e-4?(this.x=1,this.y=0,this.z=0):(this.x=t.x/e,this.y=t.y/e,this.z=
-t.z/e),this}setAxisAngleFromRotationMatrix(t){let e,n,s,r,l=t.elements,c=l[0],h=l[4],p=l[8],u=l[1],d=l[5],g=l[9],M=l[2],
-m=l[6],f=l[10];if(Math.abs(h-u)<.01&&Math.abs(p-M)<.01&&Math.abs(g-m)<.01){if(Math.abs(h+u)<.1&&Math.abs(p+M)<.1&&Math.abs(
-g+m)<.1&&Math.abs(c+d+f-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let A=(c+1)/2,y=(d+1)/2,w=(f+1)/2,E=(h+u)/4,_=(p+M)/
-4,b=(g+m)/4;return A>y&&A>w?A<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(A),s=E/n,r=_/n):y>w?y<.01?(n=.707106781,s=
-0,r=.707106781):(s=Math.sqrt(y),n=E/s,r=b/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=b/r),this.set(
-n,s,r,e),this}let S=Math.sqrt((m-g)*(m-g)+(p-M)*(p-M)+(u-h)*(u-h));return Math.abs(S)<.001&&(S=1),this.x=(m-g)/S,this.y=
-(p-M)/S,this.z=(u-h)/S,this.w=Math.acos((c+d+f-1)/2),this}setFromMatrixPosition(t){let e=t.elements;return this.x=e[12],
+t.z/e),this}setAxisAngleFromRotationMatrix(t){let e,n,s,r,l=t.elements,c=l[0],h=l[4],f=l[8],u=l[1],d=l[5],g=l[9],y=l[2],
+m=l[6],p=l[10];if(Math.abs(h-u)<.01&&Math.abs(f-y)<.01&&Math.abs(g-m)<.01){if(Math.abs(h+u)<.1&&Math.abs(f+y)<.1&&Math.abs(
+g+m)<.1&&Math.abs(c+d+p-3)<.1)return this.set(1,0,0,0),this;e=Math.PI;let E=(c+1)/2,M=(d+1)/2,w=(p+1)/2,A=(h+u)/4,_=(f+y)/
+4,b=(g+m)/4;return E>M&&E>w?E<.01?(n=0,s=.707106781,r=.707106781):(n=Math.sqrt(E),s=A/n,r=_/n):M>w?M<.01?(n=.707106781,s=
+0,r=.707106781):(s=Math.sqrt(M),n=A/s,r=b/s):w<.01?(n=.707106781,s=.707106781,r=0):(r=Math.sqrt(w),n=_/r,s=b/r),this.set(
+n,s,r,e),this}let S=Math.sqrt((m-g)*(m-g)+(f-y)*(f-y)+(u-h)*(u-h));return Math.abs(S)<.001&&(S=1),this.x=(m-g)/S,this.y=
+(f-y)/S,this.z=(u-h)/S,this.w=Math.acos((c+d+p-1)/2),this}setFromMatrixPosition(t){let e=t.elements;return this.x=e[12],
 this.y=e[13],this.z=e[14],this.w=e[15],this}min(t){return this.x=Math.min(this.x,t.x),this.y=Math.min(this.y,t.y),this.z=
 Math.min(this.z,t.z),this.w=Math.min(this.w,t.w),this}max(t){return this.x=Math.max(this.x,t.x),this.y=Math.max(this.y,t.
 y),this.z=Math.max(this.z,t.z),this.w=Math.max(this.w,t.w),this}clamp(t,e){return this.x=Wt(this.x,t.x,e.x),this.y=Wt(this.
@@ -337,10 +337,10 @@ super(t,e,n),this.isWebGLRenderTarget=!0}},Ji=class extends De{constructor(t=nul
 this.flipY=!1,this.unpackAlignment=1,this.layerUpdates=new Set}copy(t){return super.copy(t),this.wrapR=t.wrapR,this}addLayerUpdate(t){
 this.layerUpdates.add(t)}clearLayerUpdates(){this.layerUpdates.clear()}};var mr=class extends De{constructor(t=null,e=1,n=1,s=1){super(null),this.isData3DTexture=!0,this.image={data:t,width:e,height:n,
 depth:s},this.magFilter=xe,this.minFilter=xe,this.wrapR=ln,this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}copy(t){
-return super.copy(t),this.wrapR=t.wrapR,this}};var $t=class i{static{this.prototype.isMatrix4=!0}constructor(t,e,n,s,r,a,o,l,c,h,p,u,d,g,M,m){this.elements=[1,0,0,0,0,
-1,0,0,0,0,1,0,0,0,0,1],t!==void 0&&this.set(t,e,n,s,r,a,o,l,c,h,p,u,d,g,M,m)}set(t,e,n,s,r,a,o,l,c,h,p,u,d,g,M,m){let f=this.
-elements;return f[0]=t,f[4]=e,f[8]=n,f[12]=s,f[1]=r,f[5]=a,f[9]=o,f[13]=l,f[2]=c,f[6]=h,f[10]=p,f[14]=u,f[3]=d,f[7]=g,f[11]=
-M,f[15]=m,this}identity(){return this.set(1,0,0,0,0,1,0,0,0,0,1,0,0,0,0,1),this}clone(){return new i().fromArray(this.elements)}copy(t){
+return super.copy(t),this.wrapR=t.wrapR,this}};var $t=class i{static{this.prototype.isMatrix4=!0}constructor(t,e,n,s,r,a,o,l,c,h,f,u,d,g,y,m){this.elements=[1,0,0,0,0,
+1,0,0,0,0,1,0,0,0,0,1],t!==void 0&&this.set(t,e,n,s,r,a,o,l,c,h,f,u,d,g,y,m)}set(t,e,n,s,r,a,o,l,c,h,f,u,d,g,y,m){let p=this.
+elements;return p[0]=t,p[4]=e,p[8]=n,p[12]=s,p[1]=r,p[5]=a,p[9]=o,p[13]=l,p[2]=c,p[6]=h,p[10]=f,p[14]=u,p[3]=d,p[7]=g,p[11]=
+y,p[15]=m,this}identity(){return this.set(1,0,0,0,0,1,0,0,0,0,1,0,0,0,0,1),this}clone(){return new i().fromArray(this.elements)}copy(t){
 let e=this.elements,n=t.elements;return e[0]=n[0],e[1]=n[1],e[2]=n[2],e[3]=n[3],e[4]=n[4],e[5]=n[5],e[6]=n[6],e[7]=n[7],
 e[8]=n[8],e[9]=n[9],e[10]=n[10],e[11]=n[11],e[12]=n[12],e[13]=n[13],e[14]=n[14],e[15]=n[15],this}copyPosition(t){let e=this.
 elements,n=t.elements;return e[12]=n[12],e[13]=n[13],e[14]=n[14],this}setFromMatrix3(t){let e=t.elements;return this.set(
@@ -351,37 +351,37 @@ if(t.determinantAffine()===0)return this.identity();let e=this.elements,n=t.elem
 r=1/oi.setFromMatrixColumn(t,1).length(),a=1/oi.setFromMatrixColumn(t,2).length();return e[0]=n[0]*s,e[1]=n[1]*s,e[2]=n[2]*
 s,e[3]=0,e[4]=n[4]*r,e[5]=n[5]*r,e[6]=n[6]*r,e[7]=0,e[8]=n[8]*a,e[9]=n[9]*a,e[10]=n[10]*a,e[11]=0,e[12]=0,e[13]=0,e[14]=
 0,e[15]=1,this}makeRotationFromEuler(t){let e=this.elements,n=t.x,s=t.y,r=t.z,a=Math.cos(n),o=Math.sin(n),l=Math.cos(s),
-c=Math.sin(s),h=Math.cos(r),p=Math.sin(r);if(t.order==="XYZ"){let u=a*h,d=a*p,g=o*h,M=o*p;e[0]=l*h,e[4]=-l*p,e[8]=c,e[1]=
-d+g*c,e[5]=u-M*c,e[9]=-o*l,e[2]=M-u*c,e[6]=g+d*c,e[10]=a*l}else if(t.order==="YXZ"){let u=l*h,d=l*p,g=c*h,M=c*p;e[0]=u+M*
-o,e[4]=g*o-d,e[8]=a*c,e[1]=a*p,e[5]=a*h,e[9]=-o,e[2]=d*o-g,e[6]=M+u*o,e[10]=a*l}else if(t.order==="ZXY"){let u=l*h,d=l*p,
-g=c*h,M=c*p;e[0]=u-M*o,e[4]=-a*p,e[8]=g+d*o,e[1]=d+g*o,e[5]=a*h,e[9]=M-u*o,e[2]=-a*c,e[6]=o,e[10]=a*l}else if(t.order===
-"ZYX"){let u=a*h,d=a*p,g=o*h,M=o*p;e[0]=l*h,e[4]=g*c-d,e[8]=u*c+M,e[1]=l*p,e[5]=M*c+u,e[9]=d*c-g,e[2]=-c,e[6]=o*l,e[10]=
-a*l}else if(t.order==="YZX"){let u=a*l,d=a*c,g=o*l,M=o*c;e[0]=l*h,e[4]=M-u*p,e[8]=g*p+d,e[1]=p,e[5]=a*h,e[9]=-o*h,e[2]=-c*
-h,e[6]=d*p+g,e[10]=u-M*p}else if(t.order==="XZY"){let u=a*l,d=a*c,g=o*l,M=o*c;e[0]=l*h,e[4]=-p,e[8]=c*h,e[1]=u*p+M,e[5]=
-a*h,e[9]=d*p-g,e[2]=g*p-d,e[6]=o*h,e[10]=M*p+u}return e[3]=0,e[7]=0,e[11]=0,e[12]=0,e[13]=0,e[14]=0,e[15]=1,this}makeRotationFromQuaternion(t){
+c=Math.sin(s),h=Math.cos(r),f=Math.sin(r);if(t.order==="XYZ"){let u=a*h,d=a*f,g=o*h,y=o*f;e[0]=l*h,e[4]=-l*f,e[8]=c,e[1]=
+d+g*c,e[5]=u-y*c,e[9]=-o*l,e[2]=y-u*c,e[6]=g+d*c,e[10]=a*l}else if(t.order==="YXZ"){let u=l*h,d=l*f,g=c*h,y=c*f;e[0]=u+y*
+o,e[4]=g*o-d,e[8]=a*c,e[1]=a*f,e[5]=a*h,e[9]=-o,e[2]=d*o-g,e[6]=y+u*o,e[10]=a*l}else if(t.order==="ZXY"){let u=l*h,d=l*f,
+g=c*h,y=c*f;e[0]=u-y*o,e[4]=-a*f,e[8]=g+d*o,e[1]=d+g*o,e[5]=a*h,e[9]=y-u*o,e[2]=-a*c,e[6]=o,e[10]=a*l}else if(t.order===
+"ZYX"){let u=a*h,d=a*f,g=o*h,y=o*f;e[0]=l*h,e[4]=g*c-d,e[8]=u*c+y,e[1]=l*f,e[5]=y*c+u,e[9]=d*c-g,e[2]=-c,e[6]=o*l,e[10]=
+a*l}else if(t.order==="YZX"){let u=a*l,d=a*c,g=o*l,y=o*c;e[0]=l*h,e[4]=y-u*f,e[8]=g*f+d,e[1]=f,e[5]=a*h,e[9]=-o*h,e[2]=-c*
+h,e[6]=d*f+g,e[10]=u-y*f}else if(t.order==="XZY"){let u=a*l,d=a*c,g=o*l,y=o*c;e[0]=l*h,e[4]=-f,e[8]=c*h,e[1]=u*f+y,e[5]=
+a*h,e[9]=d*f-g,e[2]=g*f-d,e[6]=o*h,e[10]=y*f+u}return e[3]=0,e[7]=0,e[11]=0,e[12]=0,e[13]=0,e[14]=0,e[15]=1,this}makeRotationFromQuaternion(t){
 return this.compose(Uh,t,Fh)}lookAt(t,e,n){let s=this.elements;return Ue.subVectors(t,e),Ue.lengthSq()===0&&(Ue.z=1),Ue.
 normalize(),Ln.crossVectors(n,Ue),Ln.lengthSq()===0&&(Math.abs(n.z)===1?Ue.x+=1e-4:Ue.z+=1e-4,Ue.normalize(),Ln.crossVectors(
 n,Ue)),Ln.normalize(),Is.crossVectors(Ue,Ln),s[0]=Ln.x,s[4]=Is.x,s[8]=Ue.x,s[1]=Ln.y,s[5]=Is.y,s[9]=Ue.y,s[2]=Ln.z,s[6]=
 Is.z,s[10]=Ue.z,this}multiply(t){return this.multiplyMatrices(this,t)}premultiply(t){return this.multiplyMatrices(t,this)}multiplyMatrices(t,e){
-let n=t.elements,s=e.elements,r=this.elements,a=n[0],o=n[4],l=n[8],c=n[12],h=n[1],p=n[5],u=n[9],d=n[13],g=n[2],M=n[6],m=n[10],
-f=n[14],S=n[3],A=n[7],y=n[11],w=n[15],E=s[0],_=s[4],b=s[8],D=s[12],P=s[1],N=s[5],k=s[9],q=s[13],I=s[2],W=s[6],$=s[10],G=s[14],
-et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*E+o*P+l*I+c*et,r[4]=a*_+o*N+l*W+c*H,r[8]=a*b+o*k+l*$+c*Q,r[12]=a*D+o*q+l*G+
-c*j,r[1]=h*E+p*P+u*I+d*et,r[5]=h*_+p*N+u*W+d*H,r[9]=h*b+p*k+u*$+d*Q,r[13]=h*D+p*q+u*G+d*j,r[2]=g*E+M*P+m*I+f*et,r[6]=g*_+
-M*N+m*W+f*H,r[10]=g*b+M*k+m*$+f*Q,r[14]=g*D+M*q+m*G+f*j,r[3]=S*E+A*P+y*I+w*et,r[7]=S*_+A*N+y*W+w*H,r[11]=S*b+A*k+y*$+w*Q,
-r[15]=S*D+A*q+y*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
+let n=t.elements,s=e.elements,r=this.elements,a=n[0],o=n[4],l=n[8],c=n[12],h=n[1],f=n[5],u=n[9],d=n[13],g=n[2],y=n[6],m=n[10],
+p=n[14],S=n[3],E=n[7],M=n[11],w=n[15],A=s[0],_=s[4],b=s[8],N=s[12],I=s[1],L=s[5],z=s[9],q=s[13],P=s[2],W=s[6],$=s[10],G=s[14],
+et=s[3],H=s[7],Q=s[11],j=s[15];return r[0]=a*A+o*I+l*P+c*et,r[4]=a*_+o*L+l*W+c*H,r[8]=a*b+o*z+l*$+c*Q,r[12]=a*N+o*q+l*G+
+c*j,r[1]=h*A+f*I+u*P+d*et,r[5]=h*_+f*L+u*W+d*H,r[9]=h*b+f*z+u*$+d*Q,r[13]=h*N+f*q+u*G+d*j,r[2]=g*A+y*I+m*P+p*et,r[6]=g*_+
+y*L+m*W+p*H,r[10]=g*b+y*z+m*$+p*Q,r[14]=g*N+y*q+m*G+p*j,r[3]=S*A+E*I+M*P+w*et,r[7]=S*_+E*L+M*W+w*H,r[11]=S*b+E*z+M*$+w*Q,
+r[15]=S*N+E*q+M*G+w*j,this}multiplyScalar(t){let e=this.elements;return e[0]*=t,e[4]*=t,e[8]*=t,e[12]*=t,e[1]*=t,e[5]*=t,
 e[9]*=t,e[13]*=t,e[2]*=t,e[6]*=t,e[10]*=t,e[14]*=t,e[3]*=t,e[7]*=t,e[11]*=t,e[15]*=t,this}determinant(){let t=this.elements,
-e=t[0],n=t[4],s=t[8],r=t[12],a=t[1],o=t[5],l=t[9],c=t[13],h=t[2],p=t[6],u=t[10],d=t[14],g=t[3],M=t[7],m=t[11],f=t[15],S=l*
-d-c*u,A=o*d-c*p,y=o*u-l*p,w=a*d-c*h,E=a*u-l*h,_=a*p-o*h;return e*(M*S-m*A+f*y)-n*(g*S-m*w+f*E)+s*(g*A-M*w+f*_)-r*(g*y-M*
-E+m*_)}determinantAffine(){let t=this.elements,e=t[0],n=t[4],s=t[8],r=t[1],a=t[5],o=t[9],l=t[2],c=t[6],h=t[10];return e*
+e=t[0],n=t[4],s=t[8],r=t[12],a=t[1],o=t[5],l=t[9],c=t[13],h=t[2],f=t[6],u=t[10],d=t[14],g=t[3],y=t[7],m=t[11],p=t[15],S=l*
+d-c*u,E=o*d-c*f,M=o*u-l*f,w=a*d-c*h,A=a*u-l*h,_=a*f-o*h;return e*(y*S-m*E+p*M)-n*(g*S-m*w+p*A)+s*(g*E-y*w+p*_)-r*(g*M-y*
+A+m*_)}determinantAffine(){let t=this.elements,e=t[0],n=t[4],s=t[8],r=t[1],a=t[5],o=t[9],l=t[2],c=t[6],h=t[10];return e*
 (a*h-o*c)-n*(r*h-o*l)+s*(r*c-a*l)}transpose(){let t=this.elements,e;return e=t[1],t[1]=t[4],t[4]=e,e=t[2],t[2]=t[8],t[8]=
 e,e=t[6],t[6]=t[9],t[9]=e,e=t[3],t[3]=t[12],t[12]=e,e=t[7],t[7]=t[13],t[13]=e,e=t[11],t[11]=t[14],t[14]=e,this}setPosition(t,e,n){
 let s=this.elements;return t.isVector3?(s[12]=t.x,s[13]=t.y,s[14]=t.z):(s[12]=t,s[13]=e,s[14]=n),this}invert(){let t=this.
-elements,e=t[0],n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],p=t[9],u=t[10],d=t[11],g=t[12],M=t[13],m=t[14],f=t[15],
-S=e*o-n*a,A=e*l-s*a,y=e*c-r*a,w=n*l-s*o,E=n*c-r*o,_=s*c-r*l,b=h*M-p*g,D=h*m-u*g,P=h*f-d*g,N=p*m-u*M,k=p*f-d*M,q=u*f-d*m,
-I=S*q-A*k+y*N+w*P-E*D+_*b;if(I===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/I;return t[0]=(o*q-l*k+c*N)*
-W,t[1]=(s*k-n*q-r*N)*W,t[2]=(M*_-m*E+f*w)*W,t[3]=(u*E-p*_-d*w)*W,t[4]=(l*P-a*q-c*D)*W,t[5]=(e*q-s*P+r*D)*W,t[6]=(m*y-g*_-
-f*A)*W,t[7]=(h*_-u*y+d*A)*W,t[8]=(a*k-o*P+c*b)*W,t[9]=(n*P-e*k-r*b)*W,t[10]=(g*E-M*y+f*S)*W,t[11]=(p*y-h*E-d*S)*W,t[12]=
-(o*D-a*N-l*b)*W,t[13]=(e*N-n*D+s*b)*W,t[14]=(M*A-g*w-m*S)*W,t[15]=(h*w-p*A+u*S)*W,this}scale(t){let e=this.elements,n=t.
+elements,e=t[0],n=t[1],s=t[2],r=t[3],a=t[4],o=t[5],l=t[6],c=t[7],h=t[8],f=t[9],u=t[10],d=t[11],g=t[12],y=t[13],m=t[14],p=t[15],
+S=e*o-n*a,E=e*l-s*a,M=e*c-r*a,w=n*l-s*o,A=n*c-r*o,_=s*c-r*l,b=h*y-f*g,N=h*m-u*g,I=h*p-d*g,L=f*m-u*y,z=f*p-d*y,q=u*p-d*m,
+P=S*q-E*z+M*L+w*I-A*N+_*b;if(P===0)return this.set(0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0);let W=1/P;return t[0]=(o*q-l*z+c*L)*
+W,t[1]=(s*z-n*q-r*L)*W,t[2]=(y*_-m*A+p*w)*W,t[3]=(u*A-f*_-d*w)*W,t[4]=(l*I-a*q-c*N)*W,t[5]=(e*q-s*I+r*N)*W,t[6]=(m*M-g*_-
+p*E)*W,t[7]=(h*_-u*M+d*E)*W,t[8]=(a*z-o*I+c*b)*W,t[9]=(n*I-e*z-r*b)*W,t[10]=(g*A-y*M+p*S)*W,t[11]=(f*M-h*A-d*S)*W,t[12]=
+(o*N-a*L-l*b)*W,t[13]=(e*L-n*N+s*b)*W,t[14]=(y*E-g*w-m*S)*W,t[15]=(h*w-f*E+u*S)*W,this}scale(t){let e=this.elements,n=t.
 x,s=t.y,r=t.z;return e[0]*=n,e[4]*=s,e[8]*=r,e[1]*=n,e[5]*=s,e[9]*=r,e[2]*=n,e[6]*=s,e[10]*=r,e[3]*=n,e[7]*=s,e[11]*=r,this}getMaxScaleOnAxis(){
 let t=this.elements,e=t[0]*t[0]+t[1]*t[1]+t[2]*t[2],n=t[4]*t[4]+t[5]*t[5]+t[6]*t[6],s=t[8]*t[8]+t[9]*t[9]+t[10]*t[10];return Math.
 sqrt(Math.max(e,n,s))}makeTranslation(t,e,n){return t.isVector3?this.set(1,0,0,t.x,0,1,0,t.y,0,0,1,t.z,0,0,0,1):this.set(
@@ -391,20 +391,20 @@ this}makeRotationZ(t){let e=Math.cos(t),n=Math.sin(t);return this.set(e,-n,0,0,n
 let n=Math.cos(e),s=Math.sin(e),r=1-n,a=t.x,o=t.y,l=t.z,c=r*a,h=r*o;return this.set(c*a+n,c*o-s*l,c*l+s*o,0,c*o+s*l,h*o+
 n,h*l-s*a,0,c*l-s*o,h*l+s*a,r*l*l+n,0,0,0,0,1),this}makeScale(t,e,n){return this.set(t,0,0,0,0,e,0,0,0,0,n,0,0,0,0,1),this}makeShear(t,e,n,s,r,a){
 return this.set(1,n,r,0,t,1,a,0,e,s,1,0,0,0,0,1),this}compose(t,e,n){let s=this.elements,r=e._x,a=e._y,o=e._z,l=e._w,c=r+
-r,h=a+a,p=o+o,u=r*c,d=r*h,g=r*p,M=a*h,m=a*p,f=o*p,S=l*c,A=l*h,y=l*p,w=n.x,E=n.y,_=n.z;return s[0]=(1-(M+f))*w,s[1]=(d+y)*
-w,s[2]=(g-A)*w,s[3]=0,s[4]=(d-y)*E,s[5]=(1-(u+f))*E,s[6]=(m+S)*E,s[7]=0,s[8]=(g+A)*_,s[9]=(m-S)*_,s[10]=(1-(u+M))*_,s[11]=
+r,h=a+a,f=o+o,u=r*c,d=r*h,g=r*f,y=a*h,m=a*f,p=o*f,S=l*c,E=l*h,M=l*f,w=n.x,A=n.y,_=n.z;return s[0]=(1-(y+p))*w,s[1]=(d+M)*
+w,s[2]=(g-E)*w,s[3]=0,s[4]=(d-M)*A,s[5]=(1-(u+p))*A,s[6]=(m+S)*A,s[7]=0,s[8]=(g+E)*_,s[9]=(m-S)*_,s[10]=(1-(u+y))*_,s[11]=
 0,s[12]=t.x,s[13]=t.y,s[14]=t.z,s[15]=1,this}decompose(t,e,n){let s=this.elements;t.x=s[12],t.y=s[13],t.z=s[14];let r=this.
 determinantAffine();if(r===0)return n.set(1,1,1),e.identity(),this;let a=oi.set(s[0],s[1],s[2]).length(),o=oi.set(s[4],s[5],
-s[6]).length(),l=oi.set(s[8],s[9],s[10]).length();r<0&&(a=-a),Ke.copy(this);let c=1/a,h=1/o,p=1/l;return Ke.elements[0]*=
-c,Ke.elements[1]*=c,Ke.elements[2]*=c,Ke.elements[4]*=h,Ke.elements[5]*=h,Ke.elements[6]*=h,Ke.elements[8]*=p,Ke.elements[9]*=
-p,Ke.elements[10]*=p,e.setFromRotationMatrix(Ke),n.x=a,n.y=o,n.z=l,this}makePerspective(t,e,n,s,r,a,o=qe,l=!1){let c=this.
-elements,h=2*r/(e-t),p=2*r/(n-s),u=(e+t)/(e-t),d=(n+s)/(n-s),g,M;if(l)g=r/(a-r),M=a*r/(a-r);else if(o===qe)g=-(a+r)/(a-r),
-M=-2*a*r/(a-r);else if(o===Mi)g=-a/(a-r),M=-a*r/(a-r);else throw new Error("THREE.Matrix4.makePerspective(): Invalid coo\
-rdinate system: "+o);return c[0]=h,c[4]=0,c[8]=u,c[12]=0,c[1]=0,c[5]=p,c[9]=d,c[13]=0,c[2]=0,c[6]=0,c[10]=g,c[14]=M,c[3]=
-0,c[7]=0,c[11]=-1,c[15]=0,this}makeOrthographic(t,e,n,s,r,a,o=qe,l=!1){let c=this.elements,h=2/(e-t),p=2/(n-s),u=-(e+t)/
-(e-t),d=-(n+s)/(n-s),g,M;if(l)g=1/(a-r),M=a/(a-r);else if(o===qe)g=-2/(a-r),M=-(a+r)/(a-r);else if(o===Mi)g=-1/(a-r),M=-r/
+s[6]).length(),l=oi.set(s[8],s[9],s[10]).length();r<0&&(a=-a),Ke.copy(this);let c=1/a,h=1/o,f=1/l;return Ke.elements[0]*=
+c,Ke.elements[1]*=c,Ke.elements[2]*=c,Ke.elements[4]*=h,Ke.elements[5]*=h,Ke.elements[6]*=h,Ke.elements[8]*=f,Ke.elements[9]*=
+f,Ke.elements[10]*=f,e.setFromRotationMatrix(Ke),n.x=a,n.y=o,n.z=l,this}makePerspective(t,e,n,s,r,a,o=qe,l=!1){let c=this.
+elements,h=2*r/(e-t),f=2*r/(n-s),u=(e+t)/(e-t),d=(n+s)/(n-s),g,y;if(l)g=r/(a-r),y=a*r/(a-r);else if(o===qe)g=-(a+r)/(a-r),
+y=-2*a*r/(a-r);else if(o===Mi)g=-a/(a-r),y=-a*r/(a-r);else throw new Error("THREE.Matrix4.makePerspective(): Invalid coo\
+rdinate system: "+o);return c[0]=h,c[4]=0,c[8]=u,c[12]=0,c[1]=0,c[5]=f,c[9]=d,c[13]=0,c[2]=0,c[6]=0,c[10]=g,c[14]=y,c[3]=
+0,c[7]=0,c[11]=-1,c[15]=0,this}makeOrthographic(t,e,n,s,r,a,o=qe,l=!1){let c=this.elements,h=2/(e-t),f=2/(n-s),u=-(e+t)/
+(e-t),d=-(n+s)/(n-s),g,y;if(l)g=1/(a-r),y=a/(a-r);else if(o===qe)g=-2/(a-r),y=-(a+r)/(a-r);else if(o===Mi)g=-1/(a-r),y=-r/
 (a-r);else throw new Error("THREE.Matrix4.makeOrthographic(): Invalid coordinate system: "+o);return c[0]=h,c[4]=0,c[8]=
-0,c[12]=u,c[1]=0,c[5]=p,c[9]=0,c[13]=d,c[2]=0,c[6]=0,c[10]=g,c[14]=M,c[3]=0,c[7]=0,c[11]=0,c[15]=1,this}equals(t){let e=this.
+0,c[12]=u,c[1]=0,c[5]=f,c[9]=0,c[13]=d,c[2]=0,c[6]=0,c[10]=g,c[14]=y,c[3]=0,c[7]=0,c[11]=0,c[15]=1,this}equals(t){let e=this.
 elements,n=t.elements;for(let s=0;s<16;s++)if(e[s]!==n[s])return!1;return!0}fromArray(t,e=0){for(let n=0;n<16;n++)this.elements[n]=
 t[n+e];return this}toArray(t=[],e=0){let n=this.elements;return t[e]=n[0],t[e+1]=n[1],t[e+2]=n[2],t[e+3]=n[3],t[e+4]=n[4],
 t[e+5]=n[5],t[e+6]=n[6],t[e+7]=n[7],t[e+8]=n[8],t[e+9]=n[9],t[e+10]=n[10],t[e+11]=n[11],t[e+12]=n[12],t[e+13]=n[13],t[e+
@@ -415,13 +415,13 @@ return this._z}set z(t){this._z=t,this._onChangeCallback()}get order(){return th
 _onChangeCallback()}set(t,e,n,s=this._order){return this._x=t,this._y=e,this._z=n,this._order=s,this._onChangeCallback(),
 this}clone(){return new this.constructor(this._x,this._y,this._z,this._order)}copy(t){return this._x=t._x,this._y=t._y,this.
 _z=t._z,this._order=t._order,this._onChangeCallback(),this}setFromRotationMatrix(t,e=this._order,n=!0){let s=t.elements,
-r=s[0],a=s[4],o=s[8],l=s[1],c=s[5],h=s[9],p=s[2],u=s[6],d=s[10];switch(e){case"XYZ":this._y=Math.asin(Wt(o,-1,1)),Math.abs(
+r=s[0],a=s[4],o=s[8],l=s[1],c=s[5],h=s[9],f=s[2],u=s[6],d=s[10];switch(e){case"XYZ":this._y=Math.asin(Wt(o,-1,1)),Math.abs(
 o)<.9999999?(this._x=Math.atan2(-h,d),this._z=Math.atan2(-a,r)):(this._x=Math.atan2(u,c),this._z=0);break;case"YXZ":this.
-_x=Math.asin(-Wt(h,-1,1)),Math.abs(h)<.9999999?(this._y=Math.atan2(o,d),this._z=Math.atan2(l,c)):(this._y=Math.atan2(-p,
-r),this._z=0);break;case"ZXY":this._x=Math.asin(Wt(u,-1,1)),Math.abs(u)<.9999999?(this._y=Math.atan2(-p,d),this._z=Math.
-atan2(-a,c)):(this._y=0,this._z=Math.atan2(l,r));break;case"ZYX":this._y=Math.asin(-Wt(p,-1,1)),Math.abs(p)<.9999999?(this.
+_x=Math.asin(-Wt(h,-1,1)),Math.abs(h)<.9999999?(this._y=Math.atan2(o,d),this._z=Math.atan2(l,c)):(this._y=Math.atan2(-f,
+r),this._z=0);break;case"ZXY":this._x=Math.asin(Wt(u,-1,1)),Math.abs(u)<.9999999?(this._y=Math.atan2(-f,d),this._z=Math.
+atan2(-a,c)):(this._y=0,this._z=Math.atan2(l,r));break;case"ZYX":this._y=Math.asin(-Wt(f,-1,1)),Math.abs(f)<.9999999?(this.
 _x=Math.atan2(u,d),this._z=Math.atan2(l,r)):(this._x=0,this._z=Math.atan2(-a,c));break;case"YZX":this._z=Math.asin(Wt(l,
--1,1)),Math.abs(l)<.9999999?(this._x=Math.atan2(-h,c),this._y=Math.atan2(-p,r)):(this._x=0,this._y=Math.atan2(o,d));break;case"\
+-1,1)),Math.abs(l)<.9999999?(this._x=Math.atan2(-h,c),this._y=Math.atan2(-f,r)):(this._x=0,this._y=Math.atan2(o,d));break;case"\
 XZY":this._z=Math.asin(-Wt(a,-1,1)),Math.abs(a)<.9999999?(this._x=Math.atan2(u,c),this._y=Math.atan2(o,r)):(this._x=Math.
 atan2(-h,d),this._y=0);break;default:wt("Euler: .setFromRotationMatrix() encountered an unknown order: "+e)}return this.
 _order=e,n===!0&&this._onChangeCallback(),this}setFromQuaternion(t,e,n){return _l.makeRotationFromQuaternion(t),this.setFromRotationMatrix(
@@ -506,15 +506,15 @@ toJSON()),this.boundingBox!==null&&(s.boundingBox=this.boundingBox.toJSON()));fu
 this.background.isTexture&&(s.background=this.background.toJSON(t).uuid)),this.environment&&this.environment.isTexture&&
 this.environment.isRenderTargetTexture!==!0&&(s.environment=this.environment.toJSON(t).uuid);else if(this.isMesh||this.isLine||
 this.isPoints){s.geometry=r(t.geometries,this.geometry);let o=this.geometry.parameters;if(o!==void 0&&o.shapes!==void 0){
-let l=o.shapes;if(Array.isArray(l))for(let c=0,h=l.length;c<h;c++){let p=l[c];r(t.shapes,p)}else r(t.shapes,l)}}if(this.
+let l=o.shapes;if(Array.isArray(l))for(let c=0,h=l.length;c<h;c++){let f=l[c];r(t.shapes,f)}else r(t.shapes,l)}}if(this.
 isSkinnedMesh&&(s.bindMode=this.bindMode,s.bindMatrix=this.bindMatrix.toArray(),this.skeleton!==void 0&&(r(t.skeletons,this.
 skeleton),s.skeleton=this.skeleton.uuid)),this.material!==void 0)if(Array.isArray(this.material)){let o=[];for(let l=0,c=this.
 material.length;l<c;l++)o.push(r(t.materials,this.material[l]));s.material=o}else s.material=r(t.materials,this.material);
 if(this.children.length>0){s.children=[];for(let o=0;o<this.children.length;o++)s.children.push(this.children[o].toJSON(
 t).object)}if(this.animations.length>0){s.animations=[];for(let o=0;o<this.animations.length;o++){let l=this.animations[o];
-s.animations.push(r(t.animations,l))}}if(e){let o=a(t.geometries),l=a(t.materials),c=a(t.textures),h=a(t.images),p=a(t.shapes),
+s.animations.push(r(t.animations,l))}}if(e){let o=a(t.geometries),l=a(t.materials),c=a(t.textures),h=a(t.images),f=a(t.shapes),
 u=a(t.skeletons),d=a(t.animations),g=a(t.nodes);o.length>0&&(n.geometries=o),l.length>0&&(n.materials=l),c.length>0&&(n.
-textures=c),h.length>0&&(n.images=h),p.length>0&&(n.shapes=p),u.length>0&&(n.skeletons=u),d.length>0&&(n.animations=d),g.
+textures=c),h.length>0&&(n.images=h),f.length>0&&(n.shapes=f),u.length>0&&(n.skeletons=u),d.length>0&&(n.animations=d),g.
 length>0&&(n.nodes=g)}return n.object=s,n;function a(o){let l=[];for(let c in o){let h=o[c];delete h.metadata,l.push(h)}
 return l}}clone(t){return new this.constructor().copy(this,t)}copy(t,e=!0){if(this.name=t.name,this.up.copy(t.up),this.position.
 copy(t.position),this.rotation.order=t.rotation.order,this.quaternion.copy(t.quaternion),this.scale.copy(t.scale),this.pivot=
@@ -537,10 +537,10 @@ null&&this._hand.dispatchEvent(t),this}connect(t){if(t&&t.hand){let e=this._hand
 _getHandJoint(e,n)}return this.dispatchEvent({type:"connected",data:t}),this}disconnect(t){return this.dispatchEvent({type:"\
 disconnected",data:t}),this._targetRay!==null&&(this._targetRay.visible=!1),this._grip!==null&&(this._grip.visible=!1),this.
 _hand!==null&&(this._hand.visible=!1),this}update(t,e,n){let s=null,r=null,a=null,o=this._targetRay,l=this._grip,c=this.
-_hand;if(t&&e.session.visibilityState!=="visible-blurred"){if(c&&t.hand){a=!0;for(let M of t.hand.values()){let m=e.getJointPose(
-M,n),f=this._getHandJoint(c,M);m!==null&&(f.matrix.fromArray(m.transform.matrix),f.matrix.decompose(f.position,f.quaternion,
-f.scale),f.matrixWorldNeedsUpdate=!0,f.jointRadius=m.radius),f.visible=m!==null}let h=c.joints["index-finger-tip"],p=c.joints["\
-thumb-tip"],u=h.position.distanceTo(p.position),d=.02,g=.005;c.inputState.pinching&&u>d+g?(c.inputState.pinching=!1,this.
+_hand;if(t&&e.session.visibilityState!=="visible-blurred"){if(c&&t.hand){a=!0;for(let y of t.hand.values()){let m=e.getJointPose(
+y,n),p=this._getHandJoint(c,y);m!==null&&(p.matrix.fromArray(m.transform.matrix),p.matrix.decompose(p.position,p.quaternion,
+p.scale),p.matrixWorldNeedsUpdate=!0,p.jointRadius=m.radius),p.visible=m!==null}let h=c.joints["index-finger-tip"],f=c.joints["\
+thumb-tip"],u=h.position.distanceTo(f.position),d=.02,g=.005;c.inputState.pinching&&u>d+g?(c.inputState.pinching=!1,this.
 dispatchEvent({type:"pinchend",handedness:t.handedness,target:this})):!c.inputState.pinching&&u<=d-g&&(c.inputState.pinching=
 !0,this.dispatchEvent({type:"pinchstart",handedness:t.handedness,target:this}))}else l!==null&&t.gripSpace&&(r=e.getPose(
 t.gripSpace,n),r!==null&&(l.matrix.fromArray(r.transform.matrix),l.matrix.decompose(l.position,l.quaternion,l.scale),l.matrixWorldNeedsUpdate=
@@ -598,8 +598,8 @@ return this.copySRGBToLinear(this),this}convertLinearToSRGB(){return this.copyLi
 workingToColorSpace(Te.copy(this),t),Math.round(Wt(Te.r*255,0,255))*65536+Math.round(Wt(Te.g*255,0,255))*256+Math.round(
 Wt(Te.b*255,0,255))}getHexString(t=Oe){return("000000"+this.getHex(t).toString(16)).slice(-6)}getHSL(t,e=Ht.workingColorSpace){
 Ht.workingToColorSpace(Te.copy(this),e);let n=Te.r,s=Te.g,r=Te.b,a=Math.max(n,s,r),o=Math.min(n,s,r),l,c,h=(o+a)/2;if(o===
-a)l=0,c=0;else{let p=a-o;switch(c=h<=.5?p/(a+o):p/(2-a-o),a){case n:l=(s-r)/p+(s<r?6:0);break;case s:l=(r-n)/p+2;break;case r:
-l=(n-s)/p+4;break}l/=6}return t.h=l,t.s=c,t.l=h,t}getRGB(t,e=Ht.workingColorSpace){return Ht.workingToColorSpace(Te.copy(
+a)l=0,c=0;else{let f=a-o;switch(c=h<=.5?f/(a+o):f/(2-a-o),a){case n:l=(s-r)/f+(s<r?6:0);break;case s:l=(r-n)/f+2;break;case r:
+l=(n-s)/f+4;break}l/=6}return t.h=l,t.s=c,t.l=h,t}getRGB(t,e=Ht.workingColorSpace){return Ht.workingToColorSpace(Te.copy(
 this),e),t.r=Te.r,t.g=Te.g,t.b=Te.b,t}getStyle(t=Oe){Ht.workingToColorSpace(Te.copy(this),t);let e=Te.r,n=Te.g,s=Te.b;return t!==
 Oe?`color(${t} ${e.toFixed(3)} ${n.toFixed(3)} ${s.toFixed(3)})`:`rgb(${Math.round(e*255)},${Math.round(n*255)},${Math.round(
 s*255)})`}offsetHSL(t,e,n){return this.getHSL(Dn),this.setHSL(Dn.h+t,Dn.s+e,Dn.l+n)}add(t){return this.r+=t.r,this.g+=t.
@@ -628,7 +628,7 @@ toArray(),e}},Qe=new O,_n=new O,Ga=new O,xn=new O,hi=new O,ui=new O,Tl=new O,Va=
 Ya=new ie,On=class i{constructor(t=new O,e=new O,n=new O){this.a=t,this.b=e,this.c=n}static getNormal(t,e,n,s){s.subVectors(
 n,e),Qe.subVectors(t,e),s.cross(Qe);let r=s.lengthSq();return r>0?s.multiplyScalar(1/Math.sqrt(r)):s.set(0,0,0)}static getBarycoord(t,e,n,s,r){
 Qe.subVectors(s,e),_n.subVectors(n,e),Ga.subVectors(t,e);let a=Qe.dot(Qe),o=Qe.dot(_n),l=Qe.dot(Ga),c=_n.dot(_n),h=_n.dot(
-Ga),p=a*c-o*o;if(p===0)return r.set(0,0,0),null;let u=1/p,d=(c*l-o*h)*u,g=(a*h-o*l)*u;return r.set(1-d-g,g,d)}static containsPoint(t,e,n,s){
+Ga),f=a*c-o*o;if(f===0)return r.set(0,0,0),null;let u=1/f,d=(c*l-o*h)*u,g=(a*h-o*l)*u;return r.set(1-d-g,g,d)}static containsPoint(t,e,n,s){
 return this.getBarycoord(t,e,n,s,xn)===null?!1:xn.x>=0&&xn.y>=0&&xn.x+xn.y<=1}static getInterpolation(t,e,n,s,r,a,o,l){return this.
 getBarycoord(t,e,n,s,xn)===null?(l.x=0,l.y=0,"z"in l&&(l.z=0),"w"in l&&(l.w=0),null):(l.setScalar(0),l.addScaledVector(r,
 xn.x),l.addScaledVector(a,xn.y),l.addScaledVector(o,xn.z),l)}static getInterpolatedAttribute(t,e,n,s,r,a){return Xa.setScalar(
@@ -644,11 +644,11 @@ this.a,this.b,this.c)}getBarycoord(t,e){return i.getBarycoord(t,this.a,this.b,th
 getInterpolation(t,this.a,this.b,this.c,e,n,s,r)}containsPoint(t){return i.containsPoint(t,this.a,this.b,this.c)}isFrontFacing(t){
 return i.isFrontFacing(this.a,this.b,this.c,t)}intersectsBox(t){return t.intersectsTriangle(this)}closestPointToPoint(t,e){
 let n=this.a,s=this.b,r=this.c,a,o;hi.subVectors(s,n),ui.subVectors(r,n),Va.subVectors(t,n);let l=hi.dot(Va),c=ui.dot(Va);
-if(l<=0&&c<=0)return e.copy(n);Ha.subVectors(t,s);let h=hi.dot(Ha),p=ui.dot(Ha);if(h>=0&&p<=h)return e.copy(s);let u=l*p-
+if(l<=0&&c<=0)return e.copy(n);Ha.subVectors(t,s);let h=hi.dot(Ha),f=ui.dot(Ha);if(h>=0&&f<=h)return e.copy(s);let u=l*f-
 h*c;if(u<=0&&l>=0&&h<=0&&l-h>0)return a=l/(l-h),e.copy(n).addScaledVector(hi,a);Wa.subVectors(t,r);let d=hi.dot(Wa),g=ui.
-dot(Wa);if(g>=0&&d<=g)return e.copy(r);let M=d*c-l*g;if(M<=0&&c>=0&&g<=0)return o=c/(c-g),e.copy(n).addScaledVector(ui,o);
-let m=h*g-d*p;if(m<=0&&p-h>=0&&d-g>=0)return Tl.subVectors(r,s),o=(p-h)/(p-h+(d-g)),e.copy(s).addScaledVector(Tl,o);let f=1/
-(m+M+u);return a=M*f,o=u*f,e.copy(n).addScaledVector(hi,a).addScaledVector(ui,o)}equals(t){return t.a.equals(this.a)&&t.
+dot(Wa);if(g>=0&&d<=g)return e.copy(r);let y=d*c-l*g;if(y<=0&&c>=0&&g<=0)return o=c/(c-g),e.copy(n).addScaledVector(ui,o);
+let m=h*g-d*f;if(m<=0&&f-h>=0&&d-g>=0)return Tl.subVectors(r,s),o=(f-h)/(f-h+(d-g)),e.copy(s).addScaledVector(Tl,o);let p=1/
+(m+y+u);return a=y*p,o=u*p,e.copy(n).addScaledVector(hi,a).addScaledVector(ui,o)}equals(t){return t.a.equals(this.a)&&t.
 b.equals(this.b)&&t.c.equals(this.c)}},Bn=class{constructor(t=new O(1/0,1/0,1/0),e=new O(-1/0,-1/0,-1/0)){this.isBox3=!0,
 this.min=t,this.max=e}set(t,e){return this.min.copy(t),this.max.copy(e),this}setFromArray(t){this.makeEmpty();for(let e=0,
 n=t.length;e<n;e+=3)this.expandByPoint(je.fromArray(t,e));return this}setFromBufferAttribute(t){this.makeEmpty();for(let e=0,
@@ -780,45 +780,45 @@ _e))}this.boundingSphere.radius=Math.sqrt(s),isNaN(this.boundingSphere.radius)&&
 index,e=this.attributes;if(t===null||e.position===void 0||e.normal===void 0||e.uv===void 0){Ct("BufferGeometry: .compute\
 Tangents() failed. Missing required attributes (index, position, normal or uv)");return}let n=e.position,s=e.normal,r=e.
 uv,a=this.getAttribute("tangent");(a===void 0||a.count!==n.count)&&(a=new Pe(new Float32Array(4*n.count),4),this.setAttribute(
-"tangent",a));let o=[],l=[],c=new Uint8Array(n.count);for(let D=0;D<n.count;D++)o[D]=new O,l[D]=new O;let h=new O,p=new O,
-u=new O,d=new zt,g=new zt,M=new zt,m=new O,f=new O;function S(D,P,N){c[D]=c[P]=c[N]=1,h.fromBufferAttribute(n,D),p.fromBufferAttribute(
-n,P),u.fromBufferAttribute(n,N),d.fromBufferAttribute(r,D),g.fromBufferAttribute(r,P),M.fromBufferAttribute(r,N),p.sub(h),
-u.sub(h),g.sub(d),M.sub(d);let k=1/(g.x*M.y-M.x*g.y);isFinite(k)&&(m.copy(p).multiplyScalar(M.y).addScaledVector(u,-g.y).
-multiplyScalar(k),f.copy(u).multiplyScalar(g.x).addScaledVector(p,-M.x).multiplyScalar(k),o[D].add(m),o[P].add(m),o[N].add(
-m),l[D].add(f),l[P].add(f),l[N].add(f))}let A=this.groups;A.length===0&&(A=[{start:0,count:t.count}]);for(let D=0,P=A.length;D<
-P;++D){let N=A[D],k=N.start,q=N.count;for(let I=k,W=k+q;I<W;I+=3)S(t.getX(I+0),t.getX(I+1),t.getX(I+2))}let y=new O,w=new O,
-E=new O,_=new O;function b(D){E.fromBufferAttribute(s,D),_.copy(E);let P=o[D];y.copy(P),y.sub(E.multiplyScalar(E.dot(P))).
-normalize(),w.crossVectors(_,P);let k=w.dot(l[D])<0?-1:1;a.setXYZW(D,y.x,y.y,y.z,k)}for(let D=0,P=n.count;D<P;++D)c[D]&&
-b(D);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
+"tangent",a));let o=[],l=[],c=new Uint8Array(n.count);for(let N=0;N<n.count;N++)o[N]=new O,l[N]=new O;let h=new O,f=new O,
+u=new O,d=new zt,g=new zt,y=new zt,m=new O,p=new O;function S(N,I,L){c[N]=c[I]=c[L]=1,h.fromBufferAttribute(n,N),f.fromBufferAttribute(
+n,I),u.fromBufferAttribute(n,L),d.fromBufferAttribute(r,N),g.fromBufferAttribute(r,I),y.fromBufferAttribute(r,L),f.sub(h),
+u.sub(h),g.sub(d),y.sub(d);let z=1/(g.x*y.y-y.x*g.y);isFinite(z)&&(m.copy(f).multiplyScalar(y.y).addScaledVector(u,-g.y).
+multiplyScalar(z),p.copy(u).multiplyScalar(g.x).addScaledVector(f,-y.x).multiplyScalar(z),o[N].add(m),o[I].add(m),o[L].add(
+m),l[N].add(p),l[I].add(p),l[L].add(p))}let E=this.groups;E.length===0&&(E=[{start:0,count:t.count}]);for(let N=0,I=E.length;N<
+I;++N){let L=E[N],z=L.start,q=L.count;for(let P=z,W=z+q;P<W;P+=3)S(t.getX(P+0),t.getX(P+1),t.getX(P+2))}let M=new O,w=new O,
+A=new O,_=new O;function b(N){A.fromBufferAttribute(s,N),_.copy(A);let I=o[N];M.copy(I),M.sub(A.multiplyScalar(A.dot(I))).
+normalize(),w.crossVectors(_,I);let z=w.dot(l[N])<0?-1:1;a.setXYZW(N,M.x,M.y,M.z,z)}for(let N=0,I=n.count;N<I;++N)c[N]&&
+b(N);this._transformed=!0}computeVertexNormals(){let t=this.index,e=this.getAttribute("position");if(e!==void 0){let n=this.
 getAttribute("normal");if(n===void 0||n.count!==e.count)n=new Pe(new Float32Array(e.count*3),3),this.setAttribute("norma\
-l",n);else for(let u=0,d=n.count;u<d;u++)n.setXYZ(u,0,0,0);let s=new O,r=new O,a=new O,o=new O,l=new O,c=new O,h=new O,p=new O;
-if(t)for(let u=0,d=t.count;u<d;u+=3){let g=t.getX(u+0),M=t.getX(u+1),m=t.getX(u+2);s.fromBufferAttribute(e,g),r.fromBufferAttribute(
-e,M),a.fromBufferAttribute(e,m),h.subVectors(a,r),p.subVectors(s,r),h.cross(p),o.fromBufferAttribute(n,g),l.fromBufferAttribute(
-n,M),c.fromBufferAttribute(n,m),o.add(h),l.add(h),c.add(h),n.setXYZ(g,o.x,o.y,o.z),n.setXYZ(M,l.x,l.y,l.z),n.setXYZ(m,c.
+l",n);else for(let u=0,d=n.count;u<d;u++)n.setXYZ(u,0,0,0);let s=new O,r=new O,a=new O,o=new O,l=new O,c=new O,h=new O,f=new O;
+if(t)for(let u=0,d=t.count;u<d;u+=3){let g=t.getX(u+0),y=t.getX(u+1),m=t.getX(u+2);s.fromBufferAttribute(e,g),r.fromBufferAttribute(
+e,y),a.fromBufferAttribute(e,m),h.subVectors(a,r),f.subVectors(s,r),h.cross(f),o.fromBufferAttribute(n,g),l.fromBufferAttribute(
+n,y),c.fromBufferAttribute(n,m),o.add(h),l.add(h),c.add(h),n.setXYZ(g,o.x,o.y,o.z),n.setXYZ(y,l.x,l.y,l.z),n.setXYZ(m,c.
 x,c.y,c.z)}else for(let u=0,d=e.count;u<d;u+=3)s.fromBufferAttribute(e,u+0),r.fromBufferAttribute(e,u+1),a.fromBufferAttribute(
-e,u+2),h.subVectors(a,r),p.subVectors(s,r),h.cross(p),n.setXYZ(u+0,h.x,h.y,h.z),n.setXYZ(u+1,h.x,h.y,h.z),n.setXYZ(u+2,h.
+e,u+2),h.subVectors(a,r),f.subVectors(s,r),h.cross(f),n.setXYZ(u+0,h.x,h.y,h.z),n.setXYZ(u+1,h.x,h.y,h.z),n.setXYZ(u+2,h.
 x,h.y,h.z);this.normalizeNormals(),n.needsUpdate=!0}}normalizeNormals(){let t=this.attributes.normal;for(let e=0,n=t.count;e<
 n;e++)_e.fromBufferAttribute(t,e),_e.normalize(),t.setXYZ(e,_e.x,_e.y,_e.z)}toNonIndexed(){function t(o,l){let c=o.array,
-h=o.itemSize,p=o.normalized,u=new c.constructor(l.length*h),d=0,g=0;for(let M=0,m=l.length;M<m;M++){o.isInterleavedBufferAttribute?
-d=l[M]*o.data.stride+o.offset:d=l[M]*h;for(let f=0;f<h;f++)u[g++]=c[d++]}return new Pe(u,h,p)}if(this.index===null)return wt(
+h=o.itemSize,f=o.normalized,u=new c.constructor(l.length*h),d=0,g=0;for(let y=0,m=l.length;y<m;y++){o.isInterleavedBufferAttribute?
+d=l[y]*o.data.stride+o.offset:d=l[y]*h;for(let p=0;p<h;p++)u[g++]=c[d++]}return new Pe(u,h,f)}if(this.index===null)return wt(
 "BufferGeometry.toNonIndexed(): BufferGeometry is already non-indexed."),this;let e=new i,n=this.index.array,s=this.attributes;
 for(let o in s){let l=s[o],c=t(l,n);e.setAttribute(o,c)}let r=this.morphAttributes;for(let o in r){let l=[],c=r[o];for(let h=0,
-p=c.length;h<p;h++){let u=c[h],d=t(u,n);l.push(d)}e.morphAttributes[o]=l}e.morphTargetsRelative=this.morphTargetsRelative;
+f=c.length;h<f;h++){let u=c[h],d=t(u,n);l.push(d)}e.morphAttributes[o]=l}e.morphTargetsRelative=this.morphTargetsRelative;
 let a=this.groups;for(let o=0,l=a.length;o<l;o++){let c=a[o];e.addGroup(c.start,c.count,c.materialIndex)}return e}toJSON(){
 let t={metadata:{version:4.7,type:"BufferGeometry",generator:"BufferGeometry.toJSON"}};if(t.uuid=this.uuid,t.type=this.parameters!==
 void 0&&this._transformed===!0?"BufferGeometry":this.type,t.name=this.name,Object.keys(this.userData).length>0&&(t.userData=
 this.userData),this.parameters!==void 0&&this._transformed!==!0){let l=this.parameters;for(let c in l)l[c]!==void 0&&(t[c]=
 l[c]);return t}t.data={attributes:{}};let e=this.index;e!==null&&(t.data.index={type:e.array.constructor.name,array:Array.
 prototype.slice.call(e.array)});let n=this.attributes;for(let l in n){let c=n[l];t.data.attributes[l]=c.toJSON(t.data)}let s={},
-r=!1;for(let l in this.morphAttributes){let c=this.morphAttributes[l],h=[];for(let p=0,u=c.length;p<u;p++){let d=c[p];h.
+r=!1;for(let l in this.morphAttributes){let c=this.morphAttributes[l],h=[];for(let f=0,u=c.length;f<u;f++){let d=c[f];h.
 push(d.toJSON(t.data))}h.length>0&&(s[l]=h,r=!0)}r&&(t.data.morphAttributes=s,t.data.morphTargetsRelative=this.morphTargetsRelative);
 let a=this.groups;a.length>0&&(t.data.groups=JSON.parse(JSON.stringify(a)));let o=this.boundingSphere;return o!==null&&(t.
 data.boundingSphere=o.toJSON()),t}clone(){return new this.constructor().copy(this)}copy(t){this.index=null,this.attributes=
 {},this.morphAttributes={},this.groups=[],this.boundingBox=null,this.boundingSphere=null;let e={};this.name=t.name;let n=t.
 index;n!==null&&this.setIndex(n.clone());let s=t.attributes;for(let c in s){let h=s[c];this.setAttribute(c,h.clone(e))}let r=t.
-morphAttributes;for(let c in r){let h=[],p=r[c];for(let u=0,d=p.length;u<d;u++)h.push(p[u].clone(e));this.morphAttributes[c]=
-h}this.morphTargetsRelative=t.morphTargetsRelative;let a=t.groups;for(let c=0,h=a.length;c<h;c++){let p=a[c];this.addGroup(
-p.start,p.count,p.materialIndex)}let o=t.boundingBox;o!==null&&(this.boundingBox=o.clone());let l=t.boundingSphere;return l!==
+morphAttributes;for(let c in r){let h=[],f=r[c];for(let u=0,d=f.length;u<d;u++)h.push(f[u].clone(e));this.morphAttributes[c]=
+h}this.morphTargetsRelative=t.morphTargetsRelative;let a=t.groups;for(let c=0,h=a.length;c<h;c++){let f=a[c];this.addGroup(
+f.start,f.count,f.materialIndex)}let o=t.boundingBox;o!==null&&(this.boundingBox=o.clone());let l=t.boundingSphere;return l!==
 null&&(this.boundingSphere=l.clone()),this.drawRange.start=t.drawRange.start,this.drawRange.count=t.drawRange.count,this.
 userData=t.userData,this._transformed=t._transformed,this}dispose(){this.dispatchEvent({type:"dispose"})}};var Ka=new O,Xh=new O,qh=new It,tn=class{constructor(t=new O(1,0,0),e=0){this.isPlane=!0,this.normal=t,this.constant=e}set(t,e){
 return this.normal.copy(t),this.constant=e,this}setComponents(t,e,n,s){return this.normal.set(t,e,n),this.constant=s,this}setFromNormalAndCoplanarPoint(t,e){
@@ -1003,28 +1003,28 @@ return Math.sqrt(this.distanceSqToPoint(t))}distanceSqToPoint(t){let e=yn.subVec
 return e<0?this.origin.distanceToSquared(t):(yn.copy(this.origin).addScaledVector(this.direction,e),yn.distanceToSquared(
 t))}distanceSqToSegment(t,e,n,s){Qa.copy(t).add(e).multiplyScalar(.5),Os.copy(e).sub(t).normalize(),Bs.copy(this.origin).
 sub(Qa);let r=t.distanceTo(e)*.5,a=-this.direction.dot(Os),o=Bs.dot(this.direction),l=-Bs.dot(Os),c=Bs.lengthSq(),h=Math.
-abs(1-a*a),p,u,d,g;if(h>0)if(p=a*l-o,u=a*o-l,g=r*h,p>=0)if(u>=-g)if(u<=g){let M=1/h;p*=M,u*=M,d=p*(p+a*u+2*o)+u*(a*p+u+2*
-l)+c}else u=r,p=Math.max(0,-(a*u+o)),d=-p*p+u*(u+2*l)+c;else u=-r,p=Math.max(0,-(a*u+o)),d=-p*p+u*(u+2*l)+c;else u<=-g?(p=
-Math.max(0,-(-a*r+o)),u=p>0?-r:Math.min(Math.max(-r,-l),r),d=-p*p+u*(u+2*l)+c):u<=g?(p=0,u=Math.min(Math.max(-r,-l),r),d=
-u*(u+2*l)+c):(p=Math.max(0,-(a*r+o)),u=p>0?r:Math.min(Math.max(-r,-l),r),d=-p*p+u*(u+2*l)+c);else u=a>0?-r:r,p=Math.max(
-0,-(a*u+o)),d=-p*p+u*(u+2*l)+c;return n&&n.copy(this.origin).addScaledVector(this.direction,p),s&&s.copy(Qa).addScaledVector(
+abs(1-a*a),f,u,d,g;if(h>0)if(f=a*l-o,u=a*o-l,g=r*h,f>=0)if(u>=-g)if(u<=g){let y=1/h;f*=y,u*=y,d=f*(f+a*u+2*o)+u*(a*f+u+2*
+l)+c}else u=r,f=Math.max(0,-(a*u+o)),d=-f*f+u*(u+2*l)+c;else u=-r,f=Math.max(0,-(a*u+o)),d=-f*f+u*(u+2*l)+c;else u<=-g?(f=
+Math.max(0,-(-a*r+o)),u=f>0?-r:Math.min(Math.max(-r,-l),r),d=-f*f+u*(u+2*l)+c):u<=g?(f=0,u=Math.min(Math.max(-r,-l),r),d=
+u*(u+2*l)+c):(f=Math.max(0,-(a*r+o)),u=f>0?r:Math.min(Math.max(-r,-l),r),d=-f*f+u*(u+2*l)+c);else u=a>0?-r:r,f=Math.max(
+0,-(a*u+o)),d=-f*f+u*(u+2*l)+c;return n&&n.copy(this.origin).addScaledVector(this.direction,f),s&&s.copy(Qa).addScaledVector(
 Os,u),d}intersectSphere(t,e){if(t.radius<0)return null;yn.subVectors(t.center,this.origin);let n=yn.dot(this.direction),
 s=yn.dot(yn)-n*n,r=t.radius*t.radius;if(s>r)return null;let a=Math.sqrt(r-s),o=n-a,l=n+a;return l<0?null:o<0?this.at(l,e):
 this.at(o,e)}intersectsSphere(t){return t.radius<0?!1:this.distanceSqToPoint(t.center)<=t.radius*t.radius}distanceToPlane(t){
 let e=t.normal.dot(this.direction);if(e===0)return t.distanceToPoint(this.origin)===0?0:null;let n=-(this.origin.dot(t.normal)+
 t.constant)/e;return n>=0?n:null}intersectPlane(t,e){let n=this.distanceToPlane(t);return n===null?null:this.at(n,e)}intersectsPlane(t){
 let e=t.distanceToPoint(this.origin);return e===0||t.normal.dot(this.direction)*e<0}intersectBox(t,e){let n,s,r,a,o,l,c=1/
-this.direction.x,h=1/this.direction.y,p=1/this.direction.z,u=this.origin;return c>=0?(n=(t.min.x-u.x)*c,s=(t.max.x-u.x)*
+this.direction.x,h=1/this.direction.y,f=1/this.direction.z,u=this.origin;return c>=0?(n=(t.min.x-u.x)*c,s=(t.max.x-u.x)*
 c):(n=(t.max.x-u.x)*c,s=(t.min.x-u.x)*c),h>=0?(r=(t.min.y-u.y)*h,a=(t.max.y-u.y)*h):(r=(t.max.y-u.y)*h,a=(t.min.y-u.y)*h),
-n>a||r>s||((r>n||isNaN(n))&&(n=r),(a<s||isNaN(s))&&(s=a),p>=0?(o=(t.min.z-u.z)*p,l=(t.max.z-u.z)*p):(o=(t.max.z-u.z)*p,l=
-(t.min.z-u.z)*p),n>l||o>s)||((o>n||n!==n)&&(n=o),(l<s||s!==s)&&(s=l),s<0)?null:this.at(n>=0?n:s,e)}intersectsBox(t){return this.
-intersectBox(t,yn)!==null}intersectTriangle(t,e,n,s,r){let a=this.origin,o=this.direction,l=o.x,c=o.y,h=o.z,p=t.x-a.x,u=t.
-y-a.y,d=t.z-a.z,g=e.x-a.x,M=e.y-a.y,m=e.z-a.z,f=n.x-a.x,S=n.y-a.y,A=n.z-a.z,y=Math.abs(l),w=Math.abs(c),E=Math.abs(h),_,
-b,D,P,N,k,q,I,W,$,G,et;if(y>=w&&y>=E?(D=l,k=p,W=g,et=f,l>=0?(_=c,b=h,P=u,N=d,q=M,I=m,$=S,G=A):(_=h,b=c,P=d,N=u,q=m,I=M,$=
-A,G=S)):w>=E?(D=c,k=u,W=M,et=S,c>=0?(_=h,b=l,P=d,N=p,q=m,I=g,$=A,G=f):(_=l,b=h,P=p,N=d,q=g,I=m,$=f,G=A)):(D=h,k=d,W=m,et=
-A,h>=0?(_=l,b=c,P=p,N=u,q=g,I=M,$=f,G=S):(_=c,b=l,P=u,N=p,q=M,I=g,$=S,G=f)),D===0)return null;let H=_/D,Q=b/D,j=1/D,Mt=P-
-H*k,Lt=N-Q*k,Z=q-H*W,pt=I-Q*W,xt=$-H*et,At=G-Q*et,mt=xt*pt-At*Z,Nt=Mt*At-Lt*xt,oe=Z*Lt-pt*Mt;if(s){if(mt<0||Nt<0||oe<0)return null}else if((mt<
-0||Nt<0||oe<0)&&(mt>0||Nt>0||oe>0))return null;let Rt=mt+Nt+oe;if(Rt===0)return null;let Zt=j*(mt*k+Nt*W+oe*et);return(Rt>
+n>a||r>s||((r>n||isNaN(n))&&(n=r),(a<s||isNaN(s))&&(s=a),f>=0?(o=(t.min.z-u.z)*f,l=(t.max.z-u.z)*f):(o=(t.max.z-u.z)*f,l=
+(t.min.z-u.z)*f),n>l||o>s)||((o>n||n!==n)&&(n=o),(l<s||s!==s)&&(s=l),s<0)?null:this.at(n>=0?n:s,e)}intersectsBox(t){return this.
+intersectBox(t,yn)!==null}intersectTriangle(t,e,n,s,r){let a=this.origin,o=this.direction,l=o.x,c=o.y,h=o.z,f=t.x-a.x,u=t.
+y-a.y,d=t.z-a.z,g=e.x-a.x,y=e.y-a.y,m=e.z-a.z,p=n.x-a.x,S=n.y-a.y,E=n.z-a.z,M=Math.abs(l),w=Math.abs(c),A=Math.abs(h),_,
+b,N,I,L,z,q,P,W,$,G,et;if(M>=w&&M>=A?(N=l,z=f,W=g,et=p,l>=0?(_=c,b=h,I=u,L=d,q=y,P=m,$=S,G=E):(_=h,b=c,I=d,L=u,q=m,P=y,$=
+E,G=S)):w>=A?(N=c,z=u,W=y,et=S,c>=0?(_=h,b=l,I=d,L=f,q=m,P=g,$=E,G=p):(_=l,b=h,I=f,L=d,q=g,P=m,$=p,G=E)):(N=h,z=d,W=m,et=
+E,h>=0?(_=l,b=c,I=f,L=u,q=g,P=y,$=p,G=S):(_=c,b=l,I=u,L=f,q=y,P=g,$=S,G=p)),N===0)return null;let H=_/N,Q=b/N,j=1/N,Mt=I-
+H*z,Lt=L-Q*z,Z=q-H*W,pt=P-Q*W,xt=$-H*et,At=G-Q*et,mt=xt*pt-At*Z,Nt=Mt*At-Lt*xt,oe=Z*Lt-pt*Mt;if(s){if(mt<0||Nt<0||oe<0)return null}else if((mt<
+0||Nt<0||oe<0)&&(mt>0||Nt>0||oe>0))return null;let Rt=mt+Nt+oe;if(Rt===0)return null;let Zt=j*(mt*z+Nt*W+oe*et);return(Rt>
 0?Zt<0:Zt>0)?null:this.at(Zt/Rt,r)}applyMatrix4(t){return this.origin.applyMatrix4(t),this.direction.transformDirection(
 t),this}equals(t){return t.origin.equals(this.origin)&&t.direction.equals(this.direction)}clone(){return new this.constructor().
 copy(this)}},gr=class extends An{constructor(t){super(),this.isMeshBasicMaterial=!0,this.type="MeshBasicMaterial",this.color=
@@ -1045,37 +1045,37 @@ slice():t.material,this.geometry=t.geometry,this}updateMorphTargets(){let e=this
 e);if(n.length>0){let s=e[n[0]];if(s!==void 0){this.morphTargetInfluences=[],this.morphTargetDictionary={};for(let r=0,a=s.
 length;r<a;r++){let o=s[r].name||String(r);this.morphTargetInfluences.push(0),this.morphTargetDictionary[o]=r}}}}getVertexPosition(t,e){
 let n=this.geometry,s=n.attributes.position,r=n.morphAttributes.position,a=n.morphTargetsRelative;e.fromBufferAttribute(
-s,t);let o=this.morphTargetInfluences;if(r&&o){Hs.set(0,0,0);for(let l=0,c=r.length;l<c;l++){let h=o[l],p=r[l];h!==0&&(ja.
-fromBufferAttribute(p,t),a?Hs.addScaledVector(ja,h):Hs.addScaledVector(ja.sub(e),h))}e.add(Hs)}return e}intersectsFrustum(t){
+s,t);let o=this.morphTargetInfluences;if(r&&o){Hs.set(0,0,0);for(let l=0,c=r.length;l<c;l++){let h=o[l],f=r[l];h!==0&&(ja.
+fromBufferAttribute(f,t),a?Hs.addScaledVector(ja,h):Hs.addScaledVector(ja.sub(e),h))}e.add(Hs)}return e}intersectsFrustum(t){
 return t.intersectsObject(this)}raycast(t,e){let n=this.geometry,s=this.material,r=this.matrixWorld;s!==void 0&&(n.boundingSphere===
 null&&n.computeBoundingSphere(),zs.copy(n.boundingSphere),zs.applyMatrix4(r),$n.copy(t.ray).recast(t.near),!(zs.containsPoint(
 $n.origin)===!1&&($n.intersectSphere(zs,El)===null||$n.origin.distanceToSquared(El)>(t.far-t.near)**2))&&(Al.copy(r).invert(),
 $n.copy(t.ray).applyMatrix4(Al),!(n.boundingBox!==null&&$n.intersectsBox(n.boundingBox)===!1)&&this._computeIntersections(
 t,e,$n)))}_computeIntersections(t,e,n){let s,r=this.geometry,a=this.material,o=r.index,l=r.attributes.position,c=r.attributes.
-uv,h=r.attributes.uv1,p=r.attributes.normal,u=r.groups,d=r.drawRange;if(o!==null)if(Array.isArray(a))for(let g=0,M=u.length;g<
-M;g++){let m=u[g],f=a[m.materialIndex],S=Math.max(m.start,d.start),A=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
-count));for(let y=S,w=A;y<w;y+=3){let E=o.getX(y),_=o.getX(y+1),b=o.getX(y+2);s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=
-Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{let g=Math.max(0,d.start),M=Math.min(o.count,d.start+
-d.count);for(let m=g,f=M;m<f;m+=3){let S=o.getX(m),A=o.getX(m+1),y=o.getX(m+2);s=Xs(this,a,t,n,c,h,p,S,A,y),s&&(s.faceIndex=
-Math.floor(m/3),e.push(s))}}else if(l!==void 0)if(Array.isArray(a))for(let g=0,M=u.length;g<M;g++){let m=u[g],f=a[m.materialIndex],
-S=Math.max(m.start,d.start),A=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let y=S,w=A;y<w;y+=3){let E=y,
-_=y+1,b=y+2;s=Xs(this,f,t,n,c,h,p,E,_,b),s&&(s.faceIndex=Math.floor(y/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
-let g=Math.max(0,d.start),M=Math.min(l.count,d.start+d.count);for(let m=g,f=M;m<f;m+=3){let S=m,A=m+1,y=m+2;s=Xs(this,a,
-t,n,c,h,p,S,A,y),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
+uv,h=r.attributes.uv1,f=r.attributes.normal,u=r.groups,d=r.drawRange;if(o!==null)if(Array.isArray(a))for(let g=0,y=u.length;g<
+y;g++){let m=u[g],p=a[m.materialIndex],S=Math.max(m.start,d.start),E=Math.min(o.count,Math.min(m.start+m.count,d.start+d.
+count));for(let M=S,w=E;M<w;M+=3){let A=o.getX(M),_=o.getX(M+1),b=o.getX(M+2);s=Xs(this,p,t,n,c,h,f,A,_,b),s&&(s.faceIndex=
+Math.floor(M/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{let g=Math.max(0,d.start),y=Math.min(o.count,d.start+
+d.count);for(let m=g,p=y;m<p;m+=3){let S=o.getX(m),E=o.getX(m+1),M=o.getX(m+2);s=Xs(this,a,t,n,c,h,f,S,E,M),s&&(s.faceIndex=
+Math.floor(m/3),e.push(s))}}else if(l!==void 0)if(Array.isArray(a))for(let g=0,y=u.length;g<y;g++){let m=u[g],p=a[m.materialIndex],
+S=Math.max(m.start,d.start),E=Math.min(l.count,Math.min(m.start+m.count,d.start+d.count));for(let M=S,w=E;M<w;M+=3){let A=M,
+_=M+1,b=M+2;s=Xs(this,p,t,n,c,h,f,A,_,b),s&&(s.faceIndex=Math.floor(M/3),s.face.materialIndex=m.materialIndex,e.push(s))}}else{
+let g=Math.max(0,d.start),y=Math.min(l.count,d.start+d.count);for(let m=g,p=y;m<p;m+=3){let S=m,E=m+1,M=m+2;s=Xs(this,a,
+t,n,c,h,f,S,E,M),s&&(s.faceIndex=Math.floor(m/3),e.push(s))}}}};function Zh(i,t,e,n,s,r,a,o){let l;if(t.side===Ce?l=n.intersectTriangle(
 a,r,s,!0,o):l=n.intersectTriangle(s,r,a,t.side===Hn,o),l===null)return null;Ws.copy(o),Ws.applyMatrix4(i.matrixWorld);let c=e.
 ray.origin.distanceTo(Ws);return c<e.near||c>e.far?null:{distance:c,point:Ws.clone(),object:i}}function Xs(i,t,e,n,s,r,a,o,l,c){
-i.getVertexPosition(o,ks),i.getVertexPosition(l,Gs),i.getVertexPosition(c,Vs);let h=Zh(i,t,e,n,ks,Gs,Vs,wl);if(h){let p=new O;
-On.getBarycoord(wl,ks,Gs,Vs,p),s&&(h.uv=On.getInterpolatedAttribute(s,o,l,c,p,new zt)),r&&(h.uv1=On.getInterpolatedAttribute(
-r,o,l,c,p,new zt)),a&&(h.normal=On.getInterpolatedAttribute(a,o,l,c,p,new O),h.normal.dot(n.direction)>0&&h.normal.multiplyScalar(
--1));let u={a:o,b:l,c,normal:new O,materialIndex:0};On.getNormal(ks,Gs,Vs,u.normal),h.face=u,h.barycoord=p}return h}var _r=class extends De{constructor(t=null,e=1,n=1,s,r,a,o,l,c=xe,h=xe,p,u){super(null,a,o,l,c,h,s,r,p,u),this.isDataTexture=
+i.getVertexPosition(o,ks),i.getVertexPosition(l,Gs),i.getVertexPosition(c,Vs);let h=Zh(i,t,e,n,ks,Gs,Vs,wl);if(h){let f=new O;
+On.getBarycoord(wl,ks,Gs,Vs,f),s&&(h.uv=On.getInterpolatedAttribute(s,o,l,c,f,new zt)),r&&(h.uv1=On.getInterpolatedAttribute(
+r,o,l,c,f,new zt)),a&&(h.normal=On.getInterpolatedAttribute(a,o,l,c,f,new O),h.normal.dot(n.direction)>0&&h.normal.multiplyScalar(
+-1));let u={a:o,b:l,c,normal:new O,materialIndex:0};On.getNormal(ks,Gs,Vs,u.normal),h.face=u,h.barycoord=f}return h}var _r=class extends De{constructor(t=null,e=1,n=1,s,r,a,o,l,c=xe,h=xe,f,u){super(null,a,o,l,c,h,s,r,f,u),this.isDataTexture=
 !0,this.image={data:t,width:e,height:n},this.generateMipmaps=!1,this.flipY=!1,this.unpackAlignment=1}};var Kn=new Qn,Jh=new zt(.5,.5),qs=new O,zn=class{constructor(t=new tn,e=new tn,n=new tn,s=new tn,r=new tn,a=new tn){this.
 planes=[t,e,n,s,r,a]}set(t,e,n,s,r,a){let o=this.planes;return o[0].copy(t),o[1].copy(e),o[2].copy(n),o[3].copy(s),o[4].
 copy(r),o[5].copy(a),this}copy(t){let e=this.planes;for(let n=0;n<6;n++)e[n].copy(t.planes[n]);return this}setFromProjectionMatrix(t,e=qe,n=!1){
-let s=this.planes,r=t.elements,a=r[0],o=r[1],l=r[2],c=r[3],h=r[4],p=r[5],u=r[6],d=r[7],g=r[8],M=r[9],m=r[10],f=r[11],S=r[12],
-A=r[13],y=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,f-g,w-S).normalize(),s[1].setComponents(c+a,d+h,f+g,w+S).normalize(),
-s[2].setComponents(c+o,d+p,f+M,w+A).normalize(),s[3].setComponents(c-o,d-p,f-M,w-A).normalize(),n)s[4].setComponents(l,u,
-m,y).normalize(),s[5].setComponents(c-l,d-u,f-m,w-y).normalize();else if(s[4].setComponents(c-l,d-u,f-m,w-y).normalize(),
-e===qe)s[5].setComponents(c+l,d+u,f+m,w+y).normalize();else if(e===Mi)s[5].setComponents(l,u,m,y).normalize();else throw new Error(
+let s=this.planes,r=t.elements,a=r[0],o=r[1],l=r[2],c=r[3],h=r[4],f=r[5],u=r[6],d=r[7],g=r[8],y=r[9],m=r[10],p=r[11],S=r[12],
+E=r[13],M=r[14],w=r[15];if(s[0].setComponents(c-a,d-h,p-g,w-S).normalize(),s[1].setComponents(c+a,d+h,p+g,w+S).normalize(),
+s[2].setComponents(c+o,d+f,p+y,w+E).normalize(),s[3].setComponents(c-o,d-f,p-y,w-E).normalize(),n)s[4].setComponents(l,u,
+m,M).normalize(),s[5].setComponents(c-l,d-u,p-m,w-M).normalize();else if(s[4].setComponents(c-l,d-u,p-m,w-M).normalize(),
+e===qe)s[5].setComponents(c+l,d+u,p+m,w+M).normalize();else if(e===Mi)s[5].setComponents(l,u,m,M).normalize();else throw new Error(
 "THREE.Frustum.setFromProjectionMatrix(): Invalid coordinate system: "+e);return this}intersectsObject(t){if(t.boundingSphere!==
 void 0)t.boundingSphere===null&&t.computeBoundingSphere(),Kn.copy(t.boundingSphere).applyMatrix4(t.matrixWorld);else{let e=t.
 geometry;e.boundingSphere===null&&e.computeBoundingSphere(),Kn.copy(e.boundingSphere).applyMatrix4(t.matrixWorld)}return this.
@@ -1108,10 +1108,10 @@ ible with non-indexed BufferGeometry.");return this}intersectsFrustum(t){return 
 geometry,s=this.matrixWorld,r=t.params.Line.threshold,a=n.drawRange;if(n.boundingSphere===null&&n.computeBoundingSphere(),
 Ys.copy(n.boundingSphere),Ys.applyMatrix4(s),Ys.radius+=r,t.ray.intersectsSphere(Ys)===!1)return;Cl.copy(s).invert(),Vi.
 copy(t.ray).applyMatrix4(Cl);let o=r/((this.scale.x+this.scale.y+this.scale.z)/3),l=o*o,c=this.isLineSegments?2:1,h=n.index,
-u=n.attributes.position;if(h!==null){let d=Math.max(0,a.start),g=Math.min(h.count,a.start+a.count);for(let M=d,m=g-1;M<m;M+=
-c){let f=h.getX(M),S=h.getX(M+1),A=Zs(this,t,Vi,l,f,S,M);A&&e.push(A)}if(this.isLineLoop){let M=h.getX(g-1),m=h.getX(d),
-f=Zs(this,t,Vi,l,M,m,g-1);f&&e.push(f)}}else{let d=Math.max(0,a.start),g=Math.min(u.count,a.start+a.count);for(let M=d,m=g-
-1;M<m;M+=c){let f=Zs(this,t,Vi,l,M,M+1,M);f&&e.push(f)}if(this.isLineLoop){let M=Zs(this,t,Vi,l,g-1,d,g-1);M&&e.push(M)}}}updateMorphTargets(){
+u=n.attributes.position;if(h!==null){let d=Math.max(0,a.start),g=Math.min(h.count,a.start+a.count);for(let y=d,m=g-1;y<m;y+=
+c){let p=h.getX(y),S=h.getX(y+1),E=Zs(this,t,Vi,l,p,S,y);E&&e.push(E)}if(this.isLineLoop){let y=h.getX(g-1),m=h.getX(d),
+p=Zs(this,t,Vi,l,y,m,g-1);p&&e.push(p)}}else{let d=Math.max(0,a.start),g=Math.min(u.count,a.start+a.count);for(let y=d,m=g-
+1;y<m;y+=c){let p=Zs(this,t,Vi,l,y,y+1,y);p&&e.push(p)}if(this.isLineLoop){let y=Zs(this,t,Vi,l,g-1,d,g-1);y&&e.push(y)}}}updateMorphTargets(){
 let e=this.geometry.morphAttributes,n=Object.keys(e);if(n.length>0){let s=e[n[0]];if(s!==void 0){this.morphTargetInfluences=
 [],this.morphTargetDictionary={};for(let r=0,a=s.length;r<a;r++){let o=s[r].name||String(r);this.morphTargetInfluences.push(
 0),this.morphTargetDictionary[o]=r}}}}};function Zs(i,t,e,n,s,r,a){let o=i.geometry.attributes.position;if(vr.fromBufferAttribute(
@@ -1122,41 +1122,41 @@ faceIndex:null,barycoord:null,object:i}}var Pl=new O,Ll=new O,ji=class extends M
 for(let s=0,r=e.count;s<r;s+=2)Pl.fromBufferAttribute(e,s),Ll.fromBufferAttribute(e,s+1),n[s]=s===0?0:n[s-1],n[s+1]=n[s]+
 Pl.distanceTo(Ll);t.setAttribute("lineDistance",new Le(n,1))}else wt("LineSegments.computeLineDistances(): Computation o\
 nly possible with non-indexed BufferGeometry.");return this}};var ts=class extends De{constructor(t=[],e=ii,n,s,r,a,o,l,c,h){super(t,e,n,s,r,a,o,l,c,h),this.isCubeTexture=!0,this.flipY=
-!1}get images(){return this.image}set images(t){this.image=t}};var En=class extends De{constructor(t,e,n=en,s,r,a,o=xe,l=xe,c,h=bn,p=1){if(h!==bn&&h!==Rn)throw new Error("THREE.DepthT\
-exture: format must be either THREE.DepthFormat or THREE.DepthStencilFormat");let u={width:t,height:e,depth:p};super(u,s,
+!1}get images(){return this.image}set images(t){this.image=t}};var En=class extends De{constructor(t,e,n=en,s,r,a,o=xe,l=xe,c,h=bn,f=1){if(h!==bn&&h!==Rn)throw new Error("THREE.DepthT\
+exture: format must be either THREE.DepthFormat or THREE.DepthStencilFormat");let u={width:t,height:e,depth:f};super(u,s,
 r,a,o,l,h,n,c),this.isDepthTexture=!0,this.flipY=!1,this.generateMipmaps=!1,this.compareFunction=null}copy(t){return super.
 copy(t),this.source=new bi(Object.assign({},t.image)),this.compareFunction=t.compareFunction,this}toJSON(t){let e=super.
 toJSON(t);return e.compareFunction=this.compareFunction,e}},es=class extends En{constructor(t,e=en,n=ii,s,r,a=xe,o=xe,l,c=bn){
-let h={width:t,height:t,depth:1},p=[h,h,h,h,h,h];super(t,t,e,n,s,r,a,o,l,c),this.image=p,this.isCubeDepthTexture=!0,this.
+let h={width:t,height:t,depth:1},f=[h,h,h,h,h,h];super(t,t,e,n,s,r,a,o,l,c),this.image=f,this.isCubeDepthTexture=!0,this.
 isCubeTexture=!0}get images(){return this.image}set images(t){this.image=t}},ns=class extends De{constructor(t=null){super(),
 this.sourceTexture=t,this.isExternalTexture=!0}copy(t){return super.copy(t),this.sourceTexture=t.sourceTexture,this}},Ri=class i extends Ye{constructor(t=1,e=1,n=1,s=1,r=1,a=1){
 super(),this.type="BoxGeometry",this.parameters={width:t,height:e,depth:n,widthSegments:s,heightSegments:r,depthSegments:a};
-let o=this;s=Math.floor(s),r=Math.floor(r),a=Math.floor(a);let l=[],c=[],h=[],p=[],u=0,d=0;g("z","y","x",-1,-1,n,e,t,a,r,
+let o=this;s=Math.floor(s),r=Math.floor(r),a=Math.floor(a);let l=[],c=[],h=[],f=[],u=0,d=0;g("z","y","x",-1,-1,n,e,t,a,r,
 0),g("z","y","x",1,-1,n,e,-t,a,r,1),g("x","z","y",1,1,t,n,e,s,a,2),g("x","z","y",1,-1,t,n,-e,s,a,3),g("x","y","z",1,-1,t,
 e,n,s,r,4),g("x","y","z",-1,-1,t,e,-n,s,r,5),this.setIndex(l),this.setAttribute("position",new Le(c,3)),this.setAttribute(
-"normal",new Le(h,3)),this.setAttribute("uv",new Le(p,2));function g(M,m,f,S,A,y,w,E,_,b,D){let P=y/_,N=w/b,k=y/2,q=w/2,
-I=E/2,W=_+1,$=b+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*N-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*P-k;H[M]=Lt*S,H[m]=
-j*A,H[f]=I,c.push(H.x,H.y,H.z),H[M]=0,H[m]=0,H[f]=E>0?1:-1,h.push(H.x,H.y,H.z),p.push(Mt/_),p.push(1-Q/b),G+=1}}for(let Q=0;Q<
+"normal",new Le(h,3)),this.setAttribute("uv",new Le(f,2));function g(y,m,p,S,E,M,w,A,_,b,N){let I=M/_,L=w/b,z=M/2,q=w/2,
+P=A/2,W=_+1,$=b+1,G=0,et=0,H=new O;for(let Q=0;Q<$;Q++){let j=Q*L-q;for(let Mt=0;Mt<W;Mt++){let Lt=Mt*I-z;H[y]=Lt*S,H[m]=
+j*E,H[p]=P,c.push(H.x,H.y,H.z),H[y]=0,H[m]=0,H[p]=A>0?1:-1,h.push(H.x,H.y,H.z),f.push(Mt/_),f.push(1-Q/b),G+=1}}for(let Q=0;Q<
 b;Q++)for(let j=0;j<_;j++){let Mt=u+j+W*Q,Lt=u+j+W*(Q+1),Z=u+(j+1)+W*(Q+1),pt=u+(j+1)+W*Q;l.push(Mt,Lt,pt),l.push(Lt,Z,pt),
-et+=6}o.addGroup(d,et,D),d+=et,u+=G}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){
+et+=6}o.addGroup(d,et,N),d+=et,u+=G}}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){
 return new i(t.width,t.height,t.depth,t.widthSegments,t.heightSegments,t.depthSegments)}};function $h(i,t,e=2){let n=t&&t.length,s=n?t[0]*e:i.length,r=Ic(i,0,s,e,!0),a=[];if(!r||r.next===r.prev)return a;let o,l,
-c;if(n&&(r=eu(i,t,r,e)),i.length>80*e){o=i[0],l=i[1];let h=o,p=l;for(let u=e;u<s;u+=e){let d=i[u],g=i[u+1];d<o&&(o=d),g<
-l&&(l=g),d>h&&(h=d),g>p&&(p=g)}c=Math.max(h-o,p-l),c=c!==0?32767/c:0}return is(r,a,e,o,l,c,0),a}function Ic(i,t,e,n,s){let r;
+c;if(n&&(r=eu(i,t,r,e)),i.length>80*e){o=i[0],l=i[1];let h=o,f=l;for(let u=e;u<s;u+=e){let d=i[u],g=i[u+1];d<o&&(o=d),g<
+l&&(l=g),d>h&&(h=d),g>f&&(f=g)}c=Math.max(h-o,f-l),c=c!==0?32767/c:0}return is(r,a,e,o,l,c,0),a}function Ic(i,t,e,n,s){let r;
 if(s===du(i,t,e,n)>0)for(let a=t;a<e;a+=n)r=Dl(a/n|0,i[a],i[a+1],r);else for(let a=e-n;a>=t;a-=n)r=Dl(a/n|0,i[a],i[a+1],
 r);return r&&Ci(r,r.next)&&(rs(r),r=r.next),r}function jn(i,t){if(!i)return i;t||(t=i);let e=i,n;do if(n=!1,!e.steiner&&
 (Ci(e,e.next)||ae(e.prev,e,e.next)===0)){if(rs(e),e=t=e.prev,e===e.next)break;n=!0}else e=e.next;while(n||e!==t);return t}
 function is(i,t,e,n,s,r,a){if(!i)return;!a&&r&&au(i,n,s,r);let o=i;for(;i.prev!==i.next;){let l=i.prev,c=i.next;if(r?Qh(
 i,n,s,r):Kh(i)){t.push(l.i,i.i,c.i),rs(i),i=c.next,o=c.next;continue}if(i=c,i===o){a?a===1?(i=jh(jn(i),t),is(i,t,e,n,s,r,
 2)):a===2&&tu(i,t,e,n,s,r):is(jn(i),t,e,n,s,r,1);break}}}function Kh(i){let t=i.prev,e=i,n=i.next;if(ae(t,e,n)>=0)return!1;
-let s=t.x,r=e.x,a=n.x,o=t.y,l=e.y,c=n.y,h=Math.min(s,r,a),p=Math.min(o,l,c),u=Math.max(s,r,a),d=Math.max(o,l,c),g=n.next;
-for(;g!==t;){if(g.x>=h&&g.x<=u&&g.y>=p&&g.y<=d&&Hi(s,o,r,l,a,c,g.x,g.y)&&ae(g.prev,g,g.next)>=0)return!1;g=g.next}return!0}
-function Qh(i,t,e,n){let s=i.prev,r=i,a=i.next;if(ae(s,r,a)>=0)return!1;let o=s.x,l=r.x,c=a.x,h=s.y,p=r.y,u=a.y,d=Math.min(
-o,l,c),g=Math.min(h,p,u),M=Math.max(o,l,c),m=Math.max(h,p,u),f=ao(d,g,t,e,n),S=ao(M,m,t,e,n),A=i.prevZ,y=i.nextZ;for(;A&&
-A.z>=f&&y&&y.z<=S;){if(A.x>=d&&A.x<=M&&A.y>=g&&A.y<=m&&A!==s&&A!==a&&Hi(o,h,l,p,c,u,A.x,A.y)&&ae(A.prev,A,A.next)>=0||(A=
-A.prevZ,y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=0))return!1;y=y.nextZ}
-for(;A&&A.z>=f;){if(A.x>=d&&A.x<=M&&A.y>=g&&A.y<=m&&A!==s&&A!==a&&Hi(o,h,l,p,c,u,A.x,A.y)&&ae(A.prev,A,A.next)>=0)return!1;
-A=A.prevZ}for(;y&&y.z<=S;){if(y.x>=d&&y.x<=M&&y.y>=g&&y.y<=m&&y!==s&&y!==a&&Hi(o,h,l,p,c,u,y.x,y.y)&&ae(y.prev,y,y.next)>=
-0)return!1;y=y.nextZ}return!0}function jh(i,t){let e=i;do{let n=e.prev,s=e.next.next;!Ci(n,s)&&Lc(n,e,e.next,s)&&ss(n,s)&&
+let s=t.x,r=e.x,a=n.x,o=t.y,l=e.y,c=n.y,h=Math.min(s,r,a),f=Math.min(o,l,c),u=Math.max(s,r,a),d=Math.max(o,l,c),g=n.next;
+for(;g!==t;){if(g.x>=h&&g.x<=u&&g.y>=f&&g.y<=d&&Hi(s,o,r,l,a,c,g.x,g.y)&&ae(g.prev,g,g.next)>=0)return!1;g=g.next}return!0}
+function Qh(i,t,e,n){let s=i.prev,r=i,a=i.next;if(ae(s,r,a)>=0)return!1;let o=s.x,l=r.x,c=a.x,h=s.y,f=r.y,u=a.y,d=Math.min(
+o,l,c),g=Math.min(h,f,u),y=Math.max(o,l,c),m=Math.max(h,f,u),p=ao(d,g,t,e,n),S=ao(y,m,t,e,n),E=i.prevZ,M=i.nextZ;for(;E&&
+E.z>=p&&M&&M.z<=S;){if(E.x>=d&&E.x<=y&&E.y>=g&&E.y<=m&&E!==s&&E!==a&&Hi(o,h,l,f,c,u,E.x,E.y)&&ae(E.prev,E,E.next)>=0||(E=
+E.prevZ,M.x>=d&&M.x<=y&&M.y>=g&&M.y<=m&&M!==s&&M!==a&&Hi(o,h,l,f,c,u,M.x,M.y)&&ae(M.prev,M,M.next)>=0))return!1;M=M.nextZ}
+for(;E&&E.z>=p;){if(E.x>=d&&E.x<=y&&E.y>=g&&E.y<=m&&E!==s&&E!==a&&Hi(o,h,l,f,c,u,E.x,E.y)&&ae(E.prev,E,E.next)>=0)return!1;
+E=E.prevZ}for(;M&&M.z<=S;){if(M.x>=d&&M.x<=y&&M.y>=g&&M.y<=m&&M!==s&&M!==a&&Hi(o,h,l,f,c,u,M.x,M.y)&&ae(M.prev,M,M.next)>=
+0)return!1;M=M.nextZ}return!0}function jh(i,t){let e=i;do{let n=e.prev,s=e.next.next;!Ci(n,s)&&Lc(n,e,e.next,s)&&ss(n,s)&&
 ss(s,n)&&(t.push(n.i,e.i,s.i),rs(e),rs(e.next),e=i=s),e=e.next}while(e!==i);return jn(e)}function tu(i,t,e,n,s,r){let a=i;
 do{let o=a.next.next;for(;o!==a.prev;){if(a.i!==o.i&&cu(a,o)){let l=Dc(a,o);a=jn(a,a.next),l=jn(l,l.next),is(a,t,e,n,s,r,
 0),is(l,t,e,n,s,r,0);return}o=o.next}a=a.next}while(a!==i)}function eu(i,t,e,n){let s=[];for(let r=0,a=t.length;r<a;r++){
@@ -1164,10 +1164,10 @@ let o=t[r]*n,l=r<a-1?t[r+1]*n:i.length,c=Ic(i,o,l,n,!1);c===c.next&&(c.steiner=!
 s.length;r++)e=iu(s[r],e);return e}function nu(i,t){let e=i.x-t.x;if(e===0&&(e=i.y-t.y,e===0)){let n=(i.next.y-i.y)/(i.next.
 x-i.x),s=(t.next.y-t.y)/(t.next.x-t.x);e=n-s}return e}function iu(i,t){let e=su(i,t);if(!e)return t;let n=Dc(e,i);return jn(
 n,n.next),jn(e,e.next)}function su(i,t){let e=t,n=i.x,s=i.y,r=-1/0,a;if(Ci(i,e))return e;do{if(Ci(i,e.next))return e.next;
-if(s<=e.y&&s>=e.next.y&&e.next.y!==e.y){let p=e.x+(s-e.y)*(e.next.x-e.x)/(e.next.y-e.y);if(p<=n&&p>r&&(r=p,a=e.x<e.next.
-x?e:e.next,p===n))return a}e=e.next}while(e!==t);if(!a)return null;let o=a,l=a.x,c=a.y,h=1/0;e=a;do{if(n>=e.x&&e.x>=l&&n!==
-e.x&&Pc(s<c?n:r,s,l,c,s<c?r:n,s,e.x,e.y)){let p=Math.abs(s-e.y)/(n-e.x);ss(e,i)&&(p<h||p===h&&(e.x>a.x||e.x===a.x&&ru(a,
-e)))&&(a=e,h=p)}e=e.next}while(e!==o);return a}function ru(i,t){return ae(i.prev,i,t.prev)<0&&ae(t.next,i,i.next)<0}function au(i,t,e,n){
+if(s<=e.y&&s>=e.next.y&&e.next.y!==e.y){let f=e.x+(s-e.y)*(e.next.x-e.x)/(e.next.y-e.y);if(f<=n&&f>r&&(r=f,a=e.x<e.next.
+x?e:e.next,f===n))return a}e=e.next}while(e!==t);if(!a)return null;let o=a,l=a.x,c=a.y,h=1/0;e=a;do{if(n>=e.x&&e.x>=l&&n!==
+e.x&&Pc(s<c?n:r,s,l,c,s<c?r:n,s,e.x,e.y)){let f=Math.abs(s-e.y)/(n-e.x);ss(e,i)&&(f<h||f===h&&(e.x>a.x||e.x===a.x&&ru(a,
+e)))&&(a=e,h=f)}e=e.next}while(e!==o);return a}function ru(i,t){return ae(i.prev,i,t.prev)<0&&ae(t.next,i,i.next)<0}function au(i,t,e,n){
 let s=i;do s.z===0&&(s.z=ao(s.x,s.y,t,e,n)),s.prevZ=s.prev,s.nextZ=s.next,s=s.next;while(s!==i);s.prevZ.nextZ=null,s.prevZ=
 null,ou(s)}function ou(i){let t,e=1;do{let n=i,s;i=null;let r=null;for(t=0;n;){t++;let a=n,o=0;for(let c=0;c<e&&(o++,a=a.
 nextZ,!!a);c++);let l=e;for(;o>0||l>0&&a;)o!==0&&(l===0||!a||n.z<=a.z)?(s=n,n=n.nextZ,o--):(s=a,a=a.nextZ,l--),r?r.nextZ=
@@ -1194,10 +1194,10 @@ for(let s=e-1,r=0;r<e;s=r++)n+=t[s].x*t[r].y-t[r].x*t[s].y;return n*.5}static is
 let n=[],s=[],r=[];Nl(t),Ul(n,t);let a=t.length;e.forEach(Nl);for(let l=0;l<e.length;l++)s.push(a),a+=e[l].length,Ul(n,e[l]);
 let o=lo.triangulate(n,s);for(let l=0;l<o.length;l+=3)r.push(o.slice(l,l+3));return r}};function Nl(i){let t=i.length;t>
 2&&i[t-1].equals(i[0])&&i.pop()}function Ul(i,t){for(let e=0;e<t.length;e++)i.push(t[e].x),i.push(t[e].y)}var os=class i extends Ye{constructor(t=1,e=1,n=1,s=1){super(),this.type="PlaneGeometry",this.parameters={width:t,height:e,
-widthSegments:n,heightSegments:s};let r=t/2,a=e/2,o=Math.floor(n),l=Math.floor(s),c=o+1,h=l+1,p=t/o,u=e/l,d=[],g=[],M=[],
-m=[];for(let f=0;f<h;f++){let S=f*u-a;for(let A=0;A<c;A++){let y=A*p-r;g.push(y,-S,0),M.push(0,0,1),m.push(A/o),m.push(1-
-f/l)}}for(let f=0;f<l;f++)for(let S=0;S<o;S++){let A=S+c*f,y=S+c*(f+1),w=S+1+c*(f+1),E=S+1+c*f;d.push(A,y,E),d.push(y,w,
-E)}this.setIndex(d),this.setAttribute("position",new Le(g,3)),this.setAttribute("normal",new Le(M,3)),this.setAttribute(
+widthSegments:n,heightSegments:s};let r=t/2,a=e/2,o=Math.floor(n),l=Math.floor(s),c=o+1,h=l+1,f=t/o,u=e/l,d=[],g=[],y=[],
+m=[];for(let p=0;p<h;p++){let S=p*u-a;for(let E=0;E<c;E++){let M=E*f-r;g.push(M,-S,0),y.push(0,0,1),m.push(E/o),m.push(1-
+p/l)}}for(let p=0;p<l;p++)for(let S=0;S<o;S++){let E=S+c*p,M=S+c*(p+1),w=S+1+c*(p+1),A=S+1+c*p;d.push(E,M,A),d.push(M,w,
+A)}this.setIndex(d),this.setAttribute("position",new Le(g,3)),this.setAttribute("normal",new Le(y,3)),this.setAttribute(
 "uv",new Le(m,2))}copy(t){return super.copy(t),this.parameters=Object.assign({},t.parameters),this}static fromJSON(t){return new i(
 t.width,t.height,t.widthSegments,t.heightSegments)}};function ri(i){let t={};for(let e in i){t[e]={};for(let n in i[e]){let s=i[e][n];if(Fl(s))s.isRenderTargetTexture?(wt("U\
 niformsUtils: Textures of render targets cannot be cloned via cloneUniforms() or mergeUniforms()."),t[e][n]=null):t[e][n]=
@@ -1274,15 +1274,15 @@ parameterPositions,r=t-2,a=t+1,o=s[r],l=s[a];if(o===void 0)switch(this.getSettin
 r=s.length-2,o=e+s[r]-s[r+1];break;default:r=t,o=n}if(l===void 0)switch(this.getSettings_().endingEnd){case so:a=t,l=2*n-
 e;break;case ro:a=1,l=n+s[1]-s[0];break;default:a=t-1,l=e}let c=(n-e)*.5,h=this.valueSize;this._weightPrev=c/(e-o),this.
 _weightNext=c/(l-n),this._offsetPrev=r*h,this._offsetNext=a*h}interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,
-o=this.valueSize,l=t*o,c=l-o,h=this._offsetPrev,p=this._offsetNext,u=this._weightPrev,d=this._weightNext,g=(n-e)/(s-e),M=g*
-g,m=M*g,f=-u*m+2*u*M-u*g,S=(1+u)*m+(-1.5-2*u)*M+(-.5+u)*g+1,A=(-1-d)*m+(1.5+d)*M+.5*g,y=d*m-d*M;for(let w=0;w!==o;++w)r[w]=
-f*a[h+w]+S*a[c+w]+A*a[l+w]+y*a[p+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
-let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-o,h=(n-e)/(s-e),p=1-h;for(let u=0;u!==o;++u)r[u]=
-a[c+u]*p+a[l+u]*h;return r}},wr=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t){return this.copySampleValue_(
+o=this.valueSize,l=t*o,c=l-o,h=this._offsetPrev,f=this._offsetNext,u=this._weightPrev,d=this._weightNext,g=(n-e)/(s-e),y=g*
+g,m=y*g,p=-u*m+2*u*y-u*g,S=(1+u)*m+(-1.5-2*u)*y+(-.5+u)*g+1,E=(-1-d)*m+(1.5+d)*y+.5*g,M=d*m-d*y;for(let w=0;w!==o;++w)r[w]=
+p*a[h+w]+S*a[c+w]+E*a[l+w]+M*a[f+w];return r}},Er=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t,e,n,s){
+let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-o,h=(n-e)/(s-e),f=1-h;for(let u=0;u!==o;++u)r[u]=
+a[c+u]*f+a[l+u]*h;return r}},wr=class extends kn{constructor(t,e,n,s){super(t,e,n,s)}interpolate_(t){return this.copySampleValue_(
 t-1)}},Rr=class extends kn{interpolate_(t,e,n,s){let r=this.resultBuffer,a=this.sampleValues,o=this.valueSize,l=t*o,c=l-
-o,h=this.inTangents,p=this.outTangents;if(!h||!p){let g=(n-e)/(s-e),M=1-g;for(let m=0;m!==o;++m)r[m]=a[c+m]*M+a[l+m]*g;return r}
-let u=o*2,d=t-1;for(let g=0;g!==o;++g){let M=a[c+g],m=a[l+g],f=d*u+g*2,S=p[f],A=p[f+1],y=t*u+g*2,w=h[y],E=h[y+1],_=_u(n,
-e,S,w,s);r[g]=Uc(_,M,A,E,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
+o,h=this.inTangents,f=this.outTangents;if(!h||!f){let g=(n-e)/(s-e),y=1-g;for(let m=0;m!==o;++m)r[m]=a[c+m]*y+a[l+m]*g;return r}
+let u=o*2,d=t-1;for(let g=0;g!==o;++g){let y=a[c+g],m=a[l+g],p=d*u+g*2,S=f[p],E=f[p+1],M=t*u+g*2,w=h[M],A=h[M+1],_=_u(n,
+e,S,w,s);r[g]=Uc(_,y,E,A,m)}return r}};function Uc(i,t,e,n,s){let r=1-i;return r*r*r*t+3*r*r*i*e+3*r*i*i*n+i*i*i*s}function gu(i,t,e,n,s){
 let r=1-i;return 3*r*r*(e-t)+6*r*i*(n-e)+3*i*i*(s-n)}function _u(i,t,e,n,s){let r=(i-t)/(s-t);for(let a=0;a<8;a++){let o=Uc(
 r,t,e,n,s)-i;if(Math.abs(o)<1e-10)break;let l=gu(r,t,e,n,s);if(Math.abs(l)<1e-10)break;r=Math.max(0,Math.min(1,r-o/l))}return r}
 var ke=class{constructor(t,e,n,s){if(t===void 0)throw new Error("THREE.KeyframeTrack: track name is undefined");if(e===void 0||
@@ -1312,9 +1312,9 @@ ze in track.",this),t=!1);let n=this.times,s=this.values,r=n.length;r===0&&(Ct("
  number.",this,o,l),t=!1;break}if(a!==null&&a>l){Ct("KeyframeTrack: Out of order keys.",this,o,l,a),t=!1;break}a=l}if(s!==
 void 0&&Rh(s))for(let o=0,l=s.length;o!==l;++o){let c=s[o];if(isNaN(c)){Ct("KeyframeTrack: Value is not a valid number.",
 this,o,c),t=!1;break}}return t}optimize(){let t=this.times.slice(),e=this.values.slice(),n=this.getValueSize(),s=this.getInterpolation()===
-tr,r=t.length-1,a=1;for(let o=1;o<r;++o){let l=!1,c=t[o],h=t[o+1];if(c!==h&&(o!==1||c!==t[0]))if(s)l=!0;else{let p=o*n,u=p-
-n,d=p+n;for(let g=0;g!==n;++g){let M=e[p+g];if(M!==e[u+g]||M!==e[d+g]){l=!0;break}}}if(l){if(o!==a){t[a]=t[o];let p=o*n,
-u=a*n;for(let d=0;d!==n;++d)e[u+d]=e[p+d]}++a}}if(r>0){t[a]=t[r];for(let o=r*n,l=a*n,c=0;c!==n;++c)e[l+c]=e[o+c];++a}return a!==
+tr,r=t.length-1,a=1;for(let o=1;o<r;++o){let l=!1,c=t[o],h=t[o+1];if(c!==h&&(o!==1||c!==t[0]))if(s)l=!0;else{let f=o*n,u=f-
+n,d=f+n;for(let g=0;g!==n;++g){let y=e[f+g];if(y!==e[u+g]||y!==e[d+g]){l=!0;break}}}if(l){if(o!==a){t[a]=t[o];let f=o*n,
+u=a*n;for(let d=0;d!==n;++d)e[u+d]=e[f+d]}++a}}if(r>0){t[a]=t[r];for(let o=r*n,l=a*n,c=0;c!==n;++c)e[l+c]=e[o+c];++a}return a!==
 t.length?(this.times=t.slice(0,a),this.values=e.slice(0,a*n)):(this.times=t,this.values=e),this}clone(){let t=this.times.
 slice(),e=this.values.slice(),n=this.constructor,s=new n(this.name,t,e);return s.createInterpolant=this.createInterpolant,
 Ks(this.settings)&&(s.settings={inTangents:this.settings.inTangents.slice(),outTangents:this.settings.outTangents.slice()}),
@@ -1333,8 +1333,8 @@ void 0;var Lr=class extends ke{constructor(t,e,n,s){super(t,e,n,s)}};Lr.prototyp
 onError=n,this._abortController=null,this.itemStart=function(h){o++,r===!1&&s.onStart!==void 0&&s.onStart(h,a,o),r=!0},this.
 itemEnd=function(h){a++,s.onProgress!==void 0&&s.onProgress(h,a,o),a===o&&(r=!1,s.onLoad!==void 0&&s.onLoad())},this.itemError=
 function(h){s.onError!==void 0&&s.onError(h)},this.resolveURL=function(h){return h=h.normalize("NFC"),l?l(h):h},this.setURLModifier=
-function(h){return l=h,this},this.addHandler=function(h,p){return c.push(h,p),this},this.removeHandler=function(h){let p=c.
-indexOf(h);return p!==-1&&c.splice(p,2),this},this.getHandler=function(h){for(let p=0,u=c.length;p<u;p+=2){let d=c[p],g=c[p+
+function(h){return l=h,this},this.addHandler=function(h,f){return c.push(h,f),this},this.removeHandler=function(h){let f=c.
+indexOf(h);return f!==-1&&c.splice(f,2),this},this.getHandler=function(h){for(let f=0,u=c.length;f<u;f+=2){let d=c[f],g=c[f+
 1];if(d.global&&(d.lastIndex=0),d.test(h))return g}return null},this.abort=function(){return this.abortController.abort(),
 this._abortController=null,this}}get abortController(){return this._abortController||(this._abortController=new AbortController),
 this._abortController}},Fc=new Dr,Nr=class{constructor(t){this.manager=t!==void 0?t:Fc,this.crossOrigin="anonymous",this.
@@ -1418,13 +1418,13 @@ n.lookAt(-1,0,0),s.up.set(0,-1,0),s.lookAt(1,0,0),r.up.set(0,0,1),r.lookAt(0,1,0
 set(0,-1,0),o.lookAt(0,0,1),l.up.set(0,-1,0),l.lookAt(0,0,-1);else throw new Error("THREE.CubeCamera.updateCoordinateSys\
 tem(): Invalid coordinate system: "+t);for(let c of e)this.add(c),c.updateMatrixWorld()}update(t,e){this.parent===null&&
 this.updateMatrixWorld();let{renderTarget:n,activeMipmapLevel:s}=this;this.coordinateSystem!==t.coordinateSystem&&(this.
-coordinateSystem=t.coordinateSystem,this.updateCoordinateSystem());let[r,a,o,l,c,h]=this.children,p=t.getRenderTarget(),
-u=t.getActiveCubeFace(),d=t.getActiveMipmapLevel(),g=t.xr.enabled;t.xr.enabled=!1;let M=n.texture.mipmapsAutoUpdate;n.texture.
+coordinateSystem=t.coordinateSystem,this.updateCoordinateSystem());let[r,a,o,l,c,h]=this.children,f=t.getRenderTarget(),
+u=t.getActiveCubeFace(),d=t.getActiveMipmapLevel(),g=t.xr.enabled;t.xr.enabled=!1;let y=n.texture.mipmapsAutoUpdate;n.texture.
 mipmapsAutoUpdate=!1;let m=!1;t.isWebGLRenderer===!0?m=t.state.buffers.depth.getReversed():m=t.reversedDepthBuffer,t.setRenderTarget(
 n,0,s),m&&t.autoClear===!1&&t.clearDepth(),t.render(e,r),t.setRenderTarget(n,1,s),m&&t.autoClear===!1&&t.clearDepth(),t.
 render(e,a),t.setRenderTarget(n,2,s),m&&t.autoClear===!1&&t.clearDepth(),t.render(e,o),t.setRenderTarget(n,3,s),m&&t.autoClear===
 !1&&t.clearDepth(),t.render(e,l),t.setRenderTarget(n,4,s),m&&t.autoClear===!1&&t.clearDepth(),t.render(e,c),n.texture.mipmapsAutoUpdate=
-M,t.setRenderTarget(n,5,s),m&&t.autoClear===!1&&t.clearDepth(),t.render(e,h),t.setRenderTarget(p,u,d),t.xr.enabled=g,n.texture.
+y,t.setRenderTarget(n,5,s),m&&t.autoClear===!1&&t.clearDepth(),t.render(e,h),t.setRenderTarget(f,u,d),t.xr.enabled=g,n.texture.
 needsPMREMUpdate=!0}},Fr=class extends Be{constructor(t=[]){super(),this.isArrayCamera=!0,this.isMultiViewCamera=!1,this.
 cameras=t,this.perCameraFrustumCulled=!1}};var Vo="\\[\\]\\.:\\/",xu=new RegExp("["+Vo+"]","g"),Ho="[^"+Vo+"]",vu="[^"+Vo.replace("\\.","")+"]",yu=/((?:WC+[\/:])*)/.
 source.replace("WC",Ho),Mu=/(WCOD+)?/.source.replace("WCOD",vu),Su=/(?:\.(WC+)(?:\[(.+)\])?)?/.source.replace("WC",Ho),bu=/\.(WC+)(?:\[(.+)\])?/.
@@ -1522,16 +1522,16 @@ e ${i}.`)}typeof __THREE_DEVTOOLS__<"u"&&__THREE_DEVTOOLS__.dispatchEvent(new Cu
  */function sh(){let i=null,t=!1,e=null,n=null;function s(r,a){n=i.requestAnimationFrame(s),e(r,a)}return{start:function(){
 t!==!0&&e!==null&&i!==null&&(n=i.requestAnimationFrame(s),t=!0)},stop:function(){i!==null&&i.cancelAnimationFrame(n),t=!1},
 setAnimationLoop:function(r){e=r},setContext:function(r){i=r}}}function Ru(i){let t=new WeakMap;function e(o,l){let c=o.
-array,h=o.usage,p=c.byteLength,u=i.createBuffer();i.bindBuffer(l,u),i.bufferData(l,c,h),o.onUploadCallback();let d;if(c instanceof
+array,h=o.usage,f=c.byteLength,u=i.createBuffer();i.bindBuffer(l,u),i.bufferData(l,c,h),o.onUploadCallback();let d;if(c instanceof
 Float32Array)d=i.FLOAT;else if(typeof Float16Array<"u"&&c instanceof Float16Array)d=i.HALF_FLOAT;else if(c instanceof Uint16Array)
 o.isFloat16BufferAttribute?d=i.HALF_FLOAT:d=i.UNSIGNED_SHORT;else if(c instanceof Int16Array)d=i.SHORT;else if(c instanceof
 Uint32Array)d=i.UNSIGNED_INT;else if(c instanceof Int32Array)d=i.INT;else if(c instanceof Int8Array)d=i.BYTE;else if(c instanceof
 Uint8Array)d=i.UNSIGNED_BYTE;else if(c instanceof Uint8ClampedArray)d=i.UNSIGNED_BYTE;else throw new Error("THREE.WebGLA\
 ttributes: Unsupported buffer data format: "+c);return{buffer:u,type:d,bytesPerElement:c.BYTES_PER_ELEMENT,version:o.version,
-size:p}}function n(o,l,c){let h=l.array,p=l.updateRanges;if(i.bindBuffer(c,o),p.length===0)i.bufferSubData(c,0,h);else{p.
-sort((d,g)=>d.start-g.start);let u=0;for(let d=1;d<p.length;d++){let g=p[u],M=p[d];M.start<=g.start+g.count+1?g.count=Math.
-max(g.count,M.start+M.count-g.start):(++u,p[u]=M)}p.length=u+1;for(let d=0,g=p.length;d<g;d++){let M=p[d];i.bufferSubData(
-c,M.start*h.BYTES_PER_ELEMENT,h,M.start,M.count)}l.clearUpdateRanges()}l.onUploadCallback()}function s(o){return o.isInterleavedBufferAttribute&&
+size:f}}function n(o,l,c){let h=l.array,f=l.updateRanges;if(i.bindBuffer(c,o),f.length===0)i.bufferSubData(c,0,h);else{f.
+sort((d,g)=>d.start-g.start);let u=0;for(let d=1;d<f.length;d++){let g=f[u],y=f[d];y.start<=g.start+g.count+1?g.count=Math.
+max(g.count,y.start+y.count-g.start):(++u,f[u]=y)}f.length=u+1;for(let d=0,g=f.length;d<g;d++){let y=f[d];i.bufferSubData(
+c,y.start*h.BYTES_PER_ELEMENT,h,y.start,y.count)}l.clearUpdateRanges()}l.onUploadCallback()}function s(o){return o.isInterleavedBufferAttribute&&
 (o=o.data),t.get(o)}function r(o){o.isInterleavedBufferAttribute&&(o=o.data);let l=t.get(o);l&&(i.deleteBuffer(l.buffer),
 t.delete(o))}function a(o,l){if(o.isInterleavedBufferAttribute&&(o=o.data),o.isGLBufferAttribute){let h=t.get(o);(!h||h.
 version<o.version)&&t.set(o,{buffer:o.buffer,type:o.type,bytesPerElement:o.elementSize,version:o.version});return}let c=t.
@@ -5556,69 +5556,69 @@ attenuationColor:{value:new Ot(0)},specularColor:{value:new Ot(1,1,1)},specularC
 value:new It},specularIntensity:{value:1},specularIntensityMap:{value:null},specularIntensityMapTransform:{value:new It},
 anisotropyVector:{value:new zt},anisotropyMap:{value:null},anisotropyMapTransform:{value:new It}}]),vertexShader:Bt.meshphysical_vert,
 fragmentShader:Bt.meshphysical_frag};var Ta={r:0,b:0,g:0},cp=new $t,rh=new It;rh.set(-1,0,0,0,1,0,0,0,1);function hp(i,t,e,n,s,r){
-let a=new Ot(0),o=s===!0?0:1,l,c,h=null,p=0,u=null;function d(S){let A=S.isScene===!0?S.background:null;if(A&&A.isTexture){
-let y=S.backgroundBlurriness>0;A=t.get(A,y)}return A}function g(S){let A=!1,y=d(S);y===null?m(a,o):y&&y.isColor&&(m(y,1),
-A=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
-color.setClear(0,0,0,0,r),(i.autoClear||A)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
-!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function M(S,A){let y=d(A);y&&y.isCubeTexture?(c===void 0&&
+let a=new Ot(0),o=s===!0?0:1,l,c,h=null,f=0,u=null;function d(S){let E=S.isScene===!0?S.background:null;if(E&&E.isTexture){
+let M=S.backgroundBlurriness>0;E=t.get(E,M)}return E}function g(S){let E=!1,M=d(S);M===null?m(a,o):M&&M.isColor&&(m(M,1),
+E=!0);let w=i.xr.getEnvironmentBlendMode();w==="additive"?e.buffers.color.setClear(0,0,0,1,r):w==="alpha-blend"&&e.buffers.
+color.setClear(0,0,0,0,r),(i.autoClear||E)&&(e.buffers.depth.setTest(!0),e.buffers.depth.setMask(!0),e.buffers.color.setMask(
+!0),i.clear(i.autoClearColor,i.autoClearDepth,i.autoClearStencil))}function y(S,E){let M=d(E);M&&M.isCubeTexture?(c===void 0&&
 (c=new Ze(new Ri(1,1,1),new un({name:"BackgroundCubeMaterial",uniforms:ri(pn.backgroundCube.uniforms),vertexShader:pn.backgroundCube.
 vertexShader,fragmentShader:pn.backgroundCube.fragmentShader,side:Ce,depthTest:!1,depthWrite:!1,fog:!1,allowOverride:!1})),
-c.geometry.deleteAttribute("normal"),c.geometry.deleteAttribute("uv"),c.onBeforeRender=function(w,E,_){this.matrixWorld.
+c.geometry.deleteAttribute("normal"),c.geometry.deleteAttribute("uv"),c.onBeforeRender=function(w,A,_){this.matrixWorld.
 copyPosition(_.matrixWorld)},Object.defineProperty(c.material,"envMap",{get:function(){return this.uniforms.envMap.value}}),
-n.update(c)),c.material.uniforms.envMap.value=y,c.material.uniforms.backgroundBlurriness.value=A.backgroundBlurriness,c.
-material.uniforms.backgroundIntensity.value=A.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
-cp.makeRotationFromEuler(A.backgroundRotation)).transpose(),y.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
-value.premultiply(rh),c.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,(h!==y||p!==y.version||u!==i.toneMapping)&&
-(c.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),c.layers.enableAll(),S.unshift(c,c.geometry,c.material,0,0,null)):
-y&&y.isTexture&&(l===void 0&&(l=new Ze(new os(2,2),new un({name:"BackgroundMaterial",uniforms:ri(pn.background.uniforms),
+n.update(c)),c.material.uniforms.envMap.value=M,c.material.uniforms.backgroundBlurriness.value=E.backgroundBlurriness,c.
+material.uniforms.backgroundIntensity.value=E.backgroundIntensity,c.material.uniforms.backgroundRotation.value.setFromMatrix4(
+cp.makeRotationFromEuler(E.backgroundRotation)).transpose(),M.isRenderTargetTexture===!1&&c.material.uniforms.backgroundRotation.
+value.premultiply(rh),c.material.toneMapped=Ht.getTransfer(M.colorSpace)!==Yt,(h!==M||f!==M.version||u!==i.toneMapping)&&
+(c.material.needsUpdate=!0,h=M,f=M.version,u=i.toneMapping),c.layers.enableAll(),S.unshift(c,c.geometry,c.material,0,0,null)):
+M&&M.isTexture&&(l===void 0&&(l=new Ze(new os(2,2),new un({name:"BackgroundMaterial",uniforms:ri(pn.background.uniforms),
 vertexShader:pn.background.vertexShader,fragmentShader:pn.background.fragmentShader,side:Hn,depthTest:!1,depthWrite:!1,fog:!1,
 allowOverride:!1})),l.geometry.deleteAttribute("normal"),Object.defineProperty(l.material,"map",{get:function(){return this.
-uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=y,l.material.uniforms.backgroundIntensity.value=A.backgroundIntensity,
-l.material.toneMapped=Ht.getTransfer(y.colorSpace)!==Yt,y.matrixAutoUpdate===!0&&y.updateMatrix(),l.material.uniforms.uvTransform.
-value.copy(y.matrix),(h!==y||p!==y.version||u!==i.toneMapping)&&(l.material.needsUpdate=!0,h=y,p=y.version,u=i.toneMapping),
-l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,A){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
-Ta.r,Ta.g,Ta.b,A,r)}function f(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
-dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,A=1){a.set(S),
-o=A,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:M,dispose:f}}
-function up(i,t){let e=i.getParameter(i.MAX_VERTEX_ATTRIBS),n={},s=u(null),r=s,a=!1;function o(N,k,q,I,W){let $=!1,G=p(N,
-I,q,k);r!==G&&(r=G,c(r.object)),$=d(N,I,q,W),$&&g(N,I,q,W),W!==null&&t.update(W,i.ELEMENT_ARRAY_BUFFER),($||a)&&(a=!1,y(
-N,k,q,I),W!==null&&i.bindBuffer(i.ELEMENT_ARRAY_BUFFER,t.get(W).buffer))}function l(){return i.createVertexArray()}function c(N){
-return i.bindVertexArray(N)}function h(N){return i.deleteVertexArray(N)}function p(N,k,q,I){let W=I.wireframe===!0,$=n[k.
-id];$===void 0&&($={},n[k.id]=$);let G=N.isInstancedMesh===!0?N.id:0,et=$[G];et===void 0&&(et={},$[G]=et);let H=et[q.id];
-H===void 0&&(H={},et[q.id]=H);let Q=H[W];return Q===void 0&&(Q=u(l()),H[W]=Q),Q}function u(N){let k=[],q=[],I=[];for(let W=0;W<
-e;W++)k[W]=0,q[W]=0,I[W]=0;return{geometry:null,program:null,wireframe:!1,newAttributes:k,enabledAttributes:q,attributeDivisors:I,
-object:N,attributes:{},index:null}}function d(N,k,q,I){let W=r.attributes,$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
-if(et[H].location>=0){let j=W[H],Mt=$[H];if(Mt===void 0&&(H==="instanceMatrix"&&N.instanceMatrix&&(Mt=N.instanceMatrix),
-H==="instanceColor"&&N.instanceColor&&(Mt=N.instanceColor)),j===void 0||j.attribute!==Mt||Mt&&j.data!==Mt.data)return!0;
-G++}return r.attributesNum!==G||r.index!==I}function g(N,k,q,I){let W={},$=k.attributes,G=0,et=q.getAttributes();for(let H in et)
-if(et[H].location>=0){let j=$[H];j===void 0&&(H==="instanceMatrix"&&N.instanceMatrix&&(j=N.instanceMatrix),H==="instance\
-Color"&&N.instanceColor&&(j=N.instanceColor));let Mt={};Mt.attribute=j,j&&j.data&&(Mt.data=j.data),W[H]=Mt,G++}r.attributes=
-W,r.attributesNum=G,r.index=I}function M(){let N=r.newAttributes;for(let k=0,q=N.length;k<q;k++)N[k]=0}function m(N){f(N,
-0)}function f(N,k){let q=r.newAttributes,I=r.enabledAttributes,W=r.attributeDivisors;q[N]=1,I[N]===0&&(i.enableVertexAttribArray(
-N),I[N]=1),W[N]!==k&&(i.vertexAttribDivisor(N,k),W[N]=k)}function S(){let N=r.newAttributes,k=r.enabledAttributes;for(let q=0,
-I=k.length;q<I;q++)k[q]!==N[q]&&(i.disableVertexAttribArray(q),k[q]=0)}function A(N,k,q,I,W,$,G){G===!0?i.vertexAttribIPointer(
-N,k,q,W,$):i.vertexAttribPointer(N,k,q,I,W,$)}function y(N,k,q,I){M();let W=I.attributes,$=q.getAttributes(),G=k.defaultAttributeValues;
-for(let et in $){let H=$[et];if(H.location>=0){let Q=W[et];if(Q===void 0&&(et==="instanceMatrix"&&N.instanceMatrix&&(Q=N.
-instanceMatrix),et==="instanceColor"&&N.instanceColor&&(Q=N.instanceColor)),Q!==void 0){let j=Q.normalized,Mt=Q.itemSize,
+uniforms.t2D.value}}),n.update(l)),l.material.uniforms.t2D.value=M,l.material.uniforms.backgroundIntensity.value=E.backgroundIntensity,
+l.material.toneMapped=Ht.getTransfer(M.colorSpace)!==Yt,M.matrixAutoUpdate===!0&&M.updateMatrix(),l.material.uniforms.uvTransform.
+value.copy(M.matrix),(h!==M||f!==M.version||u!==i.toneMapping)&&(l.material.needsUpdate=!0,h=M,f=M.version,u=i.toneMapping),
+l.layers.enableAll(),S.unshift(l,l.geometry,l.material,0,0,null))}function m(S,E){S.getRGB(Ta,Go(i)),e.buffers.color.setClear(
+Ta.r,Ta.g,Ta.b,E,r)}function p(){c!==void 0&&(c.geometry.dispose(),c.material.dispose(),c=void 0),l!==void 0&&(l.geometry.
+dispose(),l.material.dispose(),l=void 0)}return{getClearColor:function(){return a},setClearColor:function(S,E=1){a.set(S),
+o=E,m(a,o)},getClearAlpha:function(){return o},setClearAlpha:function(S){o=S,m(a,o)},render:g,addToRenderList:y,dispose:p}}
+function up(i,t){let e=i.getParameter(i.MAX_VERTEX_ATTRIBS),n={},s=u(null),r=s,a=!1;function o(L,z,q,P,W){let $=!1,G=f(L,
+P,q,z);r!==G&&(r=G,c(r.object)),$=d(L,P,q,W),$&&g(L,P,q,W),W!==null&&t.update(W,i.ELEMENT_ARRAY_BUFFER),($||a)&&(a=!1,M(
+L,z,q,P),W!==null&&i.bindBuffer(i.ELEMENT_ARRAY_BUFFER,t.get(W).buffer))}function l(){return i.createVertexArray()}function c(L){
+return i.bindVertexArray(L)}function h(L){return i.deleteVertexArray(L)}function f(L,z,q,P){let W=P.wireframe===!0,$=n[z.
+id];$===void 0&&($={},n[z.id]=$);let G=L.isInstancedMesh===!0?L.id:0,et=$[G];et===void 0&&(et={},$[G]=et);let H=et[q.id];
+H===void 0&&(H={},et[q.id]=H);let Q=H[W];return Q===void 0&&(Q=u(l()),H[W]=Q),Q}function u(L){let z=[],q=[],P=[];for(let W=0;W<
+e;W++)z[W]=0,q[W]=0,P[W]=0;return{geometry:null,program:null,wireframe:!1,newAttributes:z,enabledAttributes:q,attributeDivisors:P,
+object:L,attributes:{},index:null}}function d(L,z,q,P){let W=r.attributes,$=z.attributes,G=0,et=q.getAttributes();for(let H in et)
+if(et[H].location>=0){let j=W[H],Mt=$[H];if(Mt===void 0&&(H==="instanceMatrix"&&L.instanceMatrix&&(Mt=L.instanceMatrix),
+H==="instanceColor"&&L.instanceColor&&(Mt=L.instanceColor)),j===void 0||j.attribute!==Mt||Mt&&j.data!==Mt.data)return!0;
+G++}return r.attributesNum!==G||r.index!==P}function g(L,z,q,P){let W={},$=z.attributes,G=0,et=q.getAttributes();for(let H in et)
+if(et[H].location>=0){let j=$[H];j===void 0&&(H==="instanceMatrix"&&L.instanceMatrix&&(j=L.instanceMatrix),H==="instance\
+Color"&&L.instanceColor&&(j=L.instanceColor));let Mt={};Mt.attribute=j,j&&j.data&&(Mt.data=j.data),W[H]=Mt,G++}r.attributes=
+W,r.attributesNum=G,r.index=P}function y(){let L=r.newAttributes;for(let z=0,q=L.length;z<q;z++)L[z]=0}function m(L){p(L,
+0)}function p(L,z){let q=r.newAttributes,P=r.enabledAttributes,W=r.attributeDivisors;q[L]=1,P[L]===0&&(i.enableVertexAttribArray(
+L),P[L]=1),W[L]!==z&&(i.vertexAttribDivisor(L,z),W[L]=z)}function S(){let L=r.newAttributes,z=r.enabledAttributes;for(let q=0,
+P=z.length;q<P;q++)z[q]!==L[q]&&(i.disableVertexAttribArray(q),z[q]=0)}function E(L,z,q,P,W,$,G){G===!0?i.vertexAttribIPointer(
+L,z,q,W,$):i.vertexAttribPointer(L,z,q,P,W,$)}function M(L,z,q,P){y();let W=P.attributes,$=q.getAttributes(),G=z.defaultAttributeValues;
+for(let et in $){let H=$[et];if(H.location>=0){let Q=W[et];if(Q===void 0&&(et==="instanceMatrix"&&L.instanceMatrix&&(Q=L.
+instanceMatrix),et==="instanceColor"&&L.instanceColor&&(Q=L.instanceColor)),Q!==void 0){let j=Q.normalized,Mt=Q.itemSize,
 Lt=t.get(Q);if(Lt===void 0)continue;let Z=Lt.buffer,pt=Lt.type,xt=Lt.bytesPerElement,At=pt===i.INT||pt===i.UNSIGNED_INT||
 Q.gpuType===Gr;if(Q.isInterleavedBufferAttribute){let mt=Q.data,Nt=mt.isInterleavedBuffer===!0?mt.stride:mt.itemSize,oe=Q.
-offset;if(mt.isInstancedInterleavedBuffer||mt.isInstancedBufferAttribute){for(let Rt=0;Rt<H.locationSize;Rt++)f(H.location+
-Rt,mt.meshPerAttribute);N.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=mt.meshPerAttribute*mt.
+offset;if(mt.isInstancedInterleavedBuffer||mt.isInstancedBufferAttribute){for(let Rt=0;Rt<H.locationSize;Rt++)p(H.location+
+Rt,mt.meshPerAttribute);L.isInstancedMesh!==!0&&P._maxInstanceCount===void 0&&(P._maxInstanceCount=mt.meshPerAttribute*mt.
 count)}else for(let Rt=0;Rt<H.locationSize;Rt++)m(H.location+Rt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let Rt=0;Rt<H.locationSize;Rt++)
-A(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
-H.locationSize;mt++)f(H.location+mt,Q.meshPerAttribute);N.isInstancedMesh!==!0&&I._maxInstanceCount===void 0&&(I._maxInstanceCount=
+E(H.location+Rt,Mt/H.locationSize,pt,j,Nt*xt,(oe+Mt/H.locationSize*Rt)*xt,At)}else{if(Q.isInstancedBufferAttribute){for(let mt=0;mt<
+H.locationSize;mt++)p(H.location+mt,Q.meshPerAttribute);L.isInstancedMesh!==!0&&P._maxInstanceCount===void 0&&(P._maxInstanceCount=
 Q.meshPerAttribute*Q.count)}else for(let mt=0;mt<H.locationSize;mt++)m(H.location+mt);i.bindBuffer(i.ARRAY_BUFFER,Z);for(let mt=0;mt<
-H.locationSize;mt++)A(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
+H.locationSize;mt++)E(H.location+mt,Mt/H.locationSize,pt,j,Mt*xt,Mt/H.locationSize*mt*xt,At)}}else if(G!==void 0){let j=G[et];
 if(j!==void 0)switch(j.length){case 2:i.vertexAttrib2fv(H.location,j);break;case 3:i.vertexAttrib3fv(H.location,j);break;case 4:
-i.vertexAttrib4fv(H.location,j);break;default:i.vertexAttrib1fv(H.location,j)}}}}S()}function w(){D();for(let N in n){let k=n[N];
-for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)h($[G].object),delete $[G];delete I[W]}}delete n[N]}}
-function E(N){if(n[N.id]===void 0)return;let k=n[N.id];for(let q in k){let I=k[q];for(let W in I){let $=I[W];for(let G in $)
-h($[G].object),delete $[G];delete I[W]}}delete n[N.id]}function _(N){for(let k in n){let q=n[k];for(let I in q){let W=q[I];
-if(W[N.id]===void 0)continue;let $=W[N.id];for(let G in $)h($[G].object),delete $[G];delete W[N.id]}}}function b(N){for(let k in n){
-let q=n[k],I=N.isInstancedMesh===!0?N.id:0,W=q[I];if(W!==void 0){for(let $ in W){let G=W[$];for(let et in G)h(G[et].object),
-delete G[et];delete W[$]}delete q[I],Object.keys(q).length===0&&delete n[k]}}}function D(){P(),a=!0,r!==s&&(r=s,c(r.object))}
-function P(){s.geometry=null,s.program=null,s.wireframe=!1}return{setup:o,reset:D,resetDefaultState:P,dispose:w,releaseStatesOfGeometry:E,
-releaseStatesOfObject:b,releaseStatesOfProgram:_,initAttributes:M,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
+i.vertexAttrib4fv(H.location,j);break;default:i.vertexAttrib1fv(H.location,j)}}}}S()}function w(){N();for(let L in n){let z=n[L];
+for(let q in z){let P=z[q];for(let W in P){let $=P[W];for(let G in $)h($[G].object),delete $[G];delete P[W]}}delete n[L]}}
+function A(L){if(n[L.id]===void 0)return;let z=n[L.id];for(let q in z){let P=z[q];for(let W in P){let $=P[W];for(let G in $)
+h($[G].object),delete $[G];delete P[W]}}delete n[L.id]}function _(L){for(let z in n){let q=n[z];for(let P in q){let W=q[P];
+if(W[L.id]===void 0)continue;let $=W[L.id];for(let G in $)h($[G].object),delete $[G];delete W[L.id]}}}function b(L){for(let z in n){
+let q=n[z],P=L.isInstancedMesh===!0?L.id:0,W=q[P];if(W!==void 0){for(let $ in W){let G=W[$];for(let et in G)h(G[et].object),
+delete G[et];delete W[$]}delete q[P],Object.keys(q).length===0&&delete n[z]}}}function N(){I(),a=!0,r!==s&&(r=s,c(r.object))}
+function I(){s.geometry=null,s.program=null,s.wireframe=!1}return{setup:o,reset:N,resetDefaultState:I,dispose:w,releaseStatesOfGeometry:A,
+releaseStatesOfObject:b,releaseStatesOfProgram:_,initAttributes:y,enableAttribute:m,disableUnusedAttributes:S}}function dp(i,t,e){
 let n;function s(l){n=l}function r(l,c){i.drawArrays(n,l,c),e.update(c,n,1)}function a(l,c,h){h!==0&&(i.drawArraysInstanced(
 n,l,c,h),e.update(c,n,h))}function o(l,c,h){if(h===0)return;t.get("WEBGL_multi_draw").multiDrawArraysWEBGL(n,l,0,c,0,h);
 let u=0;for(let d=0;d<h;d++)u+=c[d];e.update(u,n,1)}this.setMode=s,this.render=r,this.renderInstances=a,this.renderMultiDraw=
@@ -5630,25 +5630,25 @@ i.IMPLEMENTATION_COLOR_READ_TYPE))}function l(_){if(_==="highp"){if(i.getShaderP
 precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,i.HIGH_FLOAT).precision>0)return"highp";_="mediump"}return _===
 "mediump"&&i.getShaderPrecisionFormat(i.VERTEX_SHADER,i.MEDIUM_FLOAT).precision>0&&i.getShaderPrecisionFormat(i.FRAGMENT_SHADER,
 i.MEDIUM_FLOAT).precision>0?"mediump":"lowp"}let c=e.precision!==void 0?e.precision:"highp",h=l(c);h!==c&&(wt("WebGLRend\
-erer:",c,"not supported, using",h,"instead."),c=h);let p=e.reversedDepthBuffer===!0&&t.has("EXT_clip_control"),u=e.logarithmicDepthBuffer===
-!0&&p===!1;e.reversedDepthBuffer===!0&&p===!1&&wt("WebGLRenderer: Unable to use reversed depth buffer due to missing EXT\
-_clip_control extension. Fallback to default depth buffer."),e.logarithmicDepthBuffer===!0&&p===!0&&wt("WebGLRenderer: L\
+erer:",c,"not supported, using",h,"instead."),c=h);let f=e.reversedDepthBuffer===!0&&t.has("EXT_clip_control"),u=e.logarithmicDepthBuffer===
+!0&&f===!1;e.reversedDepthBuffer===!0&&f===!1&&wt("WebGLRenderer: Unable to use reversed depth buffer due to missing EXT\
+_clip_control extension. Fallback to default depth buffer."),e.logarithmicDepthBuffer===!0&&f===!0&&wt("WebGLRenderer: L\
 ogarithmic depth buffer is ignored when reversed depth buffer is enabled.");let d=i.getParameter(i.MAX_TEXTURE_IMAGE_UNITS),
-g=i.getParameter(i.MAX_VERTEX_TEXTURE_IMAGE_UNITS),M=i.getParameter(i.MAX_TEXTURE_SIZE),m=i.getParameter(i.MAX_CUBE_MAP_TEXTURE_SIZE),
-f=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),A=i.getParameter(i.MAX_VARYING_VECTORS),
-y=i.getParameter(i.MAX_FRAGMENT_UNIFORM_VECTORS),w=i.getParameter(i.MAX_SAMPLES),E=i.getParameter(i.SAMPLES);return{isWebGL2:!0,
+g=i.getParameter(i.MAX_VERTEX_TEXTURE_IMAGE_UNITS),y=i.getParameter(i.MAX_TEXTURE_SIZE),m=i.getParameter(i.MAX_CUBE_MAP_TEXTURE_SIZE),
+p=i.getParameter(i.MAX_VERTEX_ATTRIBS),S=i.getParameter(i.MAX_VERTEX_UNIFORM_VECTORS),E=i.getParameter(i.MAX_VARYING_VECTORS),
+M=i.getParameter(i.MAX_FRAGMENT_UNIFORM_VECTORS),w=i.getParameter(i.MAX_SAMPLES),A=i.getParameter(i.SAMPLES);return{isWebGL2:!0,
 getMaxAnisotropy:r,getMaxPrecision:l,textureFormatReadable:a,textureTypeReadable:o,precision:c,logarithmicDepthBuffer:u,
-reversedDepthBuffer:p,maxTextures:d,maxVertexTextures:g,maxTextureSize:M,maxCubemapSize:m,maxAttributes:f,maxVertexUniforms:S,
-maxVaryings:A,maxFragmentUniforms:y,maxSamples:w,samples:E}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
-l={value:null,needsUpdate:!1};this.uniform=l,this.numPlanes=0,this.numIntersection=0,this.init=function(p,u){let d=p.length!==
-0||u||n!==0||s;return s=u,n=p.length,d},this.beginShadows=function(){r=!0,h(null)},this.endShadows=function(){r=!1},this.
-setGlobalState=function(p,u){e=h(p,u,0)},this.setState=function(p,u,d){let g=p.clippingPlanes,M=p.clipIntersection,m=p.clipShadows,
-f=i.get(p);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,A=S*4,y=f.clippingState||null;l.value=y,y=
-h(g,u,A,d);for(let w=0;w!==A;++w)y[w]=e[w];f.clippingState=y,this.numIntersection=M?this.numPlanes:0,this.numPlanes+=S}};
-function c(){l.value!==e&&(l.value=e,l.needsUpdate=n>0),t.numPlanes=n,t.numIntersection=0}function h(p,u,d,g){let M=p!==
-null?p.length:0,m=null;if(M!==0){if(m=l.value,g!==!0||m===null){let f=d+M*4,S=u.matrixWorldInverse;o.getNormalMatrix(S),
-(m===null||m.length<f)&&(m=new Float32Array(f));for(let A=0,y=d;A!==M;++A,y+=4)a.copy(p[A]).applyMatrix4(S,o),a.normal.toArray(
-m,y),m[y+3]=a.constant}l.value=m,l.needsUpdate=!0}return t.numPlanes=M,t.numIntersection=0,m}}var Es=class extends ze{constructor(t=1,e={}){
+reversedDepthBuffer:f,maxTextures:d,maxVertexTextures:g,maxTextureSize:y,maxCubemapSize:m,maxAttributes:p,maxVertexUniforms:S,
+maxVaryings:E,maxFragmentUniforms:M,maxSamples:w,samples:A}}function pp(i){let t=this,e=null,n=0,s=!1,r=!1,a=new tn,o=new It,
+l={value:null,needsUpdate:!1};this.uniform=l,this.numPlanes=0,this.numIntersection=0,this.init=function(f,u){let d=f.length!==
+0||u||n!==0||s;return s=u,n=f.length,d},this.beginShadows=function(){r=!0,h(null)},this.endShadows=function(){r=!1},this.
+setGlobalState=function(f,u){e=h(f,u,0)},this.setState=function(f,u,d){let g=f.clippingPlanes,y=f.clipIntersection,m=f.clipShadows,
+p=i.get(f);if(!s||g===null||g.length===0||r&&!m)r?h(null):c();else{let S=r?0:n,E=S*4,M=p.clippingState||null;l.value=M,M=
+h(g,u,E,d);for(let w=0;w!==E;++w)M[w]=e[w];p.clippingState=M,this.numIntersection=y?this.numPlanes:0,this.numPlanes+=S}};
+function c(){l.value!==e&&(l.value=e,l.needsUpdate=n>0),t.numPlanes=n,t.numIntersection=0}function h(f,u,d,g){let y=f!==
+null?f.length:0,m=null;if(y!==0){if(m=l.value,g!==!0||m===null){let p=d+y*4,S=u.matrixWorldInverse;o.getNormalMatrix(S),
+(m===null||m.length<p)&&(m=new Float32Array(p));for(let E=0,M=d;E!==y;++E,M+=4)a.copy(f[E]).applyMatrix4(S,o),a.normal.toArray(
+m,M),m[M+3]=a.constant}l.value=m,l.needsUpdate=!0}return t.numPlanes=y,t.numIntersection=0,m}}var Es=class extends ze{constructor(t=1,e={}){
 super(t,t,e),this.isWebGLCubeRenderTarget=!0;let n={width:t,height:t,depth:1},s=[n,n,n,n,n,n];this.texture=new ts(s),this.
 _setTextureOptions(e),this.texture.isRenderTargetTexture=!0}fromEquirectangularTexture(t,e){this.texture.type=e.type,this.
 texture.colorSpace=e.colorSpace,this.texture.generateMipmaps=e.generateMipmaps,this.texture.minFilter=e.minFilter,this.texture.
@@ -5695,10 +5695,10 @@ gp=20,ah=256,oh=16,_p=3,xp=new O,vp=new Ot,Ea=class i{constructor(t){this._rende
 null,this._cubeCamera=new Ii(1,10,null),this._boxMesh=new Ze(new Ri(5,5,5),null),this._cubemapMaterial=null,this._equirectMaterial=
 null,this._blurMaterial=null,this._ggxMaterial=null,this._integrationMaterial=null}fromScene(t,e=0,n=.1,s=100,r={}){let{
 size:a=256,position:o=xp}=r,l=this._renderer;this._setSize(a);let c=this._allocateTarget(),h=this._getSourceTarget(!0);e>
-0&&(h.texture.mipmapsAutoUpdate=!1);let p=l.autoClear,u=l.autoClearColor,d=l.autoClearDepth,g=l.autoClearStencil,M=t.background;
-l.autoClear=!0,l.autoClearColor=!0,l.autoClearDepth=!0,l.autoClearStencil=!0,M===null&&(t.background=l.getClearColor(vp));
-let m=new Ii(n,s,h);return m.position.copy(o),m.update(l,t),l.autoClear=p,l.autoClearColor=u,l.autoClearDepth=d,l.autoClearStencil=
-g,t.background=M,e>0&&(h.texture.mipmapsAutoUpdate=!0,this._blur(c,e)),this._applyPMREM(c),c}fromEquirectangular(t,e=null){
+0&&(h.texture.mipmapsAutoUpdate=!1);let f=l.autoClear,u=l.autoClearColor,d=l.autoClearDepth,g=l.autoClearStencil,y=t.background;
+l.autoClear=!0,l.autoClearColor=!0,l.autoClearDepth=!0,l.autoClearStencil=!0,y===null&&(t.background=l.getClearColor(vp));
+let m=new Ii(n,s,h);return m.position.copy(o),m.update(l,t),l.autoClear=f,l.autoClearColor=u,l.autoClearDepth=d,l.autoClearStencil=
+g,t.background=y,e>0&&(h.texture.mipmapsAutoUpdate=!0,this._blur(c,e)),this._applyPMREM(c),c}fromEquirectangular(t,e=null){
 return this._fromTexture(t,e)}fromCubemap(t,e=null){return this._fromTexture(t,e)}compileCubemapShader(){this._cubemapMaterial===
 null&&(this._cubemapMaterial=kc(),this._compileMaterial(this._cubemapMaterial))}compileEquirectangularShader(){this._equirectMaterial===
 null&&(this._equirectMaterial=zc(),this._compileMaterial(this._equirectMaterial))}dispose(){this._sourceTarget!==null&&this.
@@ -5947,54 +5947,54 @@ value:oh}},`
 		}
 	`)}function bp(i){let t=new WeakMap,e=new WeakMap,n=null;function s(u,d=!1){return u==null?null:d?a(u):r(u)}function r(u){
 if(u&&u.isTexture){let d=u.mapping;if(d===Br||d===zr)if(t.has(u)){let g=t.get(u).texture;return o(g,u.mapping)}else{let g=u.
-image;if(g&&g.height>0){let M=new Es(g.height);return M.fromEquirectangularTexture(i,u),t.set(u,M),u.addEventListener("d\
-ispose",c),o(M.texture,u.mapping)}else return null}}return u}function a(u){if(u&&u.isTexture&&u.isPMREMTexture!==!0){let d=u.
-mapping,g=d===Br||d===zr,M=d===ii||d===Di;if(g||M){let m=e.get(u),f=m!==void 0?m.texture.pmremVersion:0;if(u.isRenderTargetTexture&&
-u.pmremVersion!==f)return n===null&&(n=new Ea(i)),m=g?n.fromEquirectangular(u,m):n.fromCubemap(u,m),m.texture.pmremVersion=
-u.pmremVersion,e.set(u,m),m.texture;if(m!==void 0)return m.texture;{let S=u.image;return g&&S&&S.height>0||M&&S&&l(S)?(n===
+image;if(g&&g.height>0){let y=new Es(g.height);return y.fromEquirectangularTexture(i,u),t.set(u,y),u.addEventListener("d\
+ispose",c),o(y.texture,u.mapping)}else return null}}return u}function a(u){if(u&&u.isTexture&&u.isPMREMTexture!==!0){let d=u.
+mapping,g=d===Br||d===zr,y=d===ii||d===Di;if(g||y){let m=e.get(u),p=m!==void 0?m.texture.pmremVersion:0;if(u.isRenderTargetTexture&&
+u.pmremVersion!==p)return n===null&&(n=new Ea(i)),m=g?n.fromEquirectangular(u,m):n.fromCubemap(u,m),m.texture.pmremVersion=
+u.pmremVersion,e.set(u,m),m.texture;if(m!==void 0)return m.texture;{let S=u.image;return g&&S&&S.height>0||y&&S&&l(S)?(n===
 null&&(n=new Ea(i)),m=g?n.fromEquirectangular(u):n.fromCubemap(u),m.texture.pmremVersion=u.pmremVersion,e.set(u,m),u.addEventListener(
 "dispose",h),m.texture):null}}}return u}function o(u,d){return d===Br?u.mapping=ii:d===zr&&(u.mapping=Di),u}function l(u){
-let d=0,g=6;for(let M=0;M<g;M++)u[M]!==void 0&&d++;return d===g}function c(u){let d=u.target;d.removeEventListener("disp\
+let d=0,g=6;for(let y=0;y<g;y++)u[y]!==void 0&&d++;return d===g}function c(u){let d=u.target;d.removeEventListener("disp\
 ose",c);let g=t.get(d);g!==void 0&&(t.delete(d),g.dispose())}function h(u){let d=u.target;d.removeEventListener("dispose",
-h);let g=e.get(d);g!==void 0&&(e.delete(d),g.dispose())}function p(){t=new WeakMap,e=new WeakMap,n!==null&&(n.dispose(),
-n=null)}return{get:s,dispose:p}}function Tp(i){let t={};function e(n){if(t[n]!==void 0)return t[n];let s=i.getExtension(
+h);let g=e.get(d);g!==void 0&&(e.delete(d),g.dispose())}function f(){t=new WeakMap,e=new WeakMap,n!==null&&(n.dispose(),
+n=null)}return{get:s,dispose:f}}function Tp(i){let t={};function e(n){if(t[n]!==void 0)return t[n];let s=i.getExtension(
 n);return t[n]=s,s}return{has:function(n){return e(n)!==null},init:function(){e("EXT_color_buffer_float"),e("WEBGL_clip_\
 cull_distance"),e("OES_texture_float_linear"),e("EXT_color_buffer_half_float"),e("WEBGL_multisampled_render_to_texture"),
 e("WEBGL_render_shared_exponent")},get:function(n){let s=e(n);return s===null&&Wi("WebGLRenderer: "+n+" extension not su\
 pported."),s}}}function Ap(i,t,e,n){let s={},r=new WeakMap,a=new FinalizationRegistry(g=>delete s[g]);function o(g){l(g.
 target)}function l(g){g.index!==null&&t.remove(g.index);for(let m in g.attributes)t.remove(g.attributes[m]);g.removeEventListener(
-"dispose",o),delete s[g.id],a.unregister(g);let M=r.get(g);M&&(t.remove(M),r.delete(g)),n.releaseStatesOfGeometry(g),g.isInstancedBufferGeometry===
-!0&&delete g._maxInstanceCount,e.memory.geometries--}function c(g,M){return s[M.id]!==void 0||(M.addEventListener("dispo\
-se",o),s[M.id]=new WeakRef(M),a.register(M,M.id,M),e.memory.geometries++),M}function h(g){let M=g.attributes;for(let m in M)
-t.update(M[m],i.ARRAY_BUFFER)}function p(g){let M=g.index,m=g.attributes.position,f=0;if(m===void 0)return;let S=M!==null?
-M.array.length:m.array.length/3-1,A=m.count>=65535?Qi:Ki,y=new A(Math.ceil(S/3)*6,1),w=y.array;if(M!==null){let _=M.array;
-f=M.version;for(let b=0,D=0;b<S;b+=3){let P=_[b+0],N=_[b+1],k=_[b+2];w[D++]=P,w[D++]=N,w[D++]=N,w[D++]=k,w[D++]=k,w[D++]=
-P}}else{f=m.version;for(let _=0,b=0;_<S;_+=3){let D=_+0,P=_+1,N=_+2;w[b++]=D,w[b++]=P,w[b++]=P,w[b++]=N,w[b++]=N,w[b++]=
-D}}y.version=f;let E=r.get(g);E&&t.remove(E),r.set(g,y)}function u(g){let M=r.get(g);if(M){let m=g.index;m!==null&&M.version<
-m.version&&p(g)}else p(g);return r.get(g)}function d(){for(let g in s){let M=s[g].deref();M!==void 0&&l(M)}}return{get:c,
-update:h,getWireframeAttribute:u,dispose:d}}function Ep(i,t,e){let n;function s(p){n=p}let r,a;function o(p){r=p.type,a=
-p.bytesPerElement}function l(p,u){i.drawElements(n,u,r,p*a),e.update(u,n,1)}function c(p,u,d){d!==0&&(i.drawElementsInstanced(
-n,u,r,p*a,d),e.update(u,n,d))}function h(p,u,d){if(d===0)return;t.get("WEBGL_multi_draw").multiDrawElementsWEBGL(n,u,0,r,
-p,0,d);let M=0;for(let m=0;m<d;m++)M+=u[m];e.update(M,n,1)}this.setMode=s,this.setIndex=o,this.render=l,this.renderInstances=
+"dispose",o),delete s[g.id],a.unregister(g);let y=r.get(g);y&&(t.remove(y),r.delete(g)),n.releaseStatesOfGeometry(g),g.isInstancedBufferGeometry===
+!0&&delete g._maxInstanceCount,e.memory.geometries--}function c(g,y){return s[y.id]!==void 0||(y.addEventListener("dispo\
+se",o),s[y.id]=new WeakRef(y),a.register(y,y.id,y),e.memory.geometries++),y}function h(g){let y=g.attributes;for(let m in y)
+t.update(y[m],i.ARRAY_BUFFER)}function f(g){let y=g.index,m=g.attributes.position,p=0;if(m===void 0)return;let S=y!==null?
+y.array.length:m.array.length/3-1,E=m.count>=65535?Qi:Ki,M=new E(Math.ceil(S/3)*6,1),w=M.array;if(y!==null){let _=y.array;
+p=y.version;for(let b=0,N=0;b<S;b+=3){let I=_[b+0],L=_[b+1],z=_[b+2];w[N++]=I,w[N++]=L,w[N++]=L,w[N++]=z,w[N++]=z,w[N++]=
+I}}else{p=m.version;for(let _=0,b=0;_<S;_+=3){let N=_+0,I=_+1,L=_+2;w[b++]=N,w[b++]=I,w[b++]=I,w[b++]=L,w[b++]=L,w[b++]=
+N}}M.version=p;let A=r.get(g);A&&t.remove(A),r.set(g,M)}function u(g){let y=r.get(g);if(y){let m=g.index;m!==null&&y.version<
+m.version&&f(g)}else f(g);return r.get(g)}function d(){for(let g in s){let y=s[g].deref();y!==void 0&&l(y)}}return{get:c,
+update:h,getWireframeAttribute:u,dispose:d}}function Ep(i,t,e){let n;function s(f){n=f}let r,a;function o(f){r=f.type,a=
+f.bytesPerElement}function l(f,u){i.drawElements(n,u,r,f*a),e.update(u,n,1)}function c(f,u,d){d!==0&&(i.drawElementsInstanced(
+n,u,r,f*a,d),e.update(u,n,d))}function h(f,u,d){if(d===0)return;t.get("WEBGL_multi_draw").multiDrawElementsWEBGL(n,u,0,r,
+f,0,d);let y=0;for(let m=0;m<d;m++)y+=u[m];e.update(y,n,1)}this.setMode=s,this.setIndex=o,this.render=l,this.renderInstances=
 c,this.renderMultiDraw=h}function wp(i){let t={geometries:0,textures:0},e={frame:0,calls:0,triangles:0,points:0,lines:0};
 function n(r,a,o){switch(e.calls++,a){case i.TRIANGLES:e.triangles+=o*(r/3);break;case i.LINES:e.lines+=o*(r/2);break;case i.
 LINE_STRIP:e.lines+=o*(r-1);break;case i.LINE_LOOP:e.lines+=o*r;break;case i.POINTS:e.points+=o*r;break;default:Ct("WebG\
 LInfo: Unknown draw mode:",a);break}}function s(){e.calls=0,e.triangles=0,e.points=0,e.lines=0}return{memory:t,render:e,
 programs:null,autoReset:!0,reset:s,update:n}}function Rp(i,t,e){let n=new WeakMap,s=new ie;function r(a,o,l){let c=a.morphTargetInfluences,
-h=o.morphAttributes.position||o.morphAttributes.normal||o.morphAttributes.color,p=h!==void 0?h.length:0,u=n.get(o);if(u===
-void 0||u.count!==p){let D=function(){_.dispose(),n.delete(o),o.removeEventListener("dispose",D)};u!==void 0&&u.texture.
-dispose();let d=o.morphAttributes.position!==void 0,g=o.morphAttributes.normal!==void 0,M=o.morphAttributes.color!==void 0,
-m=o.morphAttributes.position||[],f=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],A=0;d===!0&&(A=1),g===!0&&
-(A=2),M===!0&&(A=3);let y=o.attributes.position.count*A,w=1;y>t.maxTextureSize&&(w=Math.ceil(y/t.maxTextureSize),y=t.maxTextureSize);
-let E=new Float32Array(y*w*4*p),_=new Ji(E,y,w,p);_.type=nn,_.needsUpdate=!0;let b=A*4;for(let P=0;P<p;P++){let N=m[P],k=f[P],
-q=S[P],I=y*w*4*P;for(let W=0;W<N.count;W++){let $=W*b;d===!0&&(s.fromBufferAttribute(N,W),E[I+$+0]=s.x,E[I+$+1]=s.y,E[I+
-$+2]=s.z,E[I+$+3]=0),g===!0&&(s.fromBufferAttribute(k,W),E[I+$+4]=s.x,E[I+$+5]=s.y,E[I+$+6]=s.z,E[I+$+7]=0),M===!0&&(s.fromBufferAttribute(
-q,W),E[I+$+8]=s.x,E[I+$+9]=s.y,E[I+$+10]=s.z,E[I+$+11]=q.itemSize===4?s.w:1)}}u={count:p,texture:_,size:new zt(y,w)},n.set(
-o,u),o.addEventListener("dispose",D)}if(a.isInstancedMesh===!0&&a.morphTexture!==null)l.getUniforms().setValue(i,"morphT\
-exture",a.morphTexture,e);else{let d=0;for(let M=0;M<c.length;M++)d+=c[M];let g=o.morphTargetsRelative?1:1-d;l.getUniforms().
+h=o.morphAttributes.position||o.morphAttributes.normal||o.morphAttributes.color,f=h!==void 0?h.length:0,u=n.get(o);if(u===
+void 0||u.count!==f){let N=function(){_.dispose(),n.delete(o),o.removeEventListener("dispose",N)};u!==void 0&&u.texture.
+dispose();let d=o.morphAttributes.position!==void 0,g=o.morphAttributes.normal!==void 0,y=o.morphAttributes.color!==void 0,
+m=o.morphAttributes.position||[],p=o.morphAttributes.normal||[],S=o.morphAttributes.color||[],E=0;d===!0&&(E=1),g===!0&&
+(E=2),y===!0&&(E=3);let M=o.attributes.position.count*E,w=1;M>t.maxTextureSize&&(w=Math.ceil(M/t.maxTextureSize),M=t.maxTextureSize);
+let A=new Float32Array(M*w*4*f),_=new Ji(A,M,w,f);_.type=nn,_.needsUpdate=!0;let b=E*4;for(let I=0;I<f;I++){let L=m[I],z=p[I],
+q=S[I],P=M*w*4*I;for(let W=0;W<L.count;W++){let $=W*b;d===!0&&(s.fromBufferAttribute(L,W),A[P+$+0]=s.x,A[P+$+1]=s.y,A[P+
+$+2]=s.z,A[P+$+3]=0),g===!0&&(s.fromBufferAttribute(z,W),A[P+$+4]=s.x,A[P+$+5]=s.y,A[P+$+6]=s.z,A[P+$+7]=0),y===!0&&(s.fromBufferAttribute(
+q,W),A[P+$+8]=s.x,A[P+$+9]=s.y,A[P+$+10]=s.z,A[P+$+11]=q.itemSize===4?s.w:1)}}u={count:f,texture:_,size:new zt(M,w)},n.set(
+o,u),o.addEventListener("dispose",N)}if(a.isInstancedMesh===!0&&a.morphTexture!==null)l.getUniforms().setValue(i,"morphT\
+exture",a.morphTexture,e);else{let d=0;for(let y=0;y<c.length;y++)d+=c[y];let g=o.morphTargetsRelative?1:1-d;l.getUniforms().
 setValue(i,"morphTargetBaseInfluence",g),l.getUniforms().setValue(i,"morphTargetInfluences",c)}l.getUniforms().setValue(
 i,"morphTargetsTexture",u.texture,e),l.getUniforms().setValue(i,"morphTargetsTextureSize",u.size)}return{update:r}}function Cp(i,t,e,n,s){
-let r=new WeakMap;function a(c){let h=s.render.frame,p=c.geometry,u=t.get(c,p);if(r.get(u)!==h&&(t.update(u),r.set(u,h)),
+let r=new WeakMap;function a(c){let h=s.render.frame,f=c.geometry,u=t.get(c,f);if(r.get(u)!==h&&(t.update(u),r.set(u,h)),
 c.isInstancedMesh&&(c.hasEventListener("dispose",l)===!1&&c.addEventListener("dispose",l),r.get(c)!==h&&(e.update(c.instanceMatrix,
 i.ARRAY_BUFFER),c.instanceColor!==null&&e.update(c.instanceColor,i.ARRAY_BUFFER),r.set(c,h))),c.isSkinnedMesh){let d=c.skeleton;
 r.get(d)!==h&&(d.update(),r.set(d,h))}return u}function o(){r=new WeakMap}function l(c){let h=c.target;h.removeEventListener(
@@ -6003,7 +6003,7 @@ update:a,dispose:o}}var Ip={[yo]:"LINEAR_TONE_MAPPING",[Mo]:"REINHARD_TONE_MAPPI
 S_FILMIC_TONE_MAPPING",[Ao]:"AGX_TONE_MAPPING",[Eo]:"NEUTRAL_TONE_MAPPING",[To]:"CUSTOM_TONE_MAPPING"};function Pp(i,t,e,n,s,r){
 let a=new ze(t,e,{type:i,depthBuffer:s,stencilBuffer:r,samples:n?4:0,storeMultisampledDepthBuffer:!1,storeMultisampledStencilBuffer:!1,
 resolveDepthBuffer:!1,resolveStencilBuffer:!1}),o=null,l=null,c=null,h=new Ye;h.setAttribute("position",new Le([-1,3,0,-1,
--1,0,3,-1,0],3)),h.setAttribute("uv",new Le([0,2,0,0,2,0],2));let p=new Sr({uniforms:{tDiffuse:{value:null}},vertexShader:`\
+-1,0,3,-1,0],3)),h.setAttribute("uv",new Le([0,2,0,0,2,0],2));let f=new Sr({uniforms:{tDiffuse:{value:null}},vertexShader:`\
 
 			precision highp float;
 
@@ -6050,20 +6050,20 @@ resolveDepthBuffer:!1,resolveStencilBuffer:!1}),o=null,l=null,c=null,h=new Ye;h.
 				#ifdef SRGB_TRANSFER
 					gl_FragColor = sRGBTransferOETF( gl_FragColor );
 				#endif
-			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,p),d=new ti(-1,1,1,-1,0,1),g=null,M=null,m=!1,f,S=null,A=[],y=!1;this.setSize=
-function(w,E){a.setSize(w,E),o!==null&&o.setSize(w,E),l!==null&&l.setSize(w,E);for(let _=0;_<A.length;_++){let b=A[_];b.
-setSize&&b.setSize(w,E)}},this.setEffects=function(w){A=w,y=A.length>0&&A[0].isRenderPass===!0;let E=a.width,_=a.height;
-A.length>0&&o===null&&(o=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(E,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
-let b=s===!0&&A.some(D=>D.needsDepthTexture===!0);b!==(a.depthTexture!==null)&&(b===!0&&c===null&&(c=new En(E,_),r===!0&&
-(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=b?c:null,a.resolveDepthBuffer=b,a.storeMultisampledDepthBuffer=b);for(let D=0;D<
-A.length;D++){let P=A[D];P.setSize&&P.setSize(E,_),b&&P.needsDepthTexture===!0&&P.setDepthTexture&&P.setDepthTexture(c)}},
-this.begin=function(w,E){if(m||w.toneMapping===dn&&A.length===0)return!1;if(S=E,E!==null){let _=E.width,b=E.height;(a.width!==
-_||a.height!==b)&&this.setSize(_,b)}return y===!1&&w.setRenderTarget(a),f=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
-function(){return y},this.end=function(w,E){w.toneMapping=f,m=!0;let _=a,b=o;for(let D=0;D<A.length;D++){let P=A[D];P.enabled!==
-!1&&(P.render(w,b,_,E),P.needsSwap!==!1&&(_=b,b=b===o?l:o))}if(g!==w.outputColorSpace||M!==w.toneMapping){g=w.outputColorSpace,
-M=w.toneMapping,p.defines={},Ht.getTransfer(g)===Yt&&(p.defines.SRGB_TRANSFER="");let D=Ip[M];D&&(p.defines[D]=""),p.needsUpdate=
-!0}p.uniforms.tDiffuse.value=_.texture,w.setRenderTarget(S),w.render(u,d),S=null,m=!1},this.isCompositing=function(){return m},
-this.dispose=function(){a.dispose(),o!==null&&o.dispose(),l!==null&&l.dispose(),h.dispose(),p.dispose()}}var lh=new De,ch=new En(
+			}`,depthTest:!1,depthWrite:!1}),u=new Ze(h,f),d=new ti(-1,1,1,-1,0,1),g=null,y=null,m=!1,p,S=null,E=[],M=!1;this.setSize=
+function(w,A){a.setSize(w,A),o!==null&&o.setSize(w,A),l!==null&&l.setSize(w,A);for(let _=0;_<E.length;_++){let b=E[_];b.
+setSize&&b.setSize(w,A)}},this.setEffects=function(w){E=w,M=E.length>0&&E[0].isRenderPass===!0;let A=a.width,_=a.height;
+E.length>0&&o===null&&(o=new ze(A,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}),l=new ze(A,_,{type:sn,depthBuffer:!1,stencilBuffer:!1}));
+let b=s===!0&&E.some(N=>N.needsDepthTexture===!0);b!==(a.depthTexture!==null)&&(b===!0&&c===null&&(c=new En(A,_),r===!0&&
+(c.format=Rn,c.type=si)),a.dispose(),a.depthTexture=b?c:null,a.resolveDepthBuffer=b,a.storeMultisampledDepthBuffer=b);for(let N=0;N<
+E.length;N++){let I=E[N];I.setSize&&I.setSize(A,_),b&&I.needsDepthTexture===!0&&I.setDepthTexture&&I.setDepthTexture(c)}},
+this.begin=function(w,A){if(m||w.toneMapping===dn&&E.length===0)return!1;if(S=A,A!==null){let _=A.width,b=A.height;(a.width!==
+_||a.height!==b)&&this.setSize(_,b)}return M===!1&&w.setRenderTarget(a),p=w.toneMapping,w.toneMapping=dn,!0},this.hasRenderPass=
+function(){return M},this.end=function(w,A){w.toneMapping=p,m=!0;let _=a,b=o;for(let N=0;N<E.length;N++){let I=E[N];I.enabled!==
+!1&&(I.render(w,b,_,A),I.needsSwap!==!1&&(_=b,b=b===o?l:o))}if(g!==w.outputColorSpace||y!==w.toneMapping){g=w.outputColorSpace,
+y=w.toneMapping,f.defines={},Ht.getTransfer(g)===Yt&&(f.defines.SRGB_TRANSFER="");let N=Ip[y];N&&(f.defines[N]=""),f.needsUpdate=
+!0}f.uniforms.tDiffuse.value=_.texture,w.setRenderTarget(S),w.render(u,d),S=null,m=!1},this.isCompositing=function(){return m},
+this.dispose=function(){a.dispose(),o!==null&&o.dispose(),l!==null&&l.dispose(),h.dispose(),f.dispose()}}var lh=new De,ch=new En(
 1,1),hh=new es(1),uh=new Ji,dh=new mr,fh=new ts,Gc=[],Vc=[],Hc=new Float32Array(16),Wc=new Float32Array(9),Xc=new Float32Array(
 4);function Fi(i,t,e){let n=i[0];if(n<=0||n>0)return i;let s=t*e,r=Gc[s];if(r===void 0&&(r=new Float32Array(s),Gc[s]=r),
 t!==0){n.toArray(r,0);for(let a=1,o=0;a!==t;++a)o+=e,i[a].toArray(r,o)}return r}function de(i,t){if(i.length!==t.length)
@@ -6124,8 +6124,8 @@ Zo=class{constructor(t,e,n){this.id=t,this.addr=n,this.cache=[],this.type=e.type
 Jo=class{constructor(t){this.id=t,this.seq=[],this.map={}}setValue(t,e,n){let s=this.seq;for(let r=0,a=s.length;r!==a;++r){
 let o=s[r];o.setValue(t,e[o.id],n)}}},Xo=/(\w+)(\])?(\[|\.)?/g;function qc(i,t){i.seq.push(t),i.map[t.id]=t}function xm(i,t,e){
 let n=i.name,s=n.length;for(Xo.lastIndex=0;;){let r=Xo.exec(n),a=Xo.lastIndex,o=r[1],l=r[2]==="]",c=r[3];if(l&&(o=o|0),c===
-void 0||c==="["&&a+2===s){qc(e,c===void 0?new Yo(o,i,t):new Zo(o,i,t));break}else{let p=e.map[o];p===void 0&&(p=new Jo(o),
-qc(e,p)),e=p}}}var Ui=class{constructor(t,e){this.seq=[],this.map={};let n=t.getProgramParameter(e,t.ACTIVE_UNIFORMS);for(let a=0;a<
+void 0||c==="["&&a+2===s){qc(e,c===void 0?new Yo(o,i,t):new Zo(o,i,t));break}else{let f=e.map[o];f===void 0&&(f=new Jo(o),
+qc(e,f)),e=f}}}var Ui=class{constructor(t,e){this.seq=[],this.map={};let n=t.getProgramParameter(e,t.ACTIVE_UNIFORMS);for(let a=0;a<
 n;++a){let o=t.getActiveUniform(e,a),l=t.getUniformLocation(e,o.name);xm(o,l,this)}let s=[],r=[];for(let a of this.seq)a.
 type===t.SAMPLER_2D_SHADOW||a.type===t.SAMPLER_CUBE_SHADOW||a.type===t.SAMPLER_2D_ARRAY_SHADOW?s.push(a):r.push(a);s.length>
 0&&(this.seq=s.concat(r))}setValue(t,e,n,s){let r=this.map[e];r!==void 0&&r.setValue(t,n,s)}setOptional(t,e,n){let s=e[n];
@@ -6192,13 +6192,13 @@ oat;
 N":Fm[i.envMapMode]||"ENVMAP_MODE_REFLECTION"}var Bm={[Or]:"ENVMAP_BLENDING_MULTIPLY",[dc]:"ENVMAP_BLENDING_MIX",[fc]:"E\
 NVMAP_BLENDING_ADD"};function zm(i){return i.envMap===!1?"ENVMAP_BLENDING_NONE":Bm[i.combine]||"ENVMAP_BLENDING_NONE"}function km(i,t,e,n){
 let s=i.getContext(),r=e.defines,a=e.vertexShader,o=e.fragmentShader,l=Um(e),c=e.envMapPMREM===!0?"ENVMAP_TYPE_PMREM":"E\
-NVMAP_TYPE_CUBE",h=Om(e),p=zm(e),u=wm(e),d=Rm(r),g=s.createProgram(),M,m,f=e.glslVersion?"#version "+e.glslVersion+`
-`:"";e.isRawShaderMaterial?(M=["#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d].filter(As).join(
+NVMAP_TYPE_CUBE",h=Om(e),f=zm(e),u=wm(e),d=Rm(r),g=s.createProgram(),y,m,p=e.glslVersion?"#version "+e.glslVersion+`
+`:"";e.isRawShaderMaterial?(y=["#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d].filter(As).join(
 `
-`),M.length>0&&(M+=`
+`),y.length>0&&(y+=`
 `),m=["#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d].filter(As).join(`
 `),m.length>0&&(m+=`
-`)):(M=[jc(e),"#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d,e.extensionClipCullDistance?"#de\
+`)):(y=[jc(e),"#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d,e.extensionClipCullDistance?"#de\
 fine USE_CLIP_DISTANCE":"",e.batching?"#define USE_BATCHING":"",e.batchingColor?"#define USE_BATCHING_COLOR":"",e.instancing?
 "#define USE_INSTANCING":"",e.instancingColor?"#define USE_INSTANCING_COLOR":"",e.instancingMorph?"#define USE_INSTANCIN\
 G_MORPH":"",e.useFog&&e.fog?"#define USE_FOG":"",e.useFog&&e.fogExp2?"#define FOG_EXP2":"",e.map?"#define USE_MAP":"",e.
@@ -6248,7 +6248,7 @@ v3;","#endif","#ifdef USE_TANGENT","	attribute vec4 tangent;","#endif","#if defi
 `),m=[jc(e),"#define SHADER_TYPE "+e.shaderType,"#define SHADER_NAME "+e.shaderName,d,e.useFog&&e.fog?"#define USE_FOG":
 "",e.useFog&&e.fogExp2?"#define FOG_EXP2":"",e.alphaToCoverage?"#define ALPHA_TO_COVERAGE":"",e.map?"#define USE_MAP":"",
 e.matcap?"#define USE_MATCAP":"",e.envMap?"#define USE_ENVMAP":"",e.envMap?"#define "+c:"",e.envMap?"#define "+h:"",e.envMap?
-"#define "+p:"",e.envMapPMREM?"#define ENVMAP_MAX_LOD "+e.envMapMaxLod+".0":"",e.envMapPMREM?"#define ENVMAP_SIZE "+e.envMapSize+
+"#define "+f:"",e.envMapPMREM?"#define ENVMAP_MAX_LOD "+e.envMapMaxLod+".0":"",e.envMapPMREM?"#define ENVMAP_SIZE "+e.envMapSize+
 ".0":"",e.lightMap?"#define USE_LIGHTMAP":"",e.aoMap?"#define USE_AOMAP":"",e.bumpMap?"#define USE_BUMPMAP":"",e.normalMap?
 "#define USE_NORMALMAP":"",e.normalMapObjectSpace?"#define USE_NORMALMAP_OBJECTSPACE":"",e.normalMapTangentSpace?"#defin\
 e USE_NORMALMAP_TANGENTSPACE":"",e.packedNormalMap?"#define USE_PACKED_NORMALMAP":"",e.emissiveMap?"#define USE_EMISSIVE\
@@ -6275,35 +6275,35 @@ e.toneMapping!==dn?"#define TONE_MAPPING":"",e.toneMapping!==dn?Bt.tonemapping_p
 oneMapping",e.toneMapping):"",e.dithering?"#define DITHERING":"",e.opaque?"#define OPAQUE":"",Bt.colorspace_pars_fragment,
 bm("linearToOutputTexel",e.outputColorSpace),Em(),e.useDepthPacking?"#define DEPTH_PACKING "+e.depthPacking:"",`
 `].filter(As).join(`
-`)),a=$o(a),a=$c(a,e),a=Kc(a,e),o=$o(o),o=$c(o,e),o=Kc(o,e),a=Qc(a),o=Qc(o),e.isRawShaderMaterial!==!0&&(f=`#version 300\
+`)),a=$o(a),a=$c(a,e),a=Kc(a,e),o=$o(o),o=$c(o,e),o=Kc(o,e),a=Qc(a),o=Qc(o),e.isRawShaderMaterial!==!0&&(p=`#version 300\
  es
-`,M=[u,"#define attribute in","#define varying out","#define texture2D texture"].join(`
+`,y=[u,"#define attribute in","#define varying out","#define texture2D texture"].join(`
 `)+`
-`+M,m=["#define varying in",e.glslVersion===Bo?"":"layout(location = 0) out highp vec4 pc_fragColor;",e.glslVersion===Bo?
+`+y,m=["#define varying in",e.glslVersion===Bo?"":"layout(location = 0) out highp vec4 pc_fragColor;",e.glslVersion===Bo?
 "":"#define gl_FragColor pc_fragColor","#define gl_FragDepthEXT gl_FragDepth","#define texture2D texture","#define textu\
 reCube texture","#define texture2DProj textureProj","#define texture2DLodEXT textureLod","#define texture2DProjLodEXT te\
 xtureProjLod","#define textureCubeLodEXT textureLod","#define texture2DGradEXT textureGrad","#define texture2DProjGradEX\
 T textureProjGrad","#define textureCubeGradEXT textureGrad"].join(`
 `)+`
-`+m);let S=f+M+a,A=f+m+o,y=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,A);s.attachShader(g,y),s.attachShader(g,w),e.
+`+m);let S=p+y+a,E=p+m+o,M=Yc(s,s.VERTEX_SHADER,S),w=Yc(s,s.FRAGMENT_SHADER,E);s.attachShader(g,M),s.attachShader(g,w),e.
 index0AttributeName!==void 0?s.bindAttribLocation(g,0,e.index0AttributeName):e.hasPositionAttribute===!0&&s.bindAttribLocation(
-g,0,"position"),s.linkProgram(g);function E(P){if(i.debug.checkShaderErrors){let N=s.getProgramInfoLog(g)||"",k=s.getShaderInfoLog(
-y)||"",q=s.getShaderInfoLog(w)||"",I=N.trim(),W=k.trim(),$=q.trim(),G=!0,et=!0;if(s.getProgramParameter(g,s.LINK_STATUS)===
-!1)if(G=!1,typeof i.debug.onShaderError=="function")i.debug.onShaderError(s,g,y,w);else{let H=Jc(s,y,"vertex"),Q=Jc(s,w,
+g,0,"position"),s.linkProgram(g);function A(I){if(i.debug.checkShaderErrors){let L=s.getProgramInfoLog(g)||"",z=s.getShaderInfoLog(
+M)||"",q=s.getShaderInfoLog(w)||"",P=L.trim(),W=z.trim(),$=q.trim(),G=!0,et=!0;if(s.getProgramParameter(g,s.LINK_STATUS)===
+!1)if(G=!1,typeof i.debug.onShaderError=="function")i.debug.onShaderError(s,g,M,w);else{let H=Jc(s,M,"vertex"),Q=Jc(s,w,
 "fragment");Ct("WebGLProgram: Shader Error "+s.getError()+" - VALIDATE_STATUS "+s.getProgramParameter(g,s.VALIDATE_STATUS)+
 `
 
-Material Name: `+P.name+`
-Material Type: `+P.type+`
+Material Name: `+I.name+`
+Material Type: `+I.type+`
 
-Program Info Log: `+I+`
+Program Info Log: `+P+`
 `+H+`
-`+Q)}else I!==""?wt("WebGLProgram: Program Info Log:",I):(W===""||$==="")&&(et=!1);et&&(P.diagnostics={runnable:G,programLog:I,
-vertexShader:{log:W,prefix:M},fragmentShader:{log:$,prefix:m}})}s.deleteShader(y),s.deleteShader(w),_=new Ui(s,g),b=Cm(s,
-g)}let _;this.getUniforms=function(){return _===void 0&&E(this),_};let b;this.getAttributes=function(){return b===void 0&&
-E(this),b};let D=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return D===!1&&(D=s.getProgramParameter(
-g,vm)),D},this.destroy=function(){n.releaseStatesOfProgram(this),s.deleteProgram(g),this.program=void 0},this.type=e.shaderType,
-this.name=e.shaderName,this.id=ym++,this.cacheKey=t,this.usedTimes=1,this.program=g,this.vertexShader=y,this.fragmentShader=
+`+Q)}else P!==""?wt("WebGLProgram: Program Info Log:",P):(W===""||$==="")&&(et=!1);et&&(I.diagnostics={runnable:G,programLog:P,
+vertexShader:{log:W,prefix:y},fragmentShader:{log:$,prefix:m}})}s.deleteShader(M),s.deleteShader(w),_=new Ui(s,g),b=Cm(s,
+g)}let _;this.getUniforms=function(){return _===void 0&&A(this),_};let b;this.getAttributes=function(){return b===void 0&&
+A(this),b};let N=e.rendererExtensionParallelShaderCompile===!1;return this.isReady=function(){return N===!1&&(N=s.getProgramParameter(
+g,vm)),N},this.destroy=function(){n.releaseStatesOfProgram(this),s.deleteProgram(g),this.program=void 0},this.type=e.shaderType,
+this.name=e.shaderName,this.id=ym++,this.cacheKey=t,this.usedTimes=1,this.program=g,this.vertexShader=M,this.fragmentShader=
 w,this}var Gm=0,Ko=class{constructor(){this.shaderCache=new Map,this.materialCache=new Map}update(t,e,n){let s=this._getShaderCacheForMaterial(
 t);return s.has(e)===!1&&(s.add(e),e.usedTimes++),s.has(n)===!1&&(s.add(n),n.usedTimes++),this}remove(t){let e=this.materialCache.
 get(t);for(let n of e)n.usedTimes--,n.usedTimes===0&&this.shaderCache.delete(n.code);return this.materialCache.delete(t),
@@ -6311,35 +6311,35 @@ this}getVertexShaderStage(t){return this._getShaderStage(t.vertexShader)}getFrag
 t.fragmentShader)}dispose(){this.shaderCache.clear(),this.materialCache.clear()}_getShaderCacheForMaterial(t){let e=this.
 materialCache,n=e.get(t);return n===void 0&&(n=new Set,e.set(t,n)),n}_getShaderStage(t){let e=this.shaderCache,n=e.get(t);
 return n===void 0&&(n=new Qo(t),e.set(t,n)),n}},Qo=class{constructor(t){this.id=Gm++,this.code=t,this.usedTimes=0}};function Vm(i){
-return i===Wn||i===Ms||i===Ss}function Hm(i,t,e,n,s,r){let a=new Ti,o=new Ko,l=new Set,c=[],h=new Map,p=n.logarithmicDepthBuffer,
+return i===Wn||i===Ms||i===Ss}function Hm(i,t,e,n,s,r){let a=new Ti,o=new Ko,l=new Set,c=[],h=new Map,f=n.logarithmicDepthBuffer,
 u={MeshDepthMaterial:"depth",MeshDistanceMaterial:"distance",MeshNormalMaterial:"normal",MeshBasicMaterial:"basic",MeshLambertMaterial:"\
 lambert",MeshPhongMaterial:"phong",MeshToonMaterial:"toon",MeshStandardMaterial:"physical",MeshPhysicalMaterial:"physica\
 l",MeshMatcapMaterial:"matcap",LineBasicMaterial:"basic",LineDashedMaterial:"dashed",PointsMaterial:"points",ShadowMaterial:"\
-shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,b,D,P,N,k){let q=P.fog,I=N.
-geometry,W=_.isMeshStandardMaterial||_.isMeshLambertMaterial||_.isMeshPhongMaterial?P.environment:null,$=_.isMeshStandardMaterial||
+shadow",SpriteMaterial:"sprite"};function d(_){return l.add(_),_===0?"uv":`uv${_}`}function g(_,b,N,I,L,z){let q=I.fog,P=L.
+geometry,W=_.isMeshStandardMaterial||_.isMeshLambertMaterial||_.isMeshPhongMaterial?I.environment:null,$=_.isMeshStandardMaterial||
 _.isMeshLambertMaterial&&!_.envMap||_.isMeshPhongMaterial&&!_.envMap,G=t.get(_.envMap||W,$),et=u[_.type],H=n.precision;_.
 precision!==null&&(H=n.getMaxPrecision(_.precision),H!==_.precision&&wt("WebGLProgram.getParameters:",_.precision,"not s\
-upported, using",H,"instead."));let Q=I.morphAttributes.position||I.morphAttributes.normal||I.morphAttributes.color,j=Q!==
-void 0?Q.length:0,Mt=0;I.morphAttributes.position!==void 0&&(Mt=1),I.morphAttributes.normal!==void 0&&(Mt=2),I.morphAttributes.
+upported, using",H,"instead."));let Q=P.morphAttributes.position||P.morphAttributes.normal||P.morphAttributes.color,j=Q!==
+void 0?Q.length:0,Mt=0;P.morphAttributes.position!==void 0&&(Mt=1),P.morphAttributes.normal!==void 0&&(Mt=2),P.morphAttributes.
 color!==void 0&&(Mt=3);let Lt,Z,pt,xt;if(et){let dt=pn[et];Lt=dt.vertexShader,Z=dt.fragmentShader}else{Lt=_.vertexShader,
 Z=_.fragmentShader;let dt=o.getVertexShaderStage(_),Jt=o.getFragmentShaderStage(_);o.update(_,dt,Jt),pt=dt.id,xt=Jt.id}let At=i.
-getRenderTarget(),mt=i.state.buffers.depth.getReversed(),Nt=N.isInstancedMesh===!0,oe=N.isBatchedMesh===!0,Rt=!!_.map,Zt=!!_.
+getRenderTarget(),mt=i.state.buffers.depth.getReversed(),Nt=L.isInstancedMesh===!0,oe=L.isBatchedMesh===!0,Rt=!!_.map,Zt=!!_.
 matcap,Kt=!!G,kt=Kt&&G.isPMREMTexture===!0,ve=!!_.aoMap,he=!!_.lightMap,Ie=!!_.bumpMap&&_.wireframe===!1,se=!!_.normalMap,
-an=!!_.displacementMap,pe=!!_.emissiveMap,Ge=!!_.metalnessMap,Ve=!!_.roughnessMap,He=_.anisotropy>0,L=_.clearcoat>0,We=_.
+an=!!_.displacementMap,pe=!!_.emissiveMap,Ge=!!_.metalnessMap,Ve=!!_.roughnessMap,He=_.anisotropy>0,D=_.clearcoat>0,We=_.
 diffuseRoughness>0,ee=_.dispersion>0,ne=_.retroreflectivity>0,ut=_.iridescence>0,ue=_.sheen>0,Et=_.transmission>0,Pt=He&&
-!!_.anisotropyMap,T=L&&!!_.clearcoatMap,x=L&&!!_.clearcoatNormalMap,F=L&&!!_.clearcoatRoughnessMap,tt=We&&!!_.diffuseRoughnessMap,
+!!_.anisotropyMap,T=D&&!!_.clearcoatMap,x=D&&!!_.clearcoatNormalMap,F=D&&!!_.clearcoatRoughnessMap,tt=We&&!!_.diffuseRoughnessMap,
 K=ut&&!!_.iridescenceMap,st=ut&&!!_.iridescenceThicknessMap,ct=ue&&!!_.sheenColorMap,X=ue&&!!_.sheenRoughnessMap,Y=!!_.specularMap,
 at=!!_.specularColorMap,R=!!_.specularIntensityMap,J=Et&&!!_.transmissionMap,V=Et&&!!_.thicknessMap,ot=!!_.gradientMap,it=!!_.
 alphaMap,rt=_.alphaTest>0,bt=!!_.alphaHash,Ft=!!_.extensions,nt=dn;_.toneMapped&&(At===null||At.isXRRenderTarget===!0)&&
 (nt=i.toneMapping);let Tt=kt?G.isCompressedCubeTexture?G.image[0].mipmaps:G.mipmaps:null,Ut={shaderID:et,shaderType:_.type,
 shaderName:_.name,vertexShader:Lt,fragmentShader:Z,defines:_.defines,customVertexShaderID:pt,customFragmentShaderID:xt,isRawShaderMaterial:_.
-isRawShaderMaterial===!0,glslVersion:_.glslVersion,precision:H,batching:oe,batchingColor:oe&&N._colorsTexture!==null,instancing:Nt,
-instancingColor:Nt&&N.instanceColor!==null,instancingMorph:Nt&&N.morphTexture!==null,outputColorSpace:At===null?i.outputColorSpace:
+isRawShaderMaterial===!0,glslVersion:_.glslVersion,precision:H,batching:oe,batchingColor:oe&&L._colorsTexture!==null,instancing:Nt,
+instancingColor:Nt&&L.instanceColor!==null,instancingMorph:Nt&&L.morphTexture!==null,outputColorSpace:At===null?i.outputColorSpace:
 At.isXRRenderTarget===!0?At.texture.colorSpace:Ht.workingColorSpace,alphaToCoverage:!!_.alphaToCoverage,map:Rt,matcap:Zt,
 envMap:Kt,envMapMode:Kt&&G.mapping,envMapPMREM:kt,envMapMaxLod:kt?Tt.length-1:null,envMapSize:kt?Tt[0].width:null,aoMap:ve,
 lightMap:he,bumpMap:Ie,normalMap:se,displacementMap:an,emissiveMap:pe,normalMapObjectSpace:se&&_.normalMapType===gc,normalMapTangentSpace:se&&
 _.normalMapType===ba,packedNormalMap:se&&_.normalMapType===ba&&Vm(_.normalMap.format),metalnessMap:Ge,roughnessMap:Ve,anisotropy:He,
-anisotropyMap:Pt,clearcoat:L,clearcoatMap:T,clearcoatNormalMap:x,clearcoatRoughnessMap:F,diffuseRoughness:We,diffuseRoughnessMap:tt,
+anisotropyMap:Pt,clearcoat:D,clearcoatMap:T,clearcoatNormalMap:x,clearcoatRoughnessMap:F,diffuseRoughness:We,diffuseRoughnessMap:tt,
 dispersion:ee,retroreflection:ne,iridescence:ut,iridescenceMap:K,iridescenceThicknessMap:st,sheen:ue,sheenColorMap:ct,sheenRoughnessMap:X,
 specularMap:Y,specularColorMap:at,specularIntensityMap:R,transmission:Et,transmissionMap:J,thicknessMap:V,gradientMap:ot,
 opaque:_.transparent===!1&&_.blending===Li&&_.alphaToCoverage===!1,alphaMap:it,alphaTest:rt,alphaHash:bt,combine:_.combine,
@@ -6351,28 +6351,28 @@ clearcoatRoughnessMapUv:F&&d(_.clearcoatRoughnessMap.channel),diffuseRoughnessMa
 iridescenceMapUv:K&&d(_.iridescenceMap.channel),iridescenceThicknessMapUv:st&&d(_.iridescenceThicknessMap.channel),sheenColorMapUv:ct&&
 d(_.sheenColorMap.channel),sheenRoughnessMapUv:X&&d(_.sheenRoughnessMap.channel),specularMapUv:Y&&d(_.specularMap.channel),
 specularColorMapUv:at&&d(_.specularColorMap.channel),specularIntensityMapUv:R&&d(_.specularIntensityMap.channel),transmissionMapUv:J&&
-d(_.transmissionMap.channel),thicknessMapUv:V&&d(_.thicknessMap.channel),alphaMapUv:it&&d(_.alphaMap.channel),vertexTangents:!!I.
-attributes.tangent&&(se||He),vertexNormals:!!I.attributes.normal,vertexColors:_.vertexColors,vertexAlphas:_.vertexColors===
-!0&&!!I.attributes.color&&I.attributes.color.itemSize===4,pointsUvs:N.isPoints===!0&&!!I.attributes.uv&&(Rt||it),fog:!!q,
-useFog:_.fog===!0,fogExp2:!!q&&q.isFogExp2,flatShading:_.wireframe===!1&&(_.flatShading===!0||I.attributes.normal===void 0&&
+d(_.transmissionMap.channel),thicknessMapUv:V&&d(_.thicknessMap.channel),alphaMapUv:it&&d(_.alphaMap.channel),vertexTangents:!!P.
+attributes.tangent&&(se||He),vertexNormals:!!P.attributes.normal,vertexColors:_.vertexColors,vertexAlphas:_.vertexColors===
+!0&&!!P.attributes.color&&P.attributes.color.itemSize===4,pointsUvs:L.isPoints===!0&&!!P.attributes.uv&&(Rt||it),fog:!!q,
+useFog:_.fog===!0,fogExp2:!!q&&q.isFogExp2,flatShading:_.wireframe===!1&&(_.flatShading===!0||P.attributes.normal===void 0&&
 se===!1&&(_.isMeshLambertMaterial||_.isMeshPhongMaterial||_.isMeshStandardMaterial||_.isMeshPhysicalMaterial)),sizeAttenuation:_.
-sizeAttenuation===!0,logarithmicDepthBuffer:p,reversedDepthBuffer:mt,skinning:N.isSkinnedMesh===!0,hasPositionAttribute:I.
-attributes.position!==void 0,morphTargets:I.morphAttributes.position!==void 0,morphNormals:I.morphAttributes.normal!==void 0,
-morphColors:I.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:b.sun.length,numDirLights:b.
+sizeAttenuation===!0,logarithmicDepthBuffer:f,reversedDepthBuffer:mt,skinning:L.isSkinnedMesh===!0,hasPositionAttribute:P.
+attributes.position!==void 0,morphTargets:P.morphAttributes.position!==void 0,morphNormals:P.morphAttributes.normal!==void 0,
+morphColors:P.morphAttributes.color!==void 0,morphTargetsCount:j,morphTextureStride:Mt,numSunLights:b.sun.length,numDirLights:b.
 directional.length,numPointLights:b.point.length,numSpotLights:b.spot.length,numSpotLightMaps:b.spotLightMap.length,numRectAreaLights:b.
 rectArea.length,numHemiLights:b.hemi.length,numSunLightShadows:b.sunShadowMap.length,numDirLightShadows:b.directionalShadowMap.
 length,numPointLightShadows:b.pointShadowMap.length,numSpotLightShadows:b.spotShadowMap.length,numSpotLightShadowsWithMaps:b.
-numSpotLightShadowsWithMaps,numLightProbes:b.numLightProbes,numLightProbeGrids:k.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
-numPlanes,numClipIntersection:r.numIntersection,dithering:_.dithering,shadowMapEnabled:i.shadowMap.enabled&&D.length>0,shadowMapType:i.
+numSpotLightShadowsWithMaps,numLightProbes:b.numLightProbes,numLightProbeGrids:z.filter(dt=>dt.texture!==null).length,numClippingPlanes:r.
+numPlanes,numClipIntersection:r.numIntersection,dithering:_.dithering,shadowMapEnabled:i.shadowMap.enabled&&N.length>0,shadowMapType:i.
 shadowMap.type,toneMapping:nt,decodeVideoTexture:Rt&&_.map.isVideoTexture===!0&&Ht.getTransfer(_.map.colorSpace)===Yt,decodeVideoTextureEmissive:pe&&
 _.emissiveMap.isVideoTexture===!0&&Ht.getTransfer(_.emissiveMap.colorSpace)===Yt,premultipliedAlpha:_.premultipliedAlpha,
 doubleSided:_.side===Je,flipSided:_.side===Ce,useDepthPacking:_.depthPacking>=0,depthPacking:_.depthPacking||0,index0AttributeName:_.
 index0AttributeName,extensionClipCullDistance:Ft&&_.extensions.clipCullDistance===!0&&e.has("WEBGL_clip_cull_distance"),
 extensionMultiDraw:(Ft&&_.extensions.multiDraw===!0||oe)&&e.has("WEBGL_multi_draw"),rendererExtensionParallelShaderCompile:e.
 has("KHR_parallel_shader_compile"),customProgramCacheKey:_.customProgramCacheKey()};return Ut.vertexUv1s=l.has(1),Ut.vertexUv2s=
-l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function M(_){let b=[];if(_.shaderID?b.push(_.shaderID):(b.push(_.customVertexShaderID),
-b.push(_.customFragmentShaderID)),_.defines!==void 0)for(let D in _.defines)b.push(D),b.push(_.defines[D]);return _.isRawShaderMaterial===
-!1&&(m(b,_),f(b,_),b.push(i.outputColorSpace)),b.push(_.customProgramCacheKey),b.join()}function m(_,b){_.push(b.precision),
+l.has(2),Ut.vertexUv3s=l.has(3),l.clear(),Ut}function y(_){let b=[];if(_.shaderID?b.push(_.shaderID):(b.push(_.customVertexShaderID),
+b.push(_.customFragmentShaderID)),_.defines!==void 0)for(let N in _.defines)b.push(N),b.push(_.defines[N]);return _.isRawShaderMaterial===
+!1&&(m(b,_),p(b,_),b.push(i.outputColorSpace)),b.push(_.customProgramCacheKey),b.join()}function m(_,b){_.push(b.precision),
 _.push(b.outputColorSpace),_.push(b.envMapMode),_.push(b.envMapPMREM),_.push(b.envMapMaxLod),_.push(b.envMapSize),_.push(
 b.mapUv),_.push(b.alphaMapUv),_.push(b.lightMapUv),_.push(b.aoMapUv),_.push(b.bumpMapUv),_.push(b.normalMapUv),_.push(b.
 displacementMapUv),_.push(b.emissiveMapUv),_.push(b.metalnessMapUv),_.push(b.roughnessMapUv),_.push(b.anisotropyMapUv),_.
@@ -6384,7 +6384,7 @@ _.push(b.numDirLights),_.push(b.numPointLights),_.push(b.numSpotLights),_.push(b
 _.push(b.numRectAreaLights),_.push(b.numSunLightShadows),_.push(b.numDirLightShadows),_.push(b.numPointLightShadows),_.push(
 b.numSpotLightShadows),_.push(b.numSpotLightShadowsWithMaps),_.push(b.numLightProbes),_.push(b.numLightProbeGrids),_.push(
 b.shadowMapType),_.push(b.toneMapping),_.push(b.numClippingPlanes),_.push(b.numClipIntersection),_.push(b.depthPacking)}
-function f(_,b){a.disableAll(),b.instancing&&a.enable(0),b.instancingColor&&a.enable(1),b.instancingMorph&&a.enable(2),b.
+function p(_,b){a.disableAll(),b.instancing&&a.enable(0),b.instancingColor&&a.enable(1),b.instancingMorph&&a.enable(2),b.
 matcap&&a.enable(3),b.envMap&&a.enable(4),b.normalMapObjectSpace&&a.enable(5),b.normalMapTangentSpace&&a.enable(6),b.clearcoat&&
 a.enable(7),b.iridescence&&a.enable(8),b.alphaTest&&a.enable(9),b.vertexColors&&a.enable(10),b.vertexAlphas&&a.enable(11),
 b.vertexUv1s&&a.enable(12),b.vertexUv2s&&a.enable(13),b.vertexUv3s&&a.enable(14),b.vertexTangents&&a.enable(15),b.anisotropy&&
@@ -6396,25 +6396,25 @@ b.vertexNormals&&a.enable(23),_.push(a.mask),a.disableAll(),b.fog&&a.enable(0),b
 10),b.doubleSided&&a.enable(11),b.flipSided&&a.enable(12),b.useDepthPacking&&a.enable(13),b.dithering&&a.enable(14),b.transmission&&
 a.enable(15),b.sheen&&a.enable(16),b.opaque&&a.enable(17),b.pointsUvs&&a.enable(18),b.decodeVideoTexture&&a.enable(19),b.
 decodeVideoTextureEmissive&&a.enable(20),b.alphaToCoverage&&a.enable(21),b.numLightProbeGrids>0&&a.enable(22),b.hasPositionAttribute&&
-a.enable(23),_.push(a.mask)}function S(_){let b=u[_.type],D;if(b){let P=pn[b];D=Nc.clone(P.uniforms)}else D=_.uniforms;return D}
-function A(_,b){let D=h.get(b);return D!==void 0?++D.usedTimes:(D=new km(i,b,_,s),c.push(D),h.set(b,D)),D}function y(_){
+a.enable(23),_.push(a.mask)}function S(_){let b=u[_.type],N;if(b){let I=pn[b];N=Nc.clone(I.uniforms)}else N=_.uniforms;return N}
+function E(_,b){let N=h.get(b);return N!==void 0?++N.usedTimes:(N=new km(i,b,_,s),c.push(N),h.set(b,N)),N}function M(_){
 if(--_.usedTimes===0){let b=c.indexOf(_);c[b]=c[c.length-1],c.pop(),h.delete(_.cacheKey),_.destroy()}}function w(_){o.remove(
-_)}function E(){o.dispose()}return{getParameters:g,getProgramCacheKey:M,getUniforms:S,acquireProgram:A,releaseProgram:y,
-releaseShaderCache:w,programs:c,dispose:E}}function Wm(){let i=new WeakMap;function t(a){return i.has(a)}function e(a){let o=i.
+_)}function A(){o.dispose()}return{getParameters:g,getProgramCacheKey:y,getUniforms:S,acquireProgram:E,releaseProgram:M,
+releaseShaderCache:w,programs:c,dispose:A}}function Wm(){let i=new WeakMap;function t(a){return i.has(a)}function e(a){let o=i.
 get(a);return o===void 0&&(o={},i.set(a,o)),o}function n(a){i.delete(a)}function s(a,o,l){i.get(a)[o]=l}function r(){i=new WeakMap}
 return{has:t,get:e,remove:n,update:s,dispose:r}}function Xm(i,t){return i.groupOrder!==t.groupOrder?i.groupOrder-t.groupOrder:
 i.renderOrder!==t.renderOrder?i.renderOrder-t.renderOrder:i.material.id!==t.material.id?i.material.id-t.material.id:i.materialVariant!==
 t.materialVariant?i.materialVariant-t.materialVariant:i.z!==t.z?i.z-t.z:i.id-t.id}function th(i,t){return i.groupOrder!==
 t.groupOrder?i.groupOrder-t.groupOrder:i.renderOrder!==t.renderOrder?i.renderOrder-t.renderOrder:i.z!==t.z?t.z-i.z:i.id-
 t.id}function eh(){let i=[],t=0,e=[],n=[],s=[];function r(){t=0,e.length=0,n.length=0,s.length=0}function a(u){let d=0;return u.
-isInstancedMesh&&(d+=2),u.isSkinnedMesh&&(d+=1),d}function o(u,d,g,M,m,f){let S=i[t];return S===void 0?(S={id:u.id,object:u,
-geometry:d,material:g,materialVariant:a(u),groupOrder:M,renderOrder:u.renderOrder,z:m,group:f},i[t]=S):(S.id=u.id,S.object=
-u,S.geometry=d,S.material=g,S.materialVariant=a(u),S.groupOrder=M,S.renderOrder=u.renderOrder,S.z=m,S.group=f),t++,S}function l(u,d,g,M,m,f,S){
-S.reversedDepth===!0&&(m=-m);let A=o(u,d,g,M,m,f);g.transmission>0?n.push(A):g.transparent===!0?s.push(A):e.push(A)}function c(u,d,g,M,m,f){
-let S=o(u,d,g,M,m,f);g.transmission>0?n.unshift(S):g.transparent===!0?s.unshift(S):e.unshift(S)}function h(u,d){e.length>
-1&&e.sort(u||Xm),n.length>1&&n.sort(d||th),s.length>1&&s.sort(d||th)}function p(){for(let u=t,d=i.length;u<d;u++){let g=i[u];
+isInstancedMesh&&(d+=2),u.isSkinnedMesh&&(d+=1),d}function o(u,d,g,y,m,p){let S=i[t];return S===void 0?(S={id:u.id,object:u,
+geometry:d,material:g,materialVariant:a(u),groupOrder:y,renderOrder:u.renderOrder,z:m,group:p},i[t]=S):(S.id=u.id,S.object=
+u,S.geometry=d,S.material=g,S.materialVariant=a(u),S.groupOrder=y,S.renderOrder=u.renderOrder,S.z=m,S.group=p),t++,S}function l(u,d,g,y,m,p,S){
+S.reversedDepth===!0&&(m=-m);let E=o(u,d,g,y,m,p);g.transmission>0?n.push(E):g.transparent===!0?s.push(E):e.push(E)}function c(u,d,g,y,m,p){
+let S=o(u,d,g,y,m,p);g.transmission>0?n.unshift(S):g.transparent===!0?s.unshift(S):e.unshift(S)}function h(u,d){e.length>
+1&&e.sort(u||Xm),n.length>1&&n.sort(d||th),s.length>1&&s.sort(d||th)}function f(){for(let u=t,d=i.length;u<d;u++){let g=i[u];
 if(g.id===null)break;g.id=null,g.object=null,g.geometry=null,g.material=null,g.group=null}}return{opaque:e,transmissive:n,
-transparent:s,init:r,push:l,unshift:c,finish:p,sort:h}}function qm(){let i=new WeakMap;function t(n,s){let r=i.get(n),a;
+transparent:s,init:r,push:l,unshift:c,finish:f,sort:h}}function qm(){let i=new WeakMap;function t(n,s){let r=i.get(n),a;
 return r===void 0?(a=new eh,i.set(n,[a])):s>=r.length?(a=new eh,r.push(a)):a=r[s],a}function e(){i=new WeakMap}return{get:t,
 dispose:e}}function Ym(){let i={};return{get:function(t){if(i[t.id]!==void 0)return i[t.id];let e;switch(t.type){case"Su\
 nLight":case"DirectionalLight":e={direction:new O,color:new Ot};break;case"SpotLight":e={position:new O,direction:new O,
@@ -6431,52 +6431,52 @@ numPointShadows:-1,numSpotShadows:-1,numSpotMaps:-1,numLightProbes:-1},ambient:[
 sunShadowMatrix:[],sunShadowCascade:[],directional:[],directionalShadow:[],directionalShadowMap:[],directionalShadowMatrix:[],
 spot:[],spotLightMap:[],spotShadow:[],spotShadowMap:[],spotLightMatrix:[],rectArea:[],rectAreaLTC1:null,rectAreaLTC2:null,
 point:[],pointShadow:[],pointShadowMap:[],pointShadowMatrix:[],hemi:[],numSpotLightShadowsWithMaps:0,numLightProbes:0};for(let c=0;c<
-9;c++)n.probe.push(new O);let s=new O,r=new $t,a=new $t;function o(c){let h=0,p=0,u=0;for(let k=0;k<9;k++)n.probe[k].set(
-0,0,0);let d=0,g=0,M=0,m=0,f=0,S=0,A=0,y=0,w=0,E=0,_=0,b=0,D=0,P=0;c.sort($m);for(let k=0,q=c.length;k<q;k++){let I=c[k],
-W=I.color,$=I.intensity,G=I.distance,et=null;if(I.shadow&&I.shadow.map&&(I.shadow.map.texture.format===Wn?et=I.shadow.map.
-texture:et=I.shadow.map.depthTexture||I.shadow.map.texture),I.isAmbientLight)h+=W.r*$,p+=W.g*$,u+=W.b*$;else if(I.isLightProbe){
-for(let H=0;H<9;H++)n.probe[H].addScaledVector(I.sh.coefficients[H],$);P++}else if(I.isSunLight){let H=t.get(I);if(H.color.
-copy(I.color).multiplyScalar(I.intensity),I.castShadow){let Q=I.shadow,j=e.get(I);j.shadowIntensity=Q.intensity,j.shadowBias=
+9;c++)n.probe.push(new O);let s=new O,r=new $t,a=new $t;function o(c){let h=0,f=0,u=0;for(let z=0;z<9;z++)n.probe[z].set(
+0,0,0);let d=0,g=0,y=0,m=0,p=0,S=0,E=0,M=0,w=0,A=0,_=0,b=0,N=0,I=0;c.sort($m);for(let z=0,q=c.length;z<q;z++){let P=c[z],
+W=P.color,$=P.intensity,G=P.distance,et=null;if(P.shadow&&P.shadow.map&&(P.shadow.map.texture.format===Wn?et=P.shadow.map.
+texture:et=P.shadow.map.depthTexture||P.shadow.map.texture),P.isAmbientLight)h+=W.r*$,f+=W.g*$,u+=W.b*$;else if(P.isLightProbe){
+for(let H=0;H<9;H++)n.probe[H].addScaledVector(P.sh.coefficients[H],$);I++}else if(P.isSunLight){let H=t.get(P);if(H.color.
+copy(P.color).multiplyScalar(P.intensity),P.castShadow){let Q=P.shadow,j=e.get(P);j.shadowIntensity=Q.intensity,j.shadowBias=
 Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize.copy(Q.mapSize).multiply(Q.getFrameExtents()),
-n.sunShadow[g]=j,n.sunShadowMap[g]=et;let Mt=Q.getViewportCount();for(let Lt=0;Lt<Mt;Lt++)n.sunShadowMatrix[M+Lt]=Q.getMatrix(
-Lt),n.sunShadowCascade[M+Lt]=Q._cascadeData[Lt];M+=Mt,g++}n.sun[d]=H,d++}else if(I.isDirectionalLight){let H=t.get(I);if(H.
-color.copy(I.color).multiplyScalar(I.intensity),I.castShadow){let Q=I.shadow,j=e.get(I);j.shadowIntensity=Q.intensity,j.
+n.sunShadow[g]=j,n.sunShadowMap[g]=et;let Mt=Q.getViewportCount();for(let Lt=0;Lt<Mt;Lt++)n.sunShadowMatrix[y+Lt]=Q.getMatrix(
+Lt),n.sunShadowCascade[y+Lt]=Q._cascadeData[Lt];y+=Mt,g++}n.sun[d]=H,d++}else if(P.isDirectionalLight){let H=t.get(P);if(H.
+color.copy(P.color).multiplyScalar(P.intensity),P.castShadow){let Q=P.shadow,j=e.get(P);j.shadowIntensity=Q.intensity,j.
 shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize=Q.mapSize,n.directionalShadow[m]=
-j,n.directionalShadowMap[m]=et,n.directionalShadowMatrix[m]=I.shadow.matrix,w++}n.directional[m]=H,m++}else if(I.isSpotLight){
-let H=t.get(I);H.position.setFromMatrixPosition(I.matrixWorld),H.color.copy(W).multiplyScalar($),H.distance=G,H.coneCos=
-Math.cos(I.angle),H.penumbraCos=Math.cos(I.angle*(1-I.penumbra)),H.decay=I.decay,n.spot[S]=H;let Q=I.shadow;if(I.map&&(n.
-spotLightMap[b]=I.map,b++,Q.updateMatrices(I),I.castShadow&&D++),n.spotLightMatrix[S]=Q.matrix,I.castShadow){let j=e.get(
-I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize=
-Q.mapSize,n.spotShadow[S]=j,n.spotShadowMap[S]=et,_++}S++}else if(I.isRectAreaLight){let H=t.get(I);H.color.copy(W).multiplyScalar(
-$),H.halfWidth.set(I.width*.5,0,0),H.halfHeight.set(0,I.height*.5,0),n.rectArea[A]=H,A++}else if(I.isPointLight){let H=t.
-get(I);if(H.color.copy(I.color).multiplyScalar(I.intensity),H.distance=I.distance,H.decay=I.decay,I.castShadow){let Q=I.
-shadow,j=e.get(I);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,
-j.shadowMapSize=Q.mapSize,j.shadowCameraNear=Q.camera.near,j.shadowCameraFar=Q.camera.far,n.pointShadow[f]=j,n.pointShadowMap[f]=
-et,n.pointShadowMatrix[f]=I.shadow.matrix,E++}n.point[f]=H,f++}else if(I.isHemisphereLight){let H=t.get(I);H.skyColor.copy(
-I.color).multiplyScalar($),H.groundColor.copy(I.groundColor).multiplyScalar($),n.hemi[y]=H,y++}}A>0&&(i.has("OES_texture\
+j,n.directionalShadowMap[m]=et,n.directionalShadowMatrix[m]=P.shadow.matrix,w++}n.directional[m]=H,m++}else if(P.isSpotLight){
+let H=t.get(P);H.position.setFromMatrixPosition(P.matrixWorld),H.color.copy(W).multiplyScalar($),H.distance=G,H.coneCos=
+Math.cos(P.angle),H.penumbraCos=Math.cos(P.angle*(1-P.penumbra)),H.decay=P.decay,n.spot[S]=H;let Q=P.shadow;if(P.map&&(n.
+spotLightMap[b]=P.map,b++,Q.updateMatrices(P),P.castShadow&&N++),n.spotLightMatrix[S]=Q.matrix,P.castShadow){let j=e.get(
+P);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,j.shadowMapSize=
+Q.mapSize,n.spotShadow[S]=j,n.spotShadowMap[S]=et,_++}S++}else if(P.isRectAreaLight){let H=t.get(P);H.color.copy(W).multiplyScalar(
+$),H.halfWidth.set(P.width*.5,0,0),H.halfHeight.set(0,P.height*.5,0),n.rectArea[E]=H,E++}else if(P.isPointLight){let H=t.
+get(P);if(H.color.copy(P.color).multiplyScalar(P.intensity),H.distance=P.distance,H.decay=P.decay,P.castShadow){let Q=P.
+shadow,j=e.get(P);j.shadowIntensity=Q.intensity,j.shadowBias=Q.bias,j.shadowNormalBias=Q.normalBias,j.shadowRadius=Q.radius,
+j.shadowMapSize=Q.mapSize,j.shadowCameraNear=Q.camera.near,j.shadowCameraFar=Q.camera.far,n.pointShadow[p]=j,n.pointShadowMap[p]=
+et,n.pointShadowMatrix[p]=P.shadow.matrix,A++}n.point[p]=H,p++}else if(P.isHemisphereLight){let H=t.get(P);H.skyColor.copy(
+P.color).multiplyScalar($),H.groundColor.copy(P.groundColor).multiplyScalar($),n.hemi[M]=H,M++}}E>0&&(i.has("OES_texture\
 _float_linear")===!0?(n.rectAreaLTC1=ft.LTC_FLOAT_1,n.rectAreaLTC2=ft.LTC_FLOAT_2):(n.rectAreaLTC1=ft.LTC_HALF_1,n.rectAreaLTC2=
-ft.LTC_HALF_2)),n.ambient[0]=h,n.ambient[1]=p,n.ambient[2]=u;let N=n.hash;(N.sunLength!==d||N.directionalLength!==m||N.pointLength!==
-f||N.spotLength!==S||N.rectAreaLength!==A||N.hemiLength!==y||N.numSunShadows!==g||N.numDirectionalShadows!==w||N.numPointShadows!==
-E||N.numSpotShadows!==_||N.numSpotMaps!==b||N.numLightProbes!==P)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
-S,n.rectArea.length=A,n.point.length=f,n.hemi.length=y,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
-M,n.sunShadowCascade.length=M,n.directionalShadow.length=w,n.directionalShadowMap.length=w,n.directionalShadowMatrix.length=
-w,n.pointShadow.length=E,n.pointShadowMap.length=E,n.pointShadowMatrix.length=E,n.spotShadow.length=_,n.spotShadowMap.length=
-_,n.spotLightMatrix.length=_+b-D,n.spotLightMap.length=b,n.numSpotLightShadowsWithMaps=D,n.numLightProbes=P,N.sunLength=
-d,N.directionalLength=m,N.pointLength=f,N.spotLength=S,N.rectAreaLength=A,N.hemiLength=y,N.numSunShadows=g,N.numDirectionalShadows=
-w,N.numPointShadows=E,N.numSpotShadows=_,N.numSpotMaps=b,N.numLightProbes=P,n.version=Jm++)}function l(c,h){let p=0,u=0,
-d=0,g=0,M=0,m=0,f=h.matrixWorldInverse;for(let S=0,A=c.length;S<A;S++){let y=c[S];if(y.isSunLight){let w=n.sun[p];w.direction.
-setFromMatrixPosition(y.matrixWorld),w.direction.transformDirection(f),p++}else if(y.isDirectionalLight){let w=n.directional[u];
-w.direction.setFromMatrixPosition(y.matrixWorld),s.setFromMatrixPosition(y.target.matrixWorld),w.direction.sub(s),w.direction.
-transformDirection(f),u++}else if(y.isSpotLight){let w=n.spot[g];w.position.setFromMatrixPosition(y.matrixWorld),w.position.
-applyMatrix4(f),w.direction.setFromMatrixPosition(y.matrixWorld),s.setFromMatrixPosition(y.target.matrixWorld),w.direction.
-sub(s),w.direction.transformDirection(f),g++}else if(y.isRectAreaLight){let w=n.rectArea[M];w.position.setFromMatrixPosition(
-y.matrixWorld),w.position.applyMatrix4(f),a.identity(),r.copy(y.matrixWorld),r.premultiply(f),a.extractRotation(r),w.halfWidth.
-set(y.width*.5,0,0),w.halfHeight.set(0,y.height*.5,0),w.halfWidth.applyMatrix4(a),w.halfHeight.applyMatrix4(a),M++}else if(y.
-isPointLight){let w=n.point[d];w.position.setFromMatrixPosition(y.matrixWorld),w.position.applyMatrix4(f),d++}else if(y.
-isHemisphereLight){let w=n.hemi[m];w.direction.setFromMatrixPosition(y.matrixWorld),w.direction.transformDirection(f),m++}}}
-return{setup:o,setupView:l,state:n}}function nh(i){let t=new Km(i),e=[],n=[],s=[];function r(p){h.camera=p,e.length=0,n.
-length=0,s.length=0}function a(p){p.isLightProbeGrid?s.push(p):e.push(p)}function o(p){n.push(p)}function l(){t.setup(e),
-s.sort((p,u)=>p.priority-u.priority||p.id-u.id)}function c(p){t.setupView(e,p)}let h={lightsArray:e,shadowsArray:n,lightProbeGridArray:s,
+ft.LTC_HALF_2)),n.ambient[0]=h,n.ambient[1]=f,n.ambient[2]=u;let L=n.hash;(L.sunLength!==d||L.directionalLength!==m||L.pointLength!==
+p||L.spotLength!==S||L.rectAreaLength!==E||L.hemiLength!==M||L.numSunShadows!==g||L.numDirectionalShadows!==w||L.numPointShadows!==
+A||L.numSpotShadows!==_||L.numSpotMaps!==b||L.numLightProbes!==I)&&(n.sun.length=d,n.directional.length=m,n.spot.length=
+S,n.rectArea.length=E,n.point.length=p,n.hemi.length=M,n.sunShadow.length=g,n.sunShadowMap.length=g,n.sunShadowMatrix.length=
+y,n.sunShadowCascade.length=y,n.directionalShadow.length=w,n.directionalShadowMap.length=w,n.directionalShadowMatrix.length=
+w,n.pointShadow.length=A,n.pointShadowMap.length=A,n.pointShadowMatrix.length=A,n.spotShadow.length=_,n.spotShadowMap.length=
+_,n.spotLightMatrix.length=_+b-N,n.spotLightMap.length=b,n.numSpotLightShadowsWithMaps=N,n.numLightProbes=I,L.sunLength=
+d,L.directionalLength=m,L.pointLength=p,L.spotLength=S,L.rectAreaLength=E,L.hemiLength=M,L.numSunShadows=g,L.numDirectionalShadows=
+w,L.numPointShadows=A,L.numSpotShadows=_,L.numSpotMaps=b,L.numLightProbes=I,n.version=Jm++)}function l(c,h){let f=0,u=0,
+d=0,g=0,y=0,m=0,p=h.matrixWorldInverse;for(let S=0,E=c.length;S<E;S++){let M=c[S];if(M.isSunLight){let w=n.sun[f];w.direction.
+setFromMatrixPosition(M.matrixWorld),w.direction.transformDirection(p),f++}else if(M.isDirectionalLight){let w=n.directional[u];
+w.direction.setFromMatrixPosition(M.matrixWorld),s.setFromMatrixPosition(M.target.matrixWorld),w.direction.sub(s),w.direction.
+transformDirection(p),u++}else if(M.isSpotLight){let w=n.spot[g];w.position.setFromMatrixPosition(M.matrixWorld),w.position.
+applyMatrix4(p),w.direction.setFromMatrixPosition(M.matrixWorld),s.setFromMatrixPosition(M.target.matrixWorld),w.direction.
+sub(s),w.direction.transformDirection(p),g++}else if(M.isRectAreaLight){let w=n.rectArea[y];w.position.setFromMatrixPosition(
+M.matrixWorld),w.position.applyMatrix4(p),a.identity(),r.copy(M.matrixWorld),r.premultiply(p),a.extractRotation(r),w.halfWidth.
+set(M.width*.5,0,0),w.halfHeight.set(0,M.height*.5,0),w.halfWidth.applyMatrix4(a),w.halfHeight.applyMatrix4(a),y++}else if(M.
+isPointLight){let w=n.point[d];w.position.setFromMatrixPosition(M.matrixWorld),w.position.applyMatrix4(p),d++}else if(M.
+isHemisphereLight){let w=n.hemi[m];w.direction.setFromMatrixPosition(M.matrixWorld),w.direction.transformDirection(p),m++}}}
+return{setup:o,setupView:l,state:n}}function nh(i){let t=new Km(i),e=[],n=[],s=[];function r(f){h.camera=f,e.length=0,n.
+length=0,s.length=0}function a(f){f.isLightProbeGrid?s.push(f):e.push(f)}function o(f){n.push(f)}function l(){t.setup(e),
+s.sort((f,u)=>f.priority-u.priority||f.id-u.id)}function c(f){t.setupView(e,f)}let h={lightsArray:e,shadowsArray:n,lightProbeGridArray:s,
 camera:null,lights:t,transmissionRenderTarget:{},textureUnits:0};return{init:r,state:h,setupLights:l,setupLightsView:c,pushLight:a,
 pushShadow:o}}function Qm(i){let t=new WeakMap;function e(s,r=0){let a=t.get(s),o;return a===void 0?(o=new nh(i),t.set(s,
 [o])):r>=a.length?(o=new nh(i),a.push(o)):o=a[r],o}function n(){t=new WeakMap}return{get:e,dispose:n}}var jm=`void main(\
@@ -6509,16 +6509,16 @@ void main() {
 	gl_FragColor = vec4( mean, std_dev, 0.0, 1.0 );
 }`,eg=[new O(1,0,0),new O(-1,0,0),new O(0,1,0),new O(0,-1,0),new O(0,0,1),new O(0,0,-1)],ng=[new O(0,-1,0),new O(0,-1,0),
 new O(0,0,1),new O(0,0,-1),new O(0,-1,0),new O(0,-1,0)],ih=new $t,Ts=new O,qo=new O;function ig(i,t,e){let n=new zn,s=new zt,
-r=new zt,a=new ie,o=new br,l=new Tr,c={},h=e.maxTextureSize,p={[Hn]:Ce,[Ce]:Hn,[Je]:Je},u=new un({defines:{VSM_SAMPLES:8},
+r=new zt,a=new ie,o=new br,l=new Tr,c={},h=e.maxTextureSize,f={[Hn]:Ce,[Ce]:Hn,[Je]:Je},u=new un({defines:{VSM_SAMPLES:8},
 uniforms:{shadow_pass:{value:null},resolution:{value:new zt},radius:{value:4}},vertexShader:jm,fragmentShader:tg}),d=u.clone();
 d.defines.HORIZONTAL_PASS=1;let g=new Ye;g.setAttribute("position",new Pe(new Float32Array([-1,-1,.5,3,-1,.5,-1,3,.5]),3));
-let M=new Ze(g,u),m=this;this.enabled=!1,this.autoUpdate=!0,this.needsUpdate=!1,this.type=ms;let f=this.type;this.render=
-function(E,_,b){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||E.length===0)return;this.type===Yl&&(wt("WebGL\
-ShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=ms);let D=i.getRenderTarget(),P=i.
-getActiveCubeFace(),N=i.getActiveMipmapLevel(),k=i.state;k.setBlending(ei),k.buffers.depth.getReversed()===!0?k.buffers.
-color.setClear(0,0,0,0):k.buffers.color.setClear(1,1,1,1),k.buffers.depth.setTest(!0),k.setScissorTest(!1);let q=f!==this.
-type;q&&_.traverse(function(I){I.material&&(Array.isArray(I.material)?I.material.forEach(W=>W.needsUpdate=!0):I.material.
-needsUpdate=!0)});for(let I=0,W=E.length;I<W;I++){let $=E[I],G=$.shadow;if(G===void 0){wt("WebGLShadowMap:",$,"has no sh\
+let y=new Ze(g,u),m=this;this.enabled=!1,this.autoUpdate=!0,this.needsUpdate=!1,this.type=ms;let p=this.type;this.render=
+function(A,_,b){if(m.enabled===!1||m.autoUpdate===!1&&m.needsUpdate===!1||A.length===0)return;this.type===Yl&&(wt("WebGL\
+ShadowMap: PCFSoftShadowMap has been removed. Using PCFShadowMap instead."),this.type=ms);let N=i.getRenderTarget(),I=i.
+getActiveCubeFace(),L=i.getActiveMipmapLevel(),z=i.state;z.setBlending(ei),z.buffers.depth.getReversed()===!0?z.buffers.
+color.setClear(0,0,0,0):z.buffers.color.setClear(1,1,1,1),z.buffers.depth.setTest(!0),z.setScissorTest(!1);let q=p!==this.
+type;q&&_.traverse(function(P){P.material&&(Array.isArray(P.material)?P.material.forEach(W=>W.needsUpdate=!0):P.material.
+needsUpdate=!0)});for(let P=0,W=A.length;P<W;P++){let $=A[P],G=$.shadow;if(G===void 0){wt("WebGLShadowMap:",$,"has no sh\
 adow.");continue}if(G.autoUpdate===!1&&G.needsUpdate===!1)continue;s.copy(G.mapSize);let et=G.getFrameExtents();s.multiply(
 et),r.copy(G.mapSize),(s.x>h||s.y>h)&&(s.x>h&&(r.x=Math.floor(h/et.x),s.x=r.x*et.x,G.mapSize.x=r.x),s.y>h&&(r.y=Math.floor(
 h/et.y),s.y=r.y*et.y,G.mapSize.y=r.y));let H=i.state.buffers.depth.getReversed();if(G.camera._reversedDepth=H,G.map===null||
@@ -6538,31 +6538,31 @@ Z.updateProjectionMatrix()),Ts.setFromMatrixPosition($.matrixWorld),Z.position.c
 Z.up.copy(ng[Mt]),Z.lookAt(qo),Z.updateMatrixWorld(),pt.makeTranslation(-Ts.x,-Ts.y,-Ts.z),ih.multiplyMatrices(Z.projectionMatrix,
 Z.matrixWorldInverse),G._frustum.setFromProjectionMatrix(ih,Z.coordinateSystem,Z.reversedDepth)}if(G.map.isWebGLCubeRenderTarget)
 i.setRenderTarget(G.map,Mt),i.clear();else{Mt===0&&(i.setRenderTarget(G.map),i.clear());let Z=G.getViewport(Mt);a.set(r.
-x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),k.viewport(a)}n=G.getFrustum(Mt),y(_,b,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
-type===Pi&&S(G,b),G.needsUpdate=!1}f=this.type,m.needsUpdate=!1,i.setRenderTarget(D,P,N)};function S(E,_){let b=t.update(
-M);u.defines.VSM_SAMPLES!==E.blurSamples&&(u.defines.VSM_SAMPLES=E.blurSamples,d.defines.VSM_SAMPLES=E.blurSamples,u.needsUpdate=
-!0,d.needsUpdate=!0),E.mapPass===null?E.mapPass=new ze(s.x,s.y,{format:Wn,type:sn}):(E.mapPass.width!==E.map.width||E.mapPass.
-height!==E.map.height)&&E.mapPass.setSize(E.map.width,E.map.height),u.uniforms.shadow_pass.value=E.map.depthTexture,u.uniforms.
-resolution.value.set(E.map.width,E.map.height),u.uniforms.radius.value=E.radius,i.setRenderTarget(E.mapPass),i.clear(),i.
-renderBufferDirect(_,null,b,u,M,null),d.uniforms.shadow_pass.value=E.mapPass.texture,d.uniforms.resolution.value.set(E.map.
-width,E.map.height),d.uniforms.radius.value=E.radius,i.setRenderTarget(E.map),i.clear(),i.renderBufferDirect(_,null,b,d,
-M,null)}function A(E,_,b,D){let P=null,N=b.isPointLight===!0?E.customDistanceMaterial:E.customDepthMaterial;if(N!==void 0)
-P=N;else if(P=b.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
+x*Z.x,r.y*Z.y,r.x*Z.z,r.y*Z.w),z.viewport(a)}n=G.getFrustum(Mt),M(_,b,Lt,$,j,this.type)}G.isPointLightShadow!==!0&&this.
+type===Pi&&S(G,b),G.needsUpdate=!1}p=this.type,m.needsUpdate=!1,i.setRenderTarget(N,I,L)};function S(A,_){let b=t.update(
+y);u.defines.VSM_SAMPLES!==A.blurSamples&&(u.defines.VSM_SAMPLES=A.blurSamples,d.defines.VSM_SAMPLES=A.blurSamples,u.needsUpdate=
+!0,d.needsUpdate=!0),A.mapPass===null?A.mapPass=new ze(s.x,s.y,{format:Wn,type:sn}):(A.mapPass.width!==A.map.width||A.mapPass.
+height!==A.map.height)&&A.mapPass.setSize(A.map.width,A.map.height),u.uniforms.shadow_pass.value=A.map.depthTexture,u.uniforms.
+resolution.value.set(A.map.width,A.map.height),u.uniforms.radius.value=A.radius,i.setRenderTarget(A.mapPass),i.clear(),i.
+renderBufferDirect(_,null,b,u,y,null),d.uniforms.shadow_pass.value=A.mapPass.texture,d.uniforms.resolution.value.set(A.map.
+width,A.map.height),d.uniforms.radius.value=A.radius,i.setRenderTarget(A.map),i.clear(),i.renderBufferDirect(_,null,b,d,
+y,null)}function E(A,_,b,N){let I=null,L=b.isPointLight===!0?A.customDistanceMaterial:A.customDepthMaterial;if(L!==void 0)
+I=L;else if(I=b.isPointLight===!0?l:o,i.localClippingEnabled&&_.clipShadows===!0&&Array.isArray(_.clippingPlanes)&&_.clippingPlanes.
 length!==0||_.displacementMap&&_.displacementScale!==0||_.alphaMap&&_.alphaTest>0||_.map&&_.alphaTest>0||_.alphaToCoverage===
-!0){let k=P.uuid,q=_.uuid,I=c[k];I===void 0&&(I={},c[k]=I);let W=I[q];W===void 0&&(W=P.clone(),I[q]=W,_.addEventListener(
-"dispose",w)),P=W}if(P.visible=_.visible,P.wireframe=_.wireframe,D===Pi?P.side=_.shadowSide!==null?_.shadowSide:_.side:P.
-side=_.shadowSide!==null?_.shadowSide:p[_.side],P.alphaMap=_.alphaMap,P.alphaTest=_.alphaToCoverage===!0?.5:_.alphaTest,
-P.map=_.map,P.clipShadows=_.clipShadows,P.clippingPlanes=_.clippingPlanes,P.clipIntersection=_.clipIntersection,P.displacementMap=
-_.displacementMap,P.displacementScale=_.displacementScale,P.displacementBias=_.displacementBias,P.wireframeLinewidth=_.wireframeLinewidth,
-P.linewidth=_.linewidth,b.isPointLight===!0&&P.isMeshDistanceMaterial===!0){let k=i.properties.get(P);k.light=b}return P}
-function y(E,_,b,D,P,N){if(E.visible===!1)return;if(E.layers.test(P)&&(E.isMesh||E.isLine||E.isPoints)&&(E.castShadow||E.
-receiveShadow&&N===Pi)&&(!E.frustumCulled||E.intersectsFrustum(n))){E.modelViewMatrix.multiplyMatrices(b.matrixWorldInverse,
-E.matrixWorld);let I=t.update(E),W=E.material;if(Array.isArray(W)){let $=I.groups;for(let G=0,et=$.length;G<et;G++){let H=$[G],
-Q=W[H.materialIndex];if(Q&&Q.visible){let j=A(E,Q,D,N);E.onBeforeShadow(i,E,_,b,I,j,H),i.renderBufferDirect(b,null,I,j,E,
-H),E.onAfterShadow(i,E,_,b,I,j,H)}}}else if(W.visible){let $=A(E,W,D,N);E.onBeforeShadow(i,E,_,b,I,$,null),i.renderBufferDirect(
-b,null,I,$,E,null),E.onAfterShadow(i,E,_,b,I,$,null)}}let q=E.children;for(let I=0,W=q.length;I<W;I++)y(q[I],_,b,D,P,N)}
-function w(E){E.target.removeEventListener("dispose",w);for(let b in c){let D=c[b],P=E.target.uuid;P in D&&(D[P].dispose(),
-delete D[P])}}}function sg(i,t){function e(){let R=!1,J=new ie,V=null,ot=new ie(0,0,0,0);return{setMask:function(it){V!==
+!0){let z=I.uuid,q=_.uuid,P=c[z];P===void 0&&(P={},c[z]=P);let W=P[q];W===void 0&&(W=I.clone(),P[q]=W,_.addEventListener(
+"dispose",w)),I=W}if(I.visible=_.visible,I.wireframe=_.wireframe,N===Pi?I.side=_.shadowSide!==null?_.shadowSide:_.side:I.
+side=_.shadowSide!==null?_.shadowSide:f[_.side],I.alphaMap=_.alphaMap,I.alphaTest=_.alphaToCoverage===!0?.5:_.alphaTest,
+I.map=_.map,I.clipShadows=_.clipShadows,I.clippingPlanes=_.clippingPlanes,I.clipIntersection=_.clipIntersection,I.displacementMap=
+_.displacementMap,I.displacementScale=_.displacementScale,I.displacementBias=_.displacementBias,I.wireframeLinewidth=_.wireframeLinewidth,
+I.linewidth=_.linewidth,b.isPointLight===!0&&I.isMeshDistanceMaterial===!0){let z=i.properties.get(I);z.light=b}return I}
+function M(A,_,b,N,I,L){if(A.visible===!1)return;if(A.layers.test(I)&&(A.isMesh||A.isLine||A.isPoints)&&(A.castShadow||A.
+receiveShadow&&L===Pi)&&(!A.frustumCulled||A.intersectsFrustum(n))){A.modelViewMatrix.multiplyMatrices(b.matrixWorldInverse,
+A.matrixWorld);let P=t.update(A),W=A.material;if(Array.isArray(W)){let $=P.groups;for(let G=0,et=$.length;G<et;G++){let H=$[G],
+Q=W[H.materialIndex];if(Q&&Q.visible){let j=E(A,Q,N,L);A.onBeforeShadow(i,A,_,b,P,j,H),i.renderBufferDirect(b,null,P,j,A,
+H),A.onAfterShadow(i,A,_,b,P,j,H)}}}else if(W.visible){let $=E(A,W,N,L);A.onBeforeShadow(i,A,_,b,P,$,null),i.renderBufferDirect(
+b,null,P,$,A,null),A.onAfterShadow(i,A,_,b,P,$,null)}}let q=A.children;for(let P=0,W=q.length;P<W;P++)M(q[P],_,b,N,I,L)}
+function w(A){A.target.removeEventListener("dispose",w);for(let b in c){let N=c[b],I=A.target.uuid;I in N&&(N[I].dispose(),
+delete N[I])}}}function sg(i,t){function e(){let R=!1,J=new ie,V=null,ot=new ie(0,0,0,0);return{setMask:function(it){V!==
 it&&!R&&(i.colorMask(it,it,it,it),V=it)},setLocked:function(it){R=it},setClear:function(it,rt,bt,Ft,nt){nt===!0&&(it*=Ft,
 rt*=Ft,bt*=Ft),J.set(it,rt,bt,Ft),ot.equals(J)===!1&&(i.clearColor(it,rt,bt,Ft),ot.copy(J))},reset:function(){R=!1,V=null,
 ot.set(-1,0,0,0)}}}function n(){let R=!1,J=!1,V=null,ot=null,it=null;return{setReversed:function(rt){if(J!==rt){let bt=t.
@@ -6578,8 +6578,8 @@ J=!1}}}function s(){let R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=nu
 (V!==Tt||ot!==Ut||it!==dt)&&(i.stencilFunc(Tt,Ut,dt),V=Tt,ot=Ut,it=dt)},setOp:function(Tt,Ut,dt){(rt!==Tt||bt!==Ut||Ft!==
 dt)&&(i.stencilOp(Tt,Ut,dt),rt=Tt,bt=Ut,Ft=dt)},setLocked:function(Tt){R=Tt},setClear:function(Tt){nt!==Tt&&(i.clearStencil(
 Tt),nt=Tt)},reset:function(){R=!1,J=null,V=null,ot=null,it=null,rt=null,bt=null,Ft=null,nt=null}}}let r=new e,a=new n,o=new s,
-l={},c=new WeakMap,h={},p={},u={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,A=null,y=null,w=null,E=null,_=null,b=new Ot(
-0,0,0),D=0,P=!1,N=null,k=null,q=null,I=null,W=null,$=i.getParameter(i.MAX_COMBINED_TEXTURE_IMAGE_UNITS),G=!1,et=0,H=i.getParameter(
+l={},c=new WeakMap,h={},f={},u={},d=new WeakMap,g=[],y=null,m=!1,p=null,S=null,E=null,M=null,w=null,A=null,_=null,b=new Ot(
+0,0,0),N=0,I=!1,L=null,z=null,q=null,P=null,W=null,$=i.getParameter(i.MAX_COMBINED_TEXTURE_IMAGE_UNITS),G=!1,et=0,H=i.getParameter(
 i.VERSION);H.indexOf("WebGL")!==-1?(et=parseFloat(/^WebGL (\d)/.exec(H)[1]),G=et>=1):H.indexOf("OpenGL ES")!==-1&&(et=parseFloat(
 /^OpenGL ES (\d)/.exec(H)[1]),G=et>=2);let Q=null,j={},Mt=i.getParameter(i.SCISSOR_BOX),Lt=i.getParameter(i.VIEWPORT),Z=new ie().
 fromArray(Mt),pt=new ie().fromArray(Lt);function xt(R,J,V,ot){let it=new Uint8Array(4),rt=i.createTexture();i.bindTexture(
@@ -6593,41 +6593,41 @@ h[R]!==!1&&(i.disable(R),h[R]=!1)}function oe(R,J){return u[R]!==J?(i.bindFrameb
 (u[i.FRAMEBUFFER]=J),R===i.FRAMEBUFFER&&(u[i.DRAW_FRAMEBUFFER]=J),!0):!1}function Rt(R,J){let V=g,ot=!1;if(R){V=d.get(J),
 V===void 0&&(V=[],d.set(J,V));let it=R.textures;if(V.length!==it.length||V[0]!==i.COLOR_ATTACHMENT0){for(let rt=0,bt=it.
 length;rt<bt;rt++)V[rt]=i.COLOR_ATTACHMENT0+rt;V.length=it.length,ot=!0}}else V[0]!==i.BACK&&(V[0]=i.BACK,ot=!0);ot&&i.drawBuffers(
-V)}function Zt(R){return M!==R?(i.useProgram(R),M=R,!0):!1}let Kt={[ni]:i.FUNC_ADD,[Jl]:i.FUNC_SUBTRACT,[$l]:i.FUNC_REVERSE_SUBTRACT};
+V)}function Zt(R){return y!==R?(i.useProgram(R),y=R,!0):!1}let Kt={[ni]:i.FUNC_ADD,[Jl]:i.FUNC_SUBTRACT,[$l]:i.FUNC_REVERSE_SUBTRACT};
 Kt[Kl]=i.MIN,Kt[Ql]=i.MAX;let kt={[jl]:i.ZERO,[tc]:i.ONE,[ec]:i.SRC_COLOR,[xo]:i.SRC_ALPHA,[oc]:i.SRC_ALPHA_SATURATE,[rc]:i.
 DST_COLOR,[ic]:i.DST_ALPHA,[nc]:i.ONE_MINUS_SRC_COLOR,[vo]:i.ONE_MINUS_SRC_ALPHA,[ac]:i.ONE_MINUS_DST_COLOR,[sc]:i.ONE_MINUS_DST_ALPHA,
 [lc]:i.CONSTANT_COLOR,[cc]:i.ONE_MINUS_CONSTANT_COLOR,[hc]:i.CONSTANT_ALPHA,[uc]:i.ONE_MINUS_CONSTANT_ALPHA};function ve(R,J,V,ot,it,rt,bt,Ft,nt,Tt){
-if(R===ei){m===!0&&(Nt(i.BLEND),m=!1);return}if(m===!1&&(mt(i.BLEND),m=!0),R!==Zl){if(R!==f||Tt!==P){if((S!==ni||w!==ni)&&
+if(R===ei){m===!0&&(Nt(i.BLEND),m=!1);return}if(m===!1&&(mt(i.BLEND),m=!0),R!==Zl){if(R!==p||Tt!==I){if((S!==ni||w!==ni)&&
 (i.blendEquation(i.FUNC_ADD),S=ni,w=ni),Tt)switch(R){case Li:i.blendFuncSeparate(i.ONE,i.ONE_MINUS_SRC_ALPHA,i.ONE,i.ONE_MINUS_SRC_ALPHA);
 break;case mo:i.blendFunc(i.ONE,i.ONE);break;case go:i.blendFuncSeparate(i.ZERO,i.ONE_MINUS_SRC_COLOR,i.ZERO,i.ONE);break;case _o:
 i.blendFuncSeparate(i.DST_COLOR,i.ONE_MINUS_SRC_ALPHA,i.ZERO,i.ONE);break;default:Ct("WebGLState: Invalid blending: ",R);
 break}else switch(R){case Li:i.blendFuncSeparate(i.SRC_ALPHA,i.ONE_MINUS_SRC_ALPHA,i.ONE,i.ONE_MINUS_SRC_ALPHA);break;case mo:
 i.blendFuncSeparate(i.SRC_ALPHA,i.ONE,i.ONE,i.ONE);break;case go:Ct("WebGLState: SubtractiveBlending requires material.p\
 remultipliedAlpha = true");break;case _o:Ct("WebGLState: MultiplyBlending requires material.premultipliedAlpha = true");
-break;default:Ct("WebGLState: Invalid blending: ",R);break}A=null,y=null,E=null,_=null,b.set(0,0,0),D=0,f=R,P=Tt}return}
-it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==A||ot!==y||rt!==E||bt!==
-_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),A=V,y=ot,E=rt,_=bt),(Ft.equals(b)===!1||nt!==D)&&(i.blendColor(Ft.r,
-Ft.g,Ft.b,nt),b.copy(Ft),D=nt),f=R,P=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
+break;default:Ct("WebGLState: Invalid blending: ",R);break}E=null,M=null,A=null,_=null,b.set(0,0,0),N=0,p=R,I=Tt}return}
+it=it||J,rt=rt||V,bt=bt||ot,(J!==S||it!==w)&&(i.blendEquationSeparate(Kt[J],Kt[it]),S=J,w=it),(V!==E||ot!==M||rt!==A||bt!==
+_)&&(i.blendFuncSeparate(kt[V],kt[ot],kt[rt],kt[bt]),E=V,M=ot,A=rt,_=bt),(Ft.equals(b)===!1||nt!==N)&&(i.blendColor(Ft.r,
+Ft.g,Ft.b,nt),b.copy(Ft),N=nt),p=R,I=!1}function he(R,J){R.side===Je?Nt(i.CULL_FACE):mt(i.CULL_FACE);let V=R.side===Ce;J&&
 (V=!V),Ie(V),R.blending===Li&&R.transparent===!1?ve(ei):ve(R.blending,R.blendEquation,R.blendSrc,R.blendDst,R.blendEquationAlpha,
 R.blendSrcAlpha,R.blendDstAlpha,R.blendColor,R.blendAlpha,R.premultipliedAlpha),a.setFunc(R.depthFunc),a.setTest(R.depthTest),
 a.setMask(R.depthWrite),r.setMask(R.colorWrite);let ot=R.stencilWrite;o.setTest(ot),ot&&(o.setMask(R.stencilWriteMask),o.
 setFunc(R.stencilFunc,R.stencilRef,R.stencilFuncMask),o.setOp(R.stencilFail,R.stencilZFail,R.stencilZPass)),pe(R.polygonOffset,
 R.polygonOffsetFactor,R.polygonOffsetUnits),R.alphaToCoverage===!0?mt(i.SAMPLE_ALPHA_TO_COVERAGE):Nt(i.SAMPLE_ALPHA_TO_COVERAGE)}
-function Ie(R){N!==R&&(R?i.frontFace(i.CW):i.frontFace(i.CCW),N=R)}function se(R){R!==Xl?(mt(i.CULL_FACE),R!==k&&(R===po?
-i.cullFace(i.BACK):R===ql?i.cullFace(i.FRONT):i.cullFace(i.FRONT_AND_BACK))):Nt(i.CULL_FACE),k=R}function an(R){R!==q&&(G&&
-i.lineWidth(R),q=R)}function pe(R,J,V){R?(mt(i.POLYGON_OFFSET_FILL),(I!==J||W!==V)&&(I=J,W=V,a.getReversed()&&(J=-J,V=-V),
+function Ie(R){L!==R&&(R?i.frontFace(i.CW):i.frontFace(i.CCW),L=R)}function se(R){R!==Xl?(mt(i.CULL_FACE),R!==z&&(R===po?
+i.cullFace(i.BACK):R===ql?i.cullFace(i.FRONT):i.cullFace(i.FRONT_AND_BACK))):Nt(i.CULL_FACE),z=R}function an(R){R!==q&&(G&&
+i.lineWidth(R),q=R)}function pe(R,J,V){R?(mt(i.POLYGON_OFFSET_FILL),(P!==J||W!==V)&&(P=J,W=V,a.getReversed()&&(J=-J,V=-V),
 i.polygonOffset(J,V))):Nt(i.POLYGON_OFFSET_FILL)}function Ge(R){R?mt(i.SCISSOR_TEST):Nt(i.SCISSOR_TEST)}function Ve(R){R===
 void 0&&(R=i.TEXTURE0+$-1),Q!==R&&(i.activeTexture(R),Q=R)}function He(R,J,V){V===void 0&&(Q===null?V=i.TEXTURE0+$-1:V=Q);
 let ot=j[V];ot===void 0&&(ot={type:void 0,texture:void 0},j[V]=ot),(ot.type!==R||ot.texture!==J)&&(Q!==V&&(i.activeTexture(
-V),Q=V),i.bindTexture(R,J||At[R]),ot.type=R,ot.texture=J)}function L(){let R=j[Q];R!==void 0&&R.type!==void 0&&(i.bindTexture(
+V),Q=V),i.bindTexture(R,J||At[R]),ot.type=R,ot.texture=J)}function D(){let R=j[Q];R!==void 0&&R.type!==void 0&&(i.bindTexture(
 R.type,null),R.type=void 0,R.texture=void 0)}function We(){try{i.compressedTexImage2D(...arguments)}catch(R){Ct("WebGLSt\
 ate:",R)}}function ee(){try{i.compressedTexImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function ne(){try{i.texSubImage2D(
 ...arguments)}catch(R){Ct("WebGLState:",R)}}function ut(){try{i.texSubImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}
 function ue(){try{i.compressedTexSubImage2D(...arguments)}catch(R){Ct("WebGLState:",R)}}function Et(){try{i.compressedTexSubImage3D(
 ...arguments)}catch(R){Ct("WebGLState:",R)}}function Pt(){try{i.texStorage2D(...arguments)}catch(R){Ct("WebGLState:",R)}}
 function T(){try{i.texStorage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function x(){try{i.texImage2D(...arguments)}catch(R){
-Ct("WebGLState:",R)}}function F(){try{i.texImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function tt(R){return p[R]!==
-void 0?p[R]:i.getParameter(R)}function K(R,J){p[R]!==J&&(i.pixelStorei(R,J),p[R]=J)}function st(R){Z.equals(R)===!1&&(i.
+Ct("WebGLState:",R)}}function F(){try{i.texImage3D(...arguments)}catch(R){Ct("WebGLState:",R)}}function tt(R){return f[R]!==
+void 0?f[R]:i.getParameter(R)}function K(R,J){f[R]!==J&&(i.pixelStorei(R,J),f[R]=J)}function st(R){Z.equals(R)===!1&&(i.
 scissor(R.x,R.y,R.z,R.w),Z.copy(R))}function ct(R){pt.equals(R)===!1&&(i.viewport(R.x,R.y,R.z,R.w),pt.copy(R))}function X(R,J){
 let V=c.get(J);V===void 0&&(V=new WeakMap,c.set(J,V));let ot=V.get(R);ot===void 0&&(ot=i.getUniformBlockIndex(J,R.name),
 i.uniformBlockBinding(J,ot,ot),V.set(R,ot))}function Y(R,J,V){let it=c.get(J).get(R);l[it]!==V&&(i.bindBufferBase(i.UNIFORM_BUFFER,
@@ -6642,25 +6642,25 @@ i.canvas.width,i.canvas.height),i.pixelStorei(i.PACK_ALIGNMENT,4),i.pixelStorei(
 !1),i.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,!1),i.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,i.BROWSER_DEFAULT_WEBGL),
 i.pixelStorei(i.PACK_ROW_LENGTH,0),i.pixelStorei(i.PACK_SKIP_PIXELS,0),i.pixelStorei(i.PACK_SKIP_ROWS,0),i.pixelStorei(i.
 UNPACK_ROW_LENGTH,0),i.pixelStorei(i.UNPACK_IMAGE_HEIGHT,0),i.pixelStorei(i.UNPACK_SKIP_PIXELS,0),i.pixelStorei(i.UNPACK_SKIP_ROWS,
-0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},p={},Q=null,j={},u={},l={},d=new WeakMap,g=[],M=null,m=!1,f=null,S=null,A=
-null,y=null,w=null,E=null,_=null,b=new Ot(0,0,0),D=0,P=!1,N=null,k=null,q=null,I=null,W=null,Z.set(0,0,i.canvas.width,i.
+0),i.pixelStorei(i.UNPACK_SKIP_IMAGES,0),h={},f={},Q=null,j={},u={},l={},d=new WeakMap,g=[],y=null,m=!1,p=null,S=null,E=
+null,M=null,w=null,A=null,_=null,b=new Ot(0,0,0),N=0,I=!1,L=null,z=null,q=null,P=null,W=null,Z.set(0,0,i.canvas.width,i.
 canvas.height),pt.set(0,0,i.canvas.width,i.canvas.height),r.reset(),a.reset(),o.reset()}return{buffers:{color:r,depth:a,
 stencil:o},enable:mt,disable:Nt,bindFramebuffer:oe,drawBuffers:Rt,useProgram:Zt,setBlending:ve,setMaterial:he,setFlipSided:Ie,
-setCullFace:se,setLineWidth:an,setPolygonOffset:pe,setScissorTest:Ge,activeTexture:Ve,bindTexture:He,unbindTexture:L,compressedTexImage2D:We,
+setCullFace:se,setLineWidth:an,setPolygonOffset:pe,setScissorTest:Ge,activeTexture:Ve,bindTexture:He,unbindTexture:D,compressedTexImage2D:We,
 compressedTexImage3D:ee,texImage2D:x,texImage3D:F,pixelStorei:K,getParameter:tt,updateUBOMapping:X,uniformBlockBinding:Y,
 texStorage2D:Pt,texStorage3D:T,texSubImage2D:ne,texSubImage3D:ut,compressedTexSubImage2D:ue,compressedTexSubImage3D:Et,scissor:st,
 viewport:ct,reset:at}}function rg(i,t,e,n,s,r,a){let o=t.has("WEBGL_multisampled_render_to_texture")?t.get("WEBGL_multis\
 ampled_render_to_texture"):null,l=typeof navigator>"u"?!1:/OculusBrowser/g.test(navigator.userAgent),c=new zt,h=new WeakMap,
-p=new Set,u,d=new WeakMap,g=new Set,M=new FinalizationRegistry(T=>g.delete(T)),m=!1;try{m=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(
-1,1).getContext("2d")!==null}catch{}function f(T,x){return m?new OffscreenCanvas(T,x):Zi("canvas")}function S(T,x,F){let tt=1,
+f=new Set,u,d=new WeakMap,g=new Set,y=new FinalizationRegistry(T=>g.delete(T)),m=!1;try{m=typeof OffscreenCanvas<"u"&&new OffscreenCanvas(
+1,1).getContext("2d")!==null}catch{}function p(T,x){return m?new OffscreenCanvas(T,x):Zi("canvas")}function S(T,x,F){let tt=1,
 K=Pt(T);if((K.width>F||K.height>F)&&(tt=F/Math.max(K.width,K.height)),tt<1)if(typeof HTMLImageElement<"u"&&T instanceof HTMLImageElement||
 typeof HTMLCanvasElement<"u"&&T instanceof HTMLCanvasElement||typeof ImageBitmap<"u"&&T instanceof ImageBitmap||typeof VideoFrame<
-"u"&&T instanceof VideoFrame){let st=Math.floor(tt*K.width),ct=Math.floor(tt*K.height);u===void 0&&(u=f(st,ct));let X=x?
-f(st,ct):u;return X.width=st,X.height=ct,X.getContext("2d").drawImage(T,0,0,st,ct),wt("WebGLRenderer: Texture has been r\
+"u"&&T instanceof VideoFrame){let st=Math.floor(tt*K.width),ct=Math.floor(tt*K.height);u===void 0&&(u=p(st,ct));let X=x?
+p(st,ct):u;return X.width=st,X.height=ct,X.getContext("2d").drawImage(T,0,0,st,ct),wt("WebGLRenderer: Texture has been r\
 esized from ("+K.width+"x"+K.height+") to ("+st+"x"+ct+")."),X}else return"data"in T&&wt("WebGLRenderer: Image in DataTe\
-xture is too big ("+K.width+"x"+K.height+")."),T;return T}function A(T){return T.generateMipmaps}function y(T){i.generateMipmap(
+xture is too big ("+K.width+"x"+K.height+")."),T;return T}function E(T){return T.generateMipmaps}function M(T){i.generateMipmap(
 T)}function w(T){return T.isWebGLCubeRenderTarget?i.TEXTURE_CUBE_MAP:T.isWebGL3DRenderTarget?i.TEXTURE_3D:T.isWebGLArrayRenderTarget||
-T.isCompressedArrayTexture?i.TEXTURE_2D_ARRAY:i.TEXTURE_2D}function E(T,x,F,tt,K,st=!1){if(T!==null){if(i[T]!==void 0)return i[T];
+T.isCompressedArrayTexture?i.TEXTURE_2D_ARRAY:i.TEXTURE_2D}function A(T,x,F,tt,K,st=!1){if(T!==null){if(i[T]!==void 0)return i[T];
 wt("WebGLRenderer: Attempt to use non-existing WebGL internal format '"+T+"'")}let ct;tt&&(ct=t.get("EXT_texture_norm16"),
 ct||wt("WebGLRenderer: Unable to use normalized textures without EXT_texture_norm16 extension"));let X=x;if(x===i.RED&&(F===
 i.FLOAT&&(X=i.R32F),F===i.HALF_FLOAT&&(X=i.R16F),F===i.UNSIGNED_BYTE&&(X=i.R8),F===i.UNSIGNED_SHORT&&ct&&(X=ct.R16_EXT),
@@ -6680,13 +6680,13 @@ i.RGBA8),F===i.UNSIGNED_SHORT&&ct&&(X=ct.RGBA16_EXT),F===i.SHORT&&ct&&(X=ct.RGBA
 X===i.RGBA32F)&&t.get("EXT_color_buffer_float"),X}function _(T,x){let F;return T?x===null||x===en||x===si?F=i.DEPTH24_STENCIL8:
 x===nn?F=i.DEPTH32F_STENCIL8:x===Ni&&(F=i.DEPTH24_STENCIL8,wt("DepthTexture: 16 bit depth attachment is not supported wi\
 th stencil. Using 24-bit attachment.")):x===null||x===en||x===si?F=i.DEPTH_COMPONENT24:x===nn?F=i.DEPTH_COMPONENT32F:x===
-Ni&&(F=i.DEPTH_COMPONENT16),F}function b(T,x){return A(T)===!0||T.isFramebufferTexture&&T.minFilter!==xe&&T.minFilter!==
+Ni&&(F=i.DEPTH_COMPONENT16),F}function b(T,x){return E(T)===!0||T.isFramebufferTexture&&T.minFilter!==xe&&T.minFilter!==
 Re?Math.log2(Math.max(x.width,x.height))+1:T.mipmaps.length>0?T.mipmaps.length:T.isCompressedTexture&&Array.isArray(T.image)?
-x.mipmaps.length:1}function D(T){let x=new WeakRef(T);n.get(T).__ref=x,g.add(x),M.register(T,x,x)}function P(T){let x=n.
-get(T).__ref;x!==void 0&&(g.delete(x),M.unregister(x))}function N(T){q(T.target)}function k(T){I(T.target)}function q(T){
-T.removeEventListener("dispose",N),P(T),$(T),T.isVideoTexture&&h.delete(T),T.isHTMLTexture&&p.delete(T)}function I(T){T.
-removeEventListener("dispose",k),P(T),et(T)}function W(){for(let T of g){let x=T.deref();x!==void 0&&(x.isRenderTarget===
-!0?I(x):q(x))}g.clear(),p.clear()}function $(T){let x=n.get(T);if(x.__webglInit===void 0)return;let F=T.source,tt=d.get(
+x.mipmaps.length:1}function N(T){let x=new WeakRef(T);n.get(T).__ref=x,g.add(x),y.register(T,x,x)}function I(T){let x=n.
+get(T).__ref;x!==void 0&&(g.delete(x),y.unregister(x))}function L(T){q(T.target)}function z(T){P(T.target)}function q(T){
+T.removeEventListener("dispose",L),I(T),$(T),T.isVideoTexture&&h.delete(T),T.isHTMLTexture&&f.delete(T)}function P(T){T.
+removeEventListener("dispose",z),I(T),et(T)}function W(){for(let T of g){let x=T.deref();x!==void 0&&(x.isRenderTarget===
+!0?P(x):q(x))}g.clear(),f.clear()}function $(T){let x=n.get(T);if(x.__webglInit===void 0)return;let F=T.source,tt=d.get(
 F);if(tt){let K=tt[x.__cacheKey];K.usedTimes--,K.usedTimes===0&&G(T),Object.keys(tt).length===0&&d.delete(F)}n.remove(T)}
 function G(T){let x=n.get(T);i.deleteTexture(x.__webglTexture);let F=T.source,tt=d.get(F);delete tt[x.__cacheKey],a.memory.
 textures--}function et(T){let x=n.get(T);x.__depthDisposeCallback&&x.__depthDisposeCallback();let F=T.depthTexture;if(F&&
@@ -6725,7 +6725,7 @@ Rt[x.compareFunction])),t.has("EXT_texture_filter_anisotropic")===!0){if(x.magFi
 wn||x.type===nn&&t.has("OES_texture_float_linear")===!1)return;if(x.anisotropy>1||n.get(x).__currentAnisotropy){let F=t.
 get("EXT_texture_filter_anisotropic");i.texParameterf(T,F.TEXTURE_MAX_ANISOTROPY_EXT,Math.min(x.anisotropy,s.getMaxAnisotropy())),
 n.get(x).__currentAnisotropy=x.anisotropy}}}function Kt(T,x){let F=!1;T.__webglInit===void 0&&(T.__webglInit=!0,x.addEventListener(
-"dispose",N),D(x));let tt=x.source,K=d.get(tt);K===void 0&&(K={},d.set(tt,K));let st=Z(x);if(st!==T.__cacheKey){K[st]===
+"dispose",L),N(x));let tt=x.source,K=d.get(tt);K===void 0&&(K={},d.set(tt,K));let st=Z(x);if(st!==T.__cacheKey){K[st]===
 void 0&&(K[st]={texture:i.createTexture(),usedTimes:0},a.memory.textures++,F=!0),K[st].usedTimes++;let ct=K[T.__cacheKey];
 ct!==void 0&&(K[T.__cacheKey].usedTimes--,ct.usedTimes===0&&G(x)),T.__cacheKey=st,T.__webglTexture=K[st].texture}return F}
 function kt(T,x,F){return Math.floor(Math.floor(T/F)/x)}function ve(T,x,F,tt){let st=T.updateRanges;if(st.length===0)e.texSubImage2D(
@@ -6743,7 +6743,7 @@ i.TEXTURE0+F);let ct=n.get(st);if(st.version!==ct.__version||K===!0){if(e.active
 x.colorSpace),Ut=x.colorSpace===Cn||nt===Tt?i.NONE:i.BROWSER_DEFAULT_WEBGL;e.pixelStorei(i.UNPACK_FLIP_Y_WEBGL,x.flipY),
 e.pixelStorei(i.UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,Ut)}
 e.pixelStorei(i.UNPACK_ALIGNMENT,x.unpackAlignment);let Y=S(x.image,!1,s.maxTextureSize);Y=Et(x,Y);let at=r.convert(x.format,
-x.colorSpace),R=r.convert(x.type),J=E(x.internalFormat,at,R,x.normalized,x.colorSpace,x.isVideoTexture);Zt(tt,x);let V,ot=x.
+x.colorSpace),R=r.convert(x.type),J=A(x.internalFormat,at,R,x.normalized,x.colorSpace,x.isVideoTexture);Zt(tt,x);let V,ot=x.
 mipmaps,it=x.isVideoTexture!==!0,rt=ct.__version===void 0||K===!0,bt=st.dataReady,Ft=b(x,Y);if(x.isDepthTexture)J=_(x.format===
 Rn,x.type),rt&&(it?e.texStorage2D(i.TEXTURE_2D,1,J,Y.width,Y.height):e.texImage2D(i.TEXTURE_2D,0,J,Y.width,Y.height,0,at,
 R,null));else if(x.isDataTexture)if(ot.length>0){it&&rt&&e.texStorage2D(i.TEXTURE_2D,Ft,J,ot[0].width,ot[0].height);for(let nt=0,
@@ -6772,14 +6772,14 @@ Y.depth,at,R,Y.data)):e.texImage3D(i.TEXTURE_3D,0,J,Y.width,Y.height,Y.depth,0,a
 if(rt)if(it)e.texStorage2D(i.TEXTURE_2D,Ft,J,Y.width,Y.height);else{let nt=Y.width,Tt=Y.height;for(let Ut=0;Ut<Ft;Ut++)e.
 texImage2D(i.TEXTURE_2D,Ut,J,nt,Tt,0,at,R,null),nt>>=1,Tt>>=1}}else if(x.isHTMLTexture){if("texElementImage2D"in i){let nt=i.
 canvas;if(nt.hasAttribute("layoutsubtree")||nt.setAttribute("layoutsubtree","true"),Y.parentNode!==nt){nt.appendChild(Y),
-p.add(x),nt.onpaint=Tt=>{let Ut=Tt.changedElements;for(let dt of p)Ut.includes(dt.image)&&(dt.needsUpdate=!0)},nt.requestPaint();
+f.add(x),nt.onpaint=Tt=>{let Ut=Tt.changedElements;for(let dt of f)Ut.includes(dt.image)&&(dt.needsUpdate=!0)},nt.requestPaint();
 return}if(i.texElementImage2D.length===3)i.texElementImage2D(i.TEXTURE_2D,i.RGBA8,Y);else{let Ut=i.RGBA,dt=i.RGBA,Jt=i.UNSIGNED_BYTE;
 i.texElementImage2D(i.TEXTURE_2D,0,Ut,dt,Jt,Y)}i.texParameteri(i.TEXTURE_2D,i.TEXTURE_MIN_FILTER,i.LINEAR),i.texParameteri(
 i.TEXTURE_2D,i.TEXTURE_WRAP_S,i.CLAMP_TO_EDGE),i.texParameteri(i.TEXTURE_2D,i.TEXTURE_WRAP_T,i.CLAMP_TO_EDGE)}}else if(ot.
 length>0){if(it&&rt){let nt=Pt(ot[0]);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}for(let nt=0,Tt=ot.length;nt<
 Tt;nt++)V=ot[nt],it?bt&&e.texSubImage2D(i.TEXTURE_2D,nt,0,0,at,R,V):e.texImage2D(i.TEXTURE_2D,nt,J,at,R,V);x.generateMipmaps=
 !1}else if(it){if(rt){let nt=Pt(Y);e.texStorage2D(i.TEXTURE_2D,Ft,J,nt.width,nt.height)}bt&&e.texSubImage2D(i.TEXTURE_2D,
-0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);A(x)&&x.mipmapsAutoUpdate===!0&&y(tt),ct.__version=st.version,x.
+0,0,0,at,R,Y)}else e.texImage2D(i.TEXTURE_2D,0,J,at,R,Y);E(x)&&x.mipmapsAutoUpdate===!0&&M(tt),ct.__version=st.version,x.
 onUpdate&&x.onUpdate(x)}T.__version=x.version}function Ie(T,x,F){if(x.image.length!==6)return;let tt=Kt(T,x),K=x.source;
 e.bindTexture(i.TEXTURE_CUBE_MAP,T.__webglTexture,i.TEXTURE0+F);let st=n.get(K);if(K.version!==st.__version||tt===!0){e.
 activeTexture(i.TEXTURE0+F);let ct=Ht.getPrimaries(Ht.workingColorSpace),X=x.colorSpace===Cn?null:Ht.getPrimaries(x.colorSpace),
@@ -6787,7 +6787,7 @@ Y=x.colorSpace===Cn||ct===X?i.NONE:i.BROWSER_DEFAULT_WEBGL;e.pixelStorei(i.UNPAC
 UNPACK_PREMULTIPLY_ALPHA_WEBGL,x.premultiplyAlpha),e.pixelStorei(i.UNPACK_ALIGNMENT,x.unpackAlignment),e.pixelStorei(i.UNPACK_COLORSPACE_CONVERSION_WEBGL,
 Y);let at=x.isCompressedTexture||x.image[0].isCompressedTexture,R=x.image[0]&&x.image[0].isDataTexture,J=[];for(let dt=0;dt<
 6;dt++)!at&&!R?J[dt]=S(x.image[dt],!0,s.maxCubemapSize):J[dt]=R?x.image[dt].image:x.image[dt],J[dt]=Et(x,J[dt]);let V=J[0],
-ot=r.convert(x.format,x.colorSpace),it=r.convert(x.type),rt=E(x.internalFormat,ot,it,x.normalized,x.colorSpace),bt=x.isVideoTexture!==
+ot=r.convert(x.format,x.colorSpace),it=r.convert(x.type),rt=A(x.internalFormat,ot,it,x.normalized,x.colorSpace),bt=x.isVideoTexture!==
 !0,Ft=st.__version===void 0||tt===!0,nt=K.dataReady,Tt=b(x,V);Zt(i.TEXTURE_CUBE_MAP,x);let Ut;if(x.isDepthTexture){if(rt=
 _(x.format===Rn,x.type),Ft)if(bt)e.texStorage2D(i.TEXTURE_CUBE_MAP,1,rt,V.width,V.height);else for(let dt=0;dt<6;dt++)e.
 texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,V.width,V.height,0,ot,it,null)}else if(at){bt&&Ft&&e.texStorage2D(i.TEXTURE_CUBE_MAP,
@@ -6803,9 +6803,9 @@ let In=Ut[Jt].image[dt].image;bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE
 In.data):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,In.width,In.height,0,ot,it,In.data)}}else{bt?nt&&e.texSubImage2D(
 i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,0,0,ot,it,J[dt]):e.texImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,0,rt,ot,it,J[dt]);for(let Jt=0;Jt<
 Ut.length;Jt++){let me=Ut[Jt];bt?nt&&e.texSubImage2D(i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,0,0,ot,it,me.image[dt]):e.texImage2D(
-i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}A(x)&&x.mipmapsAutoUpdate===!0&&y(i.TEXTURE_CUBE_MAP),st.
+i.TEXTURE_CUBE_MAP_POSITIVE_X+dt,Jt+1,rt,ot,it,me.image[dt])}}}E(x)&&x.mipmapsAutoUpdate===!0&&M(i.TEXTURE_CUBE_MAP),st.
 __version=K.version,x.onUpdate&&x.onUpdate(x)}T.__version=x.version}function se(T,x,F,tt,K,st){let ct=r.convert(F.format,
-F.colorSpace),X=r.convert(F.type),Y=E(F.internalFormat,ct,X,F.normalized,F.colorSpace),at=n.get(x),R=n.get(F);if(R.__renderTarget=
+F.colorSpace),X=r.convert(F.type),Y=A(F.internalFormat,ct,X,F.normalized,F.colorSpace),at=n.get(x),R=n.get(F);if(R.__renderTarget=
 x,!at.__hasExternalTextures){let J=Math.max(1,x.width>>st),V=Math.max(1,x.height>>st);K===i.TEXTURE_3D||K===i.TEXTURE_2D_ARRAY?
 e.texImage3D(K,st,Y,J,V,x.depth,0,ct,X,null):e.texImage2D(K,st,Y,J,V,0,ct,X,null)}e.bindFramebuffer(i.FRAMEBUFFER,T),ut(
 x)?o.framebufferTexture2DMultisampleEXT(i.FRAMEBUFFER,tt,K,R.__webglTexture,0,ne(x)):(K===i.TEXTURE_2D||K>=i.TEXTURE_CUBE_MAP_POSITIVE_X&&
@@ -6814,7 +6814,7 @@ null)}function an(T,x,F){if(i.bindRenderbuffer(i.RENDERBUFFER,T),x.depthBuffer){
 tt.type:null,st=_(x.stencilBuffer,K),ct=x.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT;ut(x)?o.renderbufferStorageMultisampleEXT(
 i.RENDERBUFFER,ne(x),st,x.width,x.height):F?i.renderbufferStorageMultisample(i.RENDERBUFFER,ne(x),st,x.width,x.height):i.
 renderbufferStorage(i.RENDERBUFFER,st,x.width,x.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,ct,i.RENDERBUFFER,T)}else{
-let tt=x.textures;for(let K=0;K<tt.length;K++){let st=tt[K],ct=r.convert(st.format,st.colorSpace),X=r.convert(st.type),Y=E(
+let tt=x.textures;for(let K=0;K<tt.length;K++){let st=tt[K],ct=r.convert(st.format,st.colorSpace),X=r.convert(st.type),Y=A(
 st.internalFormat,ct,X,st.normalized,st.colorSpace);ut(x)?o.renderbufferStorageMultisampleEXT(i.RENDERBUFFER,ne(x),Y,x.width,
 x.height):F?i.renderbufferStorageMultisample(i.RENDERBUFFER,ne(x),Y,x.width,x.height):i.renderbufferStorage(i.RENDERBUFFER,
 Y,x.width,x.height)}}i.bindRenderbuffer(i.RENDERBUFFER,null)}function pe(T,x,F){let tt=x.isWebGLCubeRenderTarget===!0;if(e.
@@ -6839,7 +6839,7 @@ i.FRAMEBUFFER,x.__webglFramebuffer),x.__webglDepthbuffer===void 0)x.__webglDepth
 T,!1);else{let K=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:i.DEPTH_ATTACHMENT,st=x.__webglDepthbuffer;i.bindRenderbuffer(
 i.RENDERBUFFER,st),i.framebufferRenderbuffer(i.FRAMEBUFFER,K,i.RENDERBUFFER,st)}e.bindFramebuffer(i.FRAMEBUFFER,null)}function Ve(T,x,F){
 let tt=n.get(T);x!==void 0&&se(tt.__webglFramebuffer,T,T.texture,i.COLOR_ATTACHMENT0,i.TEXTURE_2D,0),F!==void 0&&Ge(T)}function He(T){
-let x=T.texture,F=n.get(T),tt=n.get(x);T.addEventListener("dispose",k),D(T);let K=T.textures,st=T.isWebGLCubeRenderTarget===
+let x=T.texture,F=n.get(T),tt=n.get(x);T.addEventListener("dispose",z),N(T);let K=T.textures,st=T.isWebGLCubeRenderTarget===
 !0,ct=K.length>1;if(ct||(tt.__webglTexture===void 0&&(tt.__webglTexture=i.createTexture()),tt.__version=x.version,a.memory.
 textures++),st){F.__webglFramebuffer=[];for(let X=0;X<6;X++)if(x.mipmaps.length>0){F.__webglFramebuffer[X]=[];for(let Y=0;Y<
 x.mipmaps.length;Y++)F.__webglFramebuffer[X][Y]=i.createFramebuffer()}else F.__webglFramebuffer[X]=i.createFramebuffer()}else{
@@ -6848,22 +6848,22 @@ F.__webglFramebuffer=i.createFramebuffer();if(ct)for(let X=0,Y=K.length;X<Y;X++)
 void 0&&(at.__webglTexture=i.createTexture(),a.memory.textures++)}if(T.samples>0&&ut(T)===!1){F.__webglMultisampledFramebuffer=
 i.createFramebuffer(),F.__webglColorRenderbuffer=[],e.bindFramebuffer(i.FRAMEBUFFER,F.__webglMultisampledFramebuffer);for(let X=0;X<
 K.length;X++){let Y=K[X];F.__webglColorRenderbuffer[X]=i.createRenderbuffer(),i.bindRenderbuffer(i.RENDERBUFFER,F.__webglColorRenderbuffer[X]);
-let at=r.convert(Y.format,Y.colorSpace),R=r.convert(Y.type),J=E(Y.internalFormat,at,R,Y.normalized,Y.colorSpace,T.isXRRenderTarget===
+let at=r.convert(Y.format,Y.colorSpace),R=r.convert(Y.type),J=A(Y.internalFormat,at,R,Y.normalized,Y.colorSpace,T.isXRRenderTarget===
 !0),V=ne(T);i.renderbufferStorageMultisample(i.RENDERBUFFER,V,J,T.width,T.height),i.framebufferRenderbuffer(i.FRAMEBUFFER,
 i.COLOR_ATTACHMENT0+X,i.RENDERBUFFER,F.__webglColorRenderbuffer[X])}i.bindRenderbuffer(i.RENDERBUFFER,null),T.depthBuffer&&
 (F.__webglDepthRenderbuffer=i.createRenderbuffer(),an(F.__webglDepthRenderbuffer,T,!0)),e.bindFramebuffer(i.FRAMEBUFFER,
 null)}}if(st){e.bindTexture(i.TEXTURE_CUBE_MAP,tt.__webglTexture),Zt(i.TEXTURE_CUBE_MAP,x);for(let X=0;X<6;X++)if(x.mipmaps.
 length>0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[X][Y],T,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+
-X,Y);else se(F.__webglFramebuffer[X],T,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);A(x)?y(i.TEXTURE_CUBE_MAP):
+X,Y);else se(F.__webglFramebuffer[X],T,x,i.COLOR_ATTACHMENT0,i.TEXTURE_CUBE_MAP_POSITIVE_X+X,0);E(x)?M(i.TEXTURE_CUBE_MAP):
 x.mipmaps.length>0&&i.texParameteri(i.TEXTURE_CUBE_MAP,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}else if(ct){
 for(let X=0,Y=K.length;X<Y;X++){let at=K[X],R=n.get(at),J=i.TEXTURE_2D;(T.isWebGL3DRenderTarget||T.isWebGLArrayRenderTarget)&&
 (J=T.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(J,R.__webglTexture),Zt(J,at),se(F.__webglFramebuffer,
-T,at,i.COLOR_ATTACHMENT0+X,J,0),A(at)&&y(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((T.isWebGL3DRenderTarget||T.isWebGLArrayRenderTarget)&&
+T,at,i.COLOR_ATTACHMENT0+X,J,0),E(at)&&M(J)}e.unbindTexture()}else{let X=i.TEXTURE_2D;if((T.isWebGL3DRenderTarget||T.isWebGLArrayRenderTarget)&&
 (X=T.isWebGL3DRenderTarget?i.TEXTURE_3D:i.TEXTURE_2D_ARRAY),e.bindTexture(X,tt.__webglTexture),Zt(X,x),x.mipmaps.length>
 0)for(let Y=0;Y<x.mipmaps.length;Y++)se(F.__webglFramebuffer[Y],T,x,i.COLOR_ATTACHMENT0,X,Y);else se(F.__webglFramebuffer,
-T,x,i.COLOR_ATTACHMENT0,X,0);A(x)?y(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
-T.depthBuffer&&Ge(T)}function L(T){let x=T.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(A(K)&&K.mipmapsAutoUpdate===
-!0){let st=w(T),ct=n.get(K).__webglTexture;e.bindTexture(st,ct),y(st),e.unbindTexture()}}}let We=[];function ee(T){if(T.
+T,x,i.COLOR_ATTACHMENT0,X,0);E(x)?M(X):x.mipmaps.length>0&&i.texParameteri(X,i.TEXTURE_MAX_LEVEL,x.mipmaps.length-1),e.unbindTexture()}
+T.depthBuffer&&Ge(T)}function D(T){let x=T.textures;for(let F=0,tt=x.length;F<tt;F++){let K=x[F];if(E(K)&&K.mipmapsAutoUpdate===
+!0){let st=w(T),ct=n.get(K).__webglTexture;e.bindTexture(st,ct),M(st),e.unbindTexture()}}}let We=[];function ee(T){if(T.
 samples>0){if(ut(T)===!1){let x=T.textures,F=T.width,tt=T.height,K=i.COLOR_BUFFER_BIT,st=T.stencilBuffer?i.DEPTH_STENCIL_ATTACHMENT:
 i.DEPTH_ATTACHMENT,ct=n.get(T),X=x.length>1;if(X)for(let at=0;at<x.length;at++)e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglMultisampledFramebuffer),
 i.framebufferRenderbuffer(i.FRAMEBUFFER,i.COLOR_ATTACHMENT0+at,i.RENDERBUFFER,null),e.bindFramebuffer(i.FRAMEBUFFER,ct.__webglFramebuffer),
@@ -6889,7 +6889,7 @@ Format and UnsignedByteType."):Ct("WebGLTextures: Unsupported texture color spac
 "u"&&T instanceof VideoFrame?(c.width=T.displayWidth,c.height=T.displayHeight):(c.width=T.width,c.height=T.height),c}this.
 allocateTextureUnit=Lt,this.resetTextureUnits=Q,this.getTextureUnits=j,this.setTextureUnits=Mt,this.setTexture2D=pt,this.
 setTexture2DArray=xt,this.setTexture3D=At,this.setTextureCube=mt,this.rebindTextures=Ve,this.setupRenderTarget=He,this.updateRenderTargetMipmap=
-L,this.updateMultisampleRenderTarget=ee,this.setupDepthRenderbuffer=Ge,this.setupFrameBufferTexture=se,this.useMultisampledRTT=
+D,this.updateMultisampleRenderTarget=ee,this.setupDepthRenderbuffer=Ge,this.setupFrameBufferTexture=se,this.useMultisampledRTT=
 ut,this.dispose=W}function ag(i,t){function e(n,s=Cn){let r,a=Ht.getTransfer(s);if(n===Ne)return i.UNSIGNED_BYTE;if(n===
 Vr)return i.UNSIGNED_SHORT_4_4_4_4;if(n===Hr)return i.UNSIGNED_SHORT_5_5_5_1;if(n===Io)return i.UNSIGNED_INT_5_9_9_9_REV;
 if(n===Po)return i.UNSIGNED_INT_10F_11F_11F_REV;if(n===Ro)return i.BYTE;if(n===Co)return i.SHORT;if(n===Ni)return i.UNSIGNED_SHORT;
@@ -6953,151 +6953,151 @@ null){let n=new ns(t.texture);(t.depthNear!==e.depthNear||t.depthFar!==e.depthFa
 t.depthFar),this.texture=n}}getMesh(t){if(this.texture!==null&&this.mesh===null){let e=t.cameras[0].viewport,n=new un({vertexShader:og,
 fragmentShader:lg,uniforms:{depthColor:{value:this.texture},depthWidth:{value:e.z},depthHeight:{value:e.w}}});this.mesh=
 new Ze(new os(20,20),n)}return this.mesh}reset(){this.texture=null,this.mesh=null}getDepthTexture(){return this.texture}},
-tl=class extends cn{constructor(t,e){super();let n=this,s=null,r=1,a=null,o="local-floor",l=1,c=null,h=null,p=null,u=null,
-d=null,g=null,M=typeof XRWebGLBinding<"u",m=new jo,f={},S=e.getContextAttributes(),A=null,y=null,w=[],E=[],_=new zt,b=null,
-D=null,P=new Be;P.viewport=new ie;let N=new Be;N.viewport=new ie;let k=[P,N],q=new Fr,I=null,W=null;this.cameraAutoUpdate=
+tl=class extends cn{constructor(t,e){super();let n=this,s=null,r=1,a=null,o="local-floor",l=1,c=null,h=null,f=null,u=null,
+d=null,g=null,y=typeof XRWebGLBinding<"u",m=new jo,p={},S=e.getContextAttributes(),E=null,M=null,w=[],A=[],_=new zt,b=null,
+N=null,I=new Be;I.viewport=new ie;let L=new Be;L.viewport=new ie;let z=[I,L],q=new Fr,P=null,W=null;this.cameraAutoUpdate=
 !0,this.enabled=!1,this.isPresenting=!1,this.getController=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),
 pt.getTargetRaySpace()},this.getControllerGrip=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getGripSpace()},
-this.getHand=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getHandSpace()};function $(Z){let pt=E.indexOf(
+this.getHand=function(Z){let pt=w[Z];return pt===void 0&&(pt=new Ai,w[Z]=pt),pt.getHandSpace()};function $(Z){let pt=A.indexOf(
 Z.inputSource);if(pt===-1)return;let xt=w[pt];xt!==void 0&&(xt.update(Z.inputSource,Z.frame,c||a),xt.dispatchEvent({type:Z.
 type,data:Z.inputSource}))}function G(){s.removeEventListener("select",$),s.removeEventListener("selectstart",$),s.removeEventListener(
 "selectend",$),s.removeEventListener("squeeze",$),s.removeEventListener("squeezestart",$),s.removeEventListener("squeeze\
-end",$),s.removeEventListener("end",G),s.removeEventListener("inputsourceschange",et);for(let Z=0;Z<w.length;Z++){let pt=E[Z];
-pt!==null&&(E[Z]=null,w[Z].disconnect(pt))}I=null,W=null,m.reset();for(let Z in f)delete f[Z];if(t.setRenderTarget(A),d=
-null,u=null,p=null,s=null,y=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(b),t.setSize(_.width,_.height,!1),D!==null){
-let Z=D.camera;Z.fov=D.fov,Z.zoom=D.zoom,Z.updateProjectionMatrix(),D=null}n.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=
+end",$),s.removeEventListener("end",G),s.removeEventListener("inputsourceschange",et);for(let Z=0;Z<w.length;Z++){let pt=A[Z];
+pt!==null&&(A[Z]=null,w[Z].disconnect(pt))}P=null,W=null,m.reset();for(let Z in p)delete p[Z];if(t.setRenderTarget(E),d=
+null,u=null,f=null,s=null,M=null,Lt.stop(),n.isPresenting=!1,t.setPixelRatio(b),t.setSize(_.width,_.height,!1),N!==null){
+let Z=N.camera;Z.fov=N.fov,Z.zoom=N.zoom,Z.updateProjectionMatrix(),N=null}n.dispatchEvent({type:"sessionend"})}this.setFramebufferScaleFactor=
 function(Z){r=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change framebuffer scale while presenting.")},this.setReferenceSpaceType=
 function(Z){o=Z,n.isPresenting===!0&&wt("WebXRManager: Cannot change reference space type while presenting.")},this.getReferenceSpace=
 function(){return c||a},this.setReferenceSpace=function(Z){c=Z},this.getBaseLayer=function(){return u!==null?u:d},this.getBinding=
-function(){return p===null&&M&&(p=new XRWebGLBinding(s,e)),p},this.getFrame=function(){return g},this.getSession=function(){
-return s},this.setSession=async function(Z){if(s=Z,s!==null){if(A=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
+function(){return f===null&&y&&(f=new XRWebGLBinding(s,e)),f},this.getFrame=function(){return g},this.getSession=function(){
+return s},this.setSession=async function(Z){if(s=Z,s!==null){if(E=t.getRenderTarget(),s.addEventListener("select",$),s.addEventListener(
 "selectstart",$),s.addEventListener("selectend",$),s.addEventListener("squeeze",$),s.addEventListener("squeezestart",$),
 s.addEventListener("squeezeend",$),s.addEventListener("end",G),s.addEventListener("inputsourceschange",et),S.xrCompatible!==
-!0&&await e.makeXRCompatible(),b=t.getPixelRatio(),t.getSize(_),M&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
+!0&&await e.makeXRCompatible(),b=t.getPixelRatio(),t.getSize(_),y&&"createProjectionLayer"in XRWebGLBinding.prototype){let xt=null,
 At=null,mt=null;S.depth&&(mt=S.stencil?e.DEPTH24_STENCIL8:e.DEPTH_COMPONENT24,xt=S.stencil?Rn:bn,At=S.stencil?si:en);let Nt={
-colorFormat:e.RGBA8,depthFormat:mt,scaleFactor:r};p=this.getBinding(),u=p.createProjectionLayer(Nt),s.updateRenderState(
-{layers:[u]}),t.setPixelRatio(1),t.setSize(u.textureWidth,u.textureHeight,!1),y=new ze(u.textureWidth,u.textureHeight,{format:rn,
+colorFormat:e.RGBA8,depthFormat:mt,scaleFactor:r};f=this.getBinding(),u=f.createProjectionLayer(Nt),s.updateRenderState(
+{layers:[u]}),t.setPixelRatio(1),t.setSize(u.textureWidth,u.textureHeight,!1),M=new ze(u.textureWidth,u.textureHeight,{format:rn,
 type:Ne,depthTexture:new En(u.textureWidth,u.textureHeight,At,void 0,void 0,void 0,void 0,void 0,void 0,xt),stencilBuffer:S.
 stencil,colorSpace:t.outputColorSpace,samples:S.antialias?4:0,resolveDepthBuffer:u.ignoreDepthValues===!1,resolveStencilBuffer:u.
 ignoreDepthValues===!1,storeMultisampledDepthBuffer:u.ignoreDepthValues===!1,storeMultisampledStencilBuffer:u.ignoreDepthValues===
 !1})}else{let xt={antialias:S.antialias,alpha:!0,depth:S.depth,stencil:S.stencil,framebufferScaleFactor:r};d=new XRWebGLLayer(
-s,e,xt),s.updateRenderState({baseLayer:d}),t.setPixelRatio(1),t.setSize(d.framebufferWidth,d.framebufferHeight,!1),y=new ze(
+s,e,xt),s.updateRenderState({baseLayer:d}),t.setPixelRatio(1),t.setSize(d.framebufferWidth,d.framebufferHeight,!1),M=new ze(
 d.framebufferWidth,d.framebufferHeight,{format:rn,type:Ne,colorSpace:t.outputColorSpace,stencilBuffer:S.stencil,resolveDepthBuffer:d.
 ignoreDepthValues===!1,resolveStencilBuffer:d.ignoreDepthValues===!1,storeMultisampledDepthBuffer:d.ignoreDepthValues===
-!1,storeMultisampledStencilBuffer:d.ignoreDepthValues===!1})}y.isXRRenderTarget=!0,this.setFoveation(l),c=null,a=await s.
+!1,storeMultisampledStencilBuffer:d.ignoreDepthValues===!1})}M.isXRRenderTarget=!0,this.setFoveation(l),c=null,a=await s.
 requestReferenceSpace(o),Lt.setContext(s),Lt.start(),n.isPresenting=!0,n.dispatchEvent({type:"sessionstart"})}},this.getEnvironmentBlendMode=
 function(){if(s!==null)return s.environmentBlendMode},this.getDepthTexture=function(){return m.getDepthTexture()};function et(Z){
-for(let pt=0;pt<Z.removed.length;pt++){let xt=Z.removed[pt],At=E.indexOf(xt);At>=0&&(E[At]=null,w[At].disconnect(xt))}for(let pt=0;pt<
-Z.added.length;pt++){let xt=Z.added[pt],At=E.indexOf(xt);if(At===-1){for(let Nt=0;Nt<w.length;Nt++)if(Nt>=E.length){E.push(
-xt),At=Nt;break}else if(E[Nt]===null){E[Nt]=xt,At=Nt;break}if(At===-1)break}let mt=w[At];mt&&mt.connect(xt)}}function H(Z,pt){
+for(let pt=0;pt<Z.removed.length;pt++){let xt=Z.removed[pt],At=A.indexOf(xt);At>=0&&(A[At]=null,w[At].disconnect(xt))}for(let pt=0;pt<
+Z.added.length;pt++){let xt=Z.added[pt],At=A.indexOf(xt);if(At===-1){for(let Nt=0;Nt<w.length;Nt++)if(Nt>=A.length){A.push(
+xt),At=Nt;break}else if(A[Nt]===null){A[Nt]=xt,At=Nt;break}if(At===-1)break}let mt=w[At];mt&&mt.connect(xt)}}function H(Z,pt){
 pt===null?Z.matrixWorld.copy(Z.matrix):Z.matrixWorld.multiplyMatrices(pt.matrixWorld,Z.matrix),Z.matrixWorldInverse.copy(
 Z.matrixWorld).invert()}this.updateCamera=function(Z){if(s===null)return;let pt=Z.near,xt=Z.far;m.texture!==null&&(m.depthNear>
-0&&(pt=m.depthNear),m.depthFar>0&&(xt=m.depthFar)),q.near=N.near=P.near=pt,q.far=N.far=P.far=xt,(I!==q.near||W!==q.far)&&
-(s.updateRenderState({depthNear:q.near,depthFar:q.far}),I=q.near,W=q.far),q.layers.mask=Z.layers.mask|6,P.layers.mask=q.
-layers.mask&-5,N.layers.mask=q.layers.mask&-3;let At=Z.parent,mt=q.cameras;H(q,At);for(let Nt=0;Nt<mt.length;Nt++)H(mt[Nt],
-At);q.projectionMatrix.copy(P.projectionMatrix),q.projectionMatrixInverse.copy(P.projectionMatrixInverse),D===null&&Z.isPerspectiveCamera&&
-(D={camera:Z,fov:Z.fov,zoom:Z.zoom}),Q(Z,q,At)};function Q(Z,pt,xt){xt===null?Z.matrix.copy(pt.matrixWorld):(Z.matrix.copy(
+0&&(pt=m.depthNear),m.depthFar>0&&(xt=m.depthFar)),q.near=L.near=I.near=pt,q.far=L.far=I.far=xt,(P!==q.near||W!==q.far)&&
+(s.updateRenderState({depthNear:q.near,depthFar:q.far}),P=q.near,W=q.far),q.layers.mask=Z.layers.mask|6,I.layers.mask=q.
+layers.mask&-5,L.layers.mask=q.layers.mask&-3;let At=Z.parent,mt=q.cameras;H(q,At);for(let Nt=0;Nt<mt.length;Nt++)H(mt[Nt],
+At);q.projectionMatrix.copy(I.projectionMatrix),q.projectionMatrixInverse.copy(I.projectionMatrixInverse),N===null&&Z.isPerspectiveCamera&&
+(N={camera:Z,fov:Z.fov,zoom:Z.zoom}),Q(Z,q,At)};function Q(Z,pt,xt){xt===null?Z.matrix.copy(pt.matrixWorld):(Z.matrix.copy(
 xt.matrixWorld),Z.matrix.invert(),Z.matrix.multiply(pt.matrixWorld)),Z.matrix.decompose(Z.position,Z.quaternion,Z.scale),
 Z.updateMatrixWorld(!0),Z.projectionMatrix.copy(pt.projectionMatrix),Z.projectionMatrixInverse.copy(pt.projectionMatrixInverse),
 Z.isPerspectiveCamera&&(Z.fov=dr*2*Math.atan(1/Z.projectionMatrix.elements[5]),Z.zoom=1)}this.getCamera=function(){return q},
 this.getFoveation=function(){if(!(u===null&&d===null))return l},this.setFoveation=function(Z){l=Z,u!==null&&(u.fixedFoveation=
 Z),d!==null&&d.fixedFoveation!==void 0&&(d.fixedFoveation=Z)},this.hasDepthSensing=function(){return m.texture!==null},this.
-getDepthSensingMesh=function(){return m.getMesh(q)},this.getCameraTexture=function(Z){return f[Z]};let j=null;function Mt(Z,pt){
-if(h=pt.getViewerPose(c||a),g=pt,h!==null){let xt=h.views;d!==null&&(t.setRenderTargetFramebuffer(y,d.framebuffer),t.setRenderTarget(
-y));let At=!1;xt.length!==q.cameras.length&&(q.cameras.length=0,At=!0);for(let Rt=0;Rt<xt.length;Rt++){let Zt=xt[Rt],Kt=null;
-if(d!==null)Kt=d.getViewport(Zt);else{let ve=p.getViewSubImage(u,Zt);Kt=ve.viewport,Rt===0&&(t.setRenderTargetTextures(y,
-ve.colorTexture,ve.depthStencilTexture),t.setRenderTarget(y))}let kt=k[Rt];kt===void 0&&(kt=new Be,kt.layers.enable(Rt),
-kt.viewport=new ie,k[Rt]=kt),kt.matrix.fromArray(Zt.transform.matrix),kt.matrix.decompose(kt.position,kt.quaternion,kt.scale),
+getDepthSensingMesh=function(){return m.getMesh(q)},this.getCameraTexture=function(Z){return p[Z]};let j=null;function Mt(Z,pt){
+if(h=pt.getViewerPose(c||a),g=pt,h!==null){let xt=h.views;d!==null&&(t.setRenderTargetFramebuffer(M,d.framebuffer),t.setRenderTarget(
+M));let At=!1;xt.length!==q.cameras.length&&(q.cameras.length=0,At=!0);for(let Rt=0;Rt<xt.length;Rt++){let Zt=xt[Rt],Kt=null;
+if(d!==null)Kt=d.getViewport(Zt);else{let ve=f.getViewSubImage(u,Zt);Kt=ve.viewport,Rt===0&&(t.setRenderTargetTextures(M,
+ve.colorTexture,ve.depthStencilTexture),t.setRenderTarget(M))}let kt=z[Rt];kt===void 0&&(kt=new Be,kt.layers.enable(Rt),
+kt.viewport=new ie,z[Rt]=kt),kt.matrix.fromArray(Zt.transform.matrix),kt.matrix.decompose(kt.position,kt.quaternion,kt.scale),
 kt.projectionMatrix.fromArray(Zt.projectionMatrix),kt.projectionMatrixInverse.copy(kt.projectionMatrix).invert(),kt.viewport.
 set(Kt.x,Kt.y,Kt.width,Kt.height),Rt===0&&(q.matrix.copy(kt.matrix),q.matrix.decompose(q.position,q.quaternion,q.scale)),
 At===!0&&q.cameras.push(kt)}let mt=s.enabledFeatures;if(mt&&mt.includes("depth-sensing")&&s.depthUsage=="gpu-optimized"&&
-M){p=n.getBinding();let Rt=p.getDepthInformation(xt[0]);Rt&&Rt.isValid&&Rt.texture&&m.init(Rt,s.renderState)}if(mt&&mt.includes(
-"camera-access")&&M){t.state.unbindTexture(),p=n.getBinding();for(let Rt=0;Rt<xt.length;Rt++){let Zt=xt[Rt].camera;if(Zt){
-let Kt=f[Zt];Kt||(Kt=new ns,f[Zt]=Kt);let kt=p.getCameraImage(Zt);Kt.sourceTexture=kt}}}}for(let xt=0;xt<w.length;xt++){
-let At=E[xt],mt=w[xt];At!==null&&mt!==void 0&&mt.update(At,pt,c||a)}j&&j(Z,pt),pt.detectedPlanes&&n.dispatchEvent({type:"\
+y){f=n.getBinding();let Rt=f.getDepthInformation(xt[0]);Rt&&Rt.isValid&&Rt.texture&&m.init(Rt,s.renderState)}if(mt&&mt.includes(
+"camera-access")&&y){t.state.unbindTexture(),f=n.getBinding();for(let Rt=0;Rt<xt.length;Rt++){let Zt=xt[Rt].camera;if(Zt){
+let Kt=p[Zt];Kt||(Kt=new ns,p[Zt]=Kt);let kt=f.getCameraImage(Zt);Kt.sourceTexture=kt}}}}for(let xt=0;xt<w.length;xt++){
+let At=A[xt],mt=w[xt];At!==null&&mt!==void 0&&mt.update(At,pt,c||a)}j&&j(Z,pt),pt.detectedPlanes&&n.dispatchEvent({type:"\
 planesdetected",data:pt}),g=null}let Lt=new sh;Lt.setAnimationLoop(Mt),this.setAnimationLoop=function(Z){j=Z},this.dispose=
-function(){}}},cg=new $t,ph=new It;ph.set(-1,0,0,0,1,0,0,0,1);function hg(i,t){function e(m,f){m.matrixAutoUpdate===!0&&
-m.updateMatrix(),f.value.copy(m.matrix)}function n(m,f){f.color.getRGB(m.fogColor.value,Go(i)),f.isFog?(m.fogNear.value=
-f.near,m.fogFar.value=f.far):f.isFogExp2&&(m.fogDensity.value=f.density)}function s(m,f,S,A,y){f.isNodeMaterial?f.uniformsNeedUpdate=
-!1:f.isMeshBasicMaterial?r(m,f):f.isMeshLambertMaterial?(r(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):f.
-isMeshToonMaterial?(r(m,f),p(m,f)):f.isMeshPhongMaterial?(r(m,f),h(m,f),f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)):
-f.isMeshStandardMaterial?(r(m,f),u(m,f),f.isMeshPhysicalMaterial&&d(m,f,y)):f.isMeshMatcapMaterial?(r(m,f),g(m,f)):f.isMeshDepthMaterial?
-r(m,f):f.isMeshDistanceMaterial?(r(m,f),M(m,f)):f.isMeshNormalMaterial?r(m,f):f.isLineBasicMaterial?(a(m,f),f.isLineDashedMaterial&&
-o(m,f)):f.isPointsMaterial?l(m,f,S,A):f.isSpriteMaterial?c(m,f):f.isShadowMaterial?(m.color.value.copy(f.color),m.opacity.
-value=f.opacity):f.isShaderMaterial&&(f.uniformsNeedUpdate=!1)}function r(m,f){m.opacity.value=f.opacity,f.color&&m.diffuse.
-value.copy(f.color),f.emissive&&m.emissive.value.copy(f.emissive).multiplyScalar(f.emissiveIntensity),f.map&&(m.map.value=
-f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),f.bumpMap&&(m.
-bumpMap.value=f.bumpMap,e(f.bumpMap,m.bumpMapTransform),m.bumpScale.value=f.bumpScale,f.side===Ce&&(m.bumpScale.value*=-1)),
-f.normalMap&&(m.normalMap.value=f.normalMap,e(f.normalMap,m.normalMapTransform),m.normalScale.value.copy(f.normalScale),
-f.side===Ce&&m.normalScale.value.negate()),f.displacementMap&&(m.displacementMap.value=f.displacementMap,e(f.displacementMap,
-m.displacementMapTransform),m.displacementScale.value=f.displacementScale,m.displacementBias.value=f.displacementBias),f.
-emissiveMap&&(m.emissiveMap.value=f.emissiveMap,e(f.emissiveMap,m.emissiveMapTransform)),f.specularMap&&(m.specularMap.value=
-f.specularMap,e(f.specularMap,m.specularMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest);let S=t.get(f),A=S.
-envMap,y=S.envMapRotation;A&&(m.envMap.value=A,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(y)).transpose(),
-A.isCubeTexture&&A.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=f.reflectivity,
-m.ior.value=f.ior,m.refractionRatio.value=f.refractionRatio),f.lightMap&&(m.lightMap.value=f.lightMap,m.lightMapIntensity.
-value=f.lightMapIntensity,e(f.lightMap,m.lightMapTransform)),f.aoMap&&(m.aoMap.value=f.aoMap,m.aoMapIntensity.value=f.aoMapIntensity,
-e(f.aoMap,m.aoMapTransform))}function a(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,f.map&&(m.map.value=
-f.map,e(f.map,m.mapTransform))}function o(m,f){m.dashSize.value=f.dashSize,m.totalSize.value=f.dashSize+f.gapSize,m.scale.
-value=f.scale}function l(m,f,S,A){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.size.value=f.size*S,m.scale.
-value=A*.5,f.map&&(m.map.value=f.map,e(f.map,m.uvTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(f.alphaMap,m.alphaMapTransform)),
-f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function c(m,f){m.diffuse.value.copy(f.color),m.opacity.value=f.opacity,m.
-rotation.value=f.rotation,f.map&&(m.map.value=f.map,e(f.map,m.mapTransform)),f.alphaMap&&(m.alphaMap.value=f.alphaMap,e(
-f.alphaMap,m.alphaMapTransform)),f.alphaTest>0&&(m.alphaTest.value=f.alphaTest)}function h(m,f){m.specular.value.copy(f.
-specular),m.shininess.value=Math.max(f.shininess,1e-4)}function p(m,f){f.gradientMap&&(m.gradientMap.value=f.gradientMap)}
-function u(m,f){m.metalness.value=f.metalness,f.metalnessMap&&(m.metalnessMap.value=f.metalnessMap,e(f.metalnessMap,m.metalnessMapTransform)),
-m.roughness.value=f.roughness,f.roughnessMap&&(m.roughnessMap.value=f.roughnessMap,e(f.roughnessMap,m.roughnessMapTransform)),
-f.envMap&&(m.envMapIntensity.value=f.envMapIntensity)}function d(m,f,S){m.ior.value=f.ior,f.diffuseRoughness>0&&(m.diffuseRoughness.
-value=f.diffuseRoughness,f.diffuseRoughnessMap&&(m.diffuseRoughnessMap.value=f.diffuseRoughnessMap,e(f.diffuseRoughnessMap,
-m.diffuseRoughnessMapTransform))),f.sheen>0&&(m.sheenColor.value.copy(f.sheenColor).multiplyScalar(f.sheen),m.sheenRoughness.
-value=f.sheenRoughness,f.sheenColorMap&&(m.sheenColorMap.value=f.sheenColorMap,e(f.sheenColorMap,m.sheenColorMapTransform)),
-f.sheenRoughnessMap&&(m.sheenRoughnessMap.value=f.sheenRoughnessMap,e(f.sheenRoughnessMap,m.sheenRoughnessMapTransform))),
-f.clearcoat>0&&(m.clearcoat.value=f.clearcoat,m.clearcoatRoughness.value=f.clearcoatRoughness,f.clearcoatMap&&(m.clearcoatMap.
-value=f.clearcoatMap,e(f.clearcoatMap,m.clearcoatMapTransform)),f.clearcoatRoughnessMap&&(m.clearcoatRoughnessMap.value=
-f.clearcoatRoughnessMap,e(f.clearcoatRoughnessMap,m.clearcoatRoughnessMapTransform)),f.clearcoatNormalMap&&(m.clearcoatNormalMap.
-value=f.clearcoatNormalMap,e(f.clearcoatNormalMap,m.clearcoatNormalMapTransform),m.clearcoatNormalScale.value.copy(f.clearcoatNormalScale),
-f.side===Ce&&m.clearcoatNormalScale.value.negate())),f.dispersion>0&&(m.dispersion.value=f.dispersion),f.retroreflectivity>
-0&&(m.retroreflectivity.value=f.retroreflectivity),f.iridescence>0&&(m.iridescence.value=f.iridescence,m.iridescenceIOR.
-value=f.iridescenceIOR,m.iridescenceThicknessMinimum.value=f.iridescenceThicknessMinimum,m.iridescenceThicknessMaximum.value=
-f.iridescenceThicknessMaximum,f.iridescenceMap&&(m.iridescenceMap.value=f.iridescenceMap,e(f.iridescenceMap,m.iridescenceMapTransform)),
-f.iridescenceThicknessMap&&(m.iridescenceThicknessMap.value=f.iridescenceThicknessMap,e(f.iridescenceThicknessMap,m.iridescenceThicknessMapTransform))),
-f.transmission>0&&(m.transmission.value=f.transmission,m.transmissionSamplerMap.value=S.texture,m.transmissionSamplerSize.
-value.set(S.width,S.height),f.transmissionMap&&(m.transmissionMap.value=f.transmissionMap,e(f.transmissionMap,m.transmissionMapTransform)),
-m.thickness.value=f.thickness,f.thicknessMap&&(m.thicknessMap.value=f.thicknessMap,e(f.thicknessMap,m.thicknessMapTransform)),
-m.attenuationDistance.value=f.attenuationDistance,m.attenuationColor.value.copy(f.attenuationColor)),f.anisotropy>0&&(m.
-anisotropyVector.value.set(f.anisotropy*Math.cos(f.anisotropyRotation),f.anisotropy*Math.sin(f.anisotropyRotation)),f.anisotropyMap&&
-(m.anisotropyMap.value=f.anisotropyMap,e(f.anisotropyMap,m.anisotropyMapTransform))),m.specularIntensity.value=f.specularIntensity,
-m.specularColor.value.copy(f.specularColor),f.specularColorMap&&(m.specularColorMap.value=f.specularColorMap,e(f.specularColorMap,
-m.specularColorMapTransform)),f.specularIntensityMap&&(m.specularIntensityMap.value=f.specularIntensityMap,e(f.specularIntensityMap,
-m.specularIntensityMapTransform))}function g(m,f){f.matcap&&(m.matcap.value=f.matcap)}function M(m,f){let S=t.get(f).light;
+function(){}}},cg=new $t,ph=new It;ph.set(-1,0,0,0,1,0,0,0,1);function hg(i,t){function e(m,p){m.matrixAutoUpdate===!0&&
+m.updateMatrix(),p.value.copy(m.matrix)}function n(m,p){p.color.getRGB(m.fogColor.value,Go(i)),p.isFog?(m.fogNear.value=
+p.near,m.fogFar.value=p.far):p.isFogExp2&&(m.fogDensity.value=p.density)}function s(m,p,S,E,M){p.isNodeMaterial?p.uniformsNeedUpdate=
+!1:p.isMeshBasicMaterial?r(m,p):p.isMeshLambertMaterial?(r(m,p),p.envMap&&(m.envMapIntensity.value=p.envMapIntensity)):p.
+isMeshToonMaterial?(r(m,p),f(m,p)):p.isMeshPhongMaterial?(r(m,p),h(m,p),p.envMap&&(m.envMapIntensity.value=p.envMapIntensity)):
+p.isMeshStandardMaterial?(r(m,p),u(m,p),p.isMeshPhysicalMaterial&&d(m,p,M)):p.isMeshMatcapMaterial?(r(m,p),g(m,p)):p.isMeshDepthMaterial?
+r(m,p):p.isMeshDistanceMaterial?(r(m,p),y(m,p)):p.isMeshNormalMaterial?r(m,p):p.isLineBasicMaterial?(a(m,p),p.isLineDashedMaterial&&
+o(m,p)):p.isPointsMaterial?l(m,p,S,E):p.isSpriteMaterial?c(m,p):p.isShadowMaterial?(m.color.value.copy(p.color),m.opacity.
+value=p.opacity):p.isShaderMaterial&&(p.uniformsNeedUpdate=!1)}function r(m,p){m.opacity.value=p.opacity,p.color&&m.diffuse.
+value.copy(p.color),p.emissive&&m.emissive.value.copy(p.emissive).multiplyScalar(p.emissiveIntensity),p.map&&(m.map.value=
+p.map,e(p.map,m.mapTransform)),p.alphaMap&&(m.alphaMap.value=p.alphaMap,e(p.alphaMap,m.alphaMapTransform)),p.bumpMap&&(m.
+bumpMap.value=p.bumpMap,e(p.bumpMap,m.bumpMapTransform),m.bumpScale.value=p.bumpScale,p.side===Ce&&(m.bumpScale.value*=-1)),
+p.normalMap&&(m.normalMap.value=p.normalMap,e(p.normalMap,m.normalMapTransform),m.normalScale.value.copy(p.normalScale),
+p.side===Ce&&m.normalScale.value.negate()),p.displacementMap&&(m.displacementMap.value=p.displacementMap,e(p.displacementMap,
+m.displacementMapTransform),m.displacementScale.value=p.displacementScale,m.displacementBias.value=p.displacementBias),p.
+emissiveMap&&(m.emissiveMap.value=p.emissiveMap,e(p.emissiveMap,m.emissiveMapTransform)),p.specularMap&&(m.specularMap.value=
+p.specularMap,e(p.specularMap,m.specularMapTransform)),p.alphaTest>0&&(m.alphaTest.value=p.alphaTest);let S=t.get(p),E=S.
+envMap,M=S.envMapRotation;E&&(m.envMap.value=E,m.envMapRotation.value.setFromMatrix4(cg.makeRotationFromEuler(M)).transpose(),
+E.isCubeTexture&&E.isRenderTargetTexture===!1&&m.envMapRotation.value.premultiply(ph),m.reflectivity.value=p.reflectivity,
+m.ior.value=p.ior,m.refractionRatio.value=p.refractionRatio),p.lightMap&&(m.lightMap.value=p.lightMap,m.lightMapIntensity.
+value=p.lightMapIntensity,e(p.lightMap,m.lightMapTransform)),p.aoMap&&(m.aoMap.value=p.aoMap,m.aoMapIntensity.value=p.aoMapIntensity,
+e(p.aoMap,m.aoMapTransform))}function a(m,p){m.diffuse.value.copy(p.color),m.opacity.value=p.opacity,p.map&&(m.map.value=
+p.map,e(p.map,m.mapTransform))}function o(m,p){m.dashSize.value=p.dashSize,m.totalSize.value=p.dashSize+p.gapSize,m.scale.
+value=p.scale}function l(m,p,S,E){m.diffuse.value.copy(p.color),m.opacity.value=p.opacity,m.size.value=p.size*S,m.scale.
+value=E*.5,p.map&&(m.map.value=p.map,e(p.map,m.uvTransform)),p.alphaMap&&(m.alphaMap.value=p.alphaMap,e(p.alphaMap,m.alphaMapTransform)),
+p.alphaTest>0&&(m.alphaTest.value=p.alphaTest)}function c(m,p){m.diffuse.value.copy(p.color),m.opacity.value=p.opacity,m.
+rotation.value=p.rotation,p.map&&(m.map.value=p.map,e(p.map,m.mapTransform)),p.alphaMap&&(m.alphaMap.value=p.alphaMap,e(
+p.alphaMap,m.alphaMapTransform)),p.alphaTest>0&&(m.alphaTest.value=p.alphaTest)}function h(m,p){m.specular.value.copy(p.
+specular),m.shininess.value=Math.max(p.shininess,1e-4)}function f(m,p){p.gradientMap&&(m.gradientMap.value=p.gradientMap)}
+function u(m,p){m.metalness.value=p.metalness,p.metalnessMap&&(m.metalnessMap.value=p.metalnessMap,e(p.metalnessMap,m.metalnessMapTransform)),
+m.roughness.value=p.roughness,p.roughnessMap&&(m.roughnessMap.value=p.roughnessMap,e(p.roughnessMap,m.roughnessMapTransform)),
+p.envMap&&(m.envMapIntensity.value=p.envMapIntensity)}function d(m,p,S){m.ior.value=p.ior,p.diffuseRoughness>0&&(m.diffuseRoughness.
+value=p.diffuseRoughness,p.diffuseRoughnessMap&&(m.diffuseRoughnessMap.value=p.diffuseRoughnessMap,e(p.diffuseRoughnessMap,
+m.diffuseRoughnessMapTransform))),p.sheen>0&&(m.sheenColor.value.copy(p.sheenColor).multiplyScalar(p.sheen),m.sheenRoughness.
+value=p.sheenRoughness,p.sheenColorMap&&(m.sheenColorMap.value=p.sheenColorMap,e(p.sheenColorMap,m.sheenColorMapTransform)),
+p.sheenRoughnessMap&&(m.sheenRoughnessMap.value=p.sheenRoughnessMap,e(p.sheenRoughnessMap,m.sheenRoughnessMapTransform))),
+p.clearcoat>0&&(m.clearcoat.value=p.clearcoat,m.clearcoatRoughness.value=p.clearcoatRoughness,p.clearcoatMap&&(m.clearcoatMap.
+value=p.clearcoatMap,e(p.clearcoatMap,m.clearcoatMapTransform)),p.clearcoatRoughnessMap&&(m.clearcoatRoughnessMap.value=
+p.clearcoatRoughnessMap,e(p.clearcoatRoughnessMap,m.clearcoatRoughnessMapTransform)),p.clearcoatNormalMap&&(m.clearcoatNormalMap.
+value=p.clearcoatNormalMap,e(p.clearcoatNormalMap,m.clearcoatNormalMapTransform),m.clearcoatNormalScale.value.copy(p.clearcoatNormalScale),
+p.side===Ce&&m.clearcoatNormalScale.value.negate())),p.dispersion>0&&(m.dispersion.value=p.dispersion),p.retroreflectivity>
+0&&(m.retroreflectivity.value=p.retroreflectivity),p.iridescence>0&&(m.iridescence.value=p.iridescence,m.iridescenceIOR.
+value=p.iridescenceIOR,m.iridescenceThicknessMinimum.value=p.iridescenceThicknessMinimum,m.iridescenceThicknessMaximum.value=
+p.iridescenceThicknessMaximum,p.iridescenceMap&&(m.iridescenceMap.value=p.iridescenceMap,e(p.iridescenceMap,m.iridescenceMapTransform)),
+p.iridescenceThicknessMap&&(m.iridescenceThicknessMap.value=p.iridescenceThicknessMap,e(p.iridescenceThicknessMap,m.iridescenceThicknessMapTransform))),
+p.transmission>0&&(m.transmission.value=p.transmission,m.transmissionSamplerMap.value=S.texture,m.transmissionSamplerSize.
+value.set(S.width,S.height),p.transmissionMap&&(m.transmissionMap.value=p.transmissionMap,e(p.transmissionMap,m.transmissionMapTransform)),
+m.thickness.value=p.thickness,p.thicknessMap&&(m.thicknessMap.value=p.thicknessMap,e(p.thicknessMap,m.thicknessMapTransform)),
+m.attenuationDistance.value=p.attenuationDistance,m.attenuationColor.value.copy(p.attenuationColor)),p.anisotropy>0&&(m.
+anisotropyVector.value.set(p.anisotropy*Math.cos(p.anisotropyRotation),p.anisotropy*Math.sin(p.anisotropyRotation)),p.anisotropyMap&&
+(m.anisotropyMap.value=p.anisotropyMap,e(p.anisotropyMap,m.anisotropyMapTransform))),m.specularIntensity.value=p.specularIntensity,
+m.specularColor.value.copy(p.specularColor),p.specularColorMap&&(m.specularColorMap.value=p.specularColorMap,e(p.specularColorMap,
+m.specularColorMapTransform)),p.specularIntensityMap&&(m.specularIntensityMap.value=p.specularIntensityMap,e(p.specularIntensityMap,
+m.specularIntensityMapTransform))}function g(m,p){p.matcap&&(m.matcap.value=p.matcap)}function y(m,p){let S=t.get(p).light;
 m.referencePosition.value.setFromMatrixPosition(S.matrixWorld),m.nearDistance.value=S.shadow.camera.near,m.farDistance.value=
-S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,A){
-let y=A.program;n.uniformBlockBinding(S,y,s[S.id])}function o(S,A){let y=s[S.id];y===void 0&&(g(S),y=l(S),s[S.id]=y,S.addEventListener(
-"dispose",m));let w=A.program;n.updateUBOMapping(S,w);let E=t.render.frame;r[S.id]!==E&&(c(S),r[S.id]=E)}function l(S){let A=i.
-createBuffer(),y=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,A),i.bufferData(i.UNIFORM_BUFFER,y,w),i.bindBuffer(
-i.UNIFORM_BUFFER,null),A}function c(S){let A=s[S.id],y=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,A);for(let E=0,
-_=y.length;E<_;E++){let b=y[E];if(Array.isArray(b))for(let D=0,P=b.length;D<P;D++)h(b[D],E,D,w);else h(b,E,0,w)}i.bindBuffer(
-i.UNIFORM_BUFFER,null)}function h(S,A,y,w){if(u(S,A,y,w)===!0){let E=S.__offset,_=S.value;if(Array.isArray(_)){let b=0;for(let D=0;D<
-_.length;D++){let P=_[D],N=M(P,!0);p(P,S.__data,b),b+=N.storage/Float32Array.BYTES_PER_ELEMENT}}else p(_,S.__data,0);i.bufferSubData(
-i.UNIFORM_BUFFER,E,S.__data)}}function p(S,A,y){typeof S=="number"||typeof S=="boolean"?A[y]=S:S.isMatrix3?(A[y]=S.elements[0],
-A[y+1]=S.elements[1],A[y+2]=S.elements[2],A[y+3]=0,A[y+4]=S.elements[3],A[y+5]=S.elements[4],A[y+6]=S.elements[5],A[y+7]=
-0,A[y+8]=S.elements[6],A[y+9]=S.elements[7],A[y+10]=S.elements[8],A[y+11]=0):ArrayBuffer.isView(S)?A.set(S.subarray(0,A.
-length-y),y):S.toArray(A,y)}function u(S,A,y,w){let E=S.value,_=A+"_"+y;if(Array.isArray(E)){w[_]===void 0&&(w[_]=[]);let b=w[_],
-D=!1;for(let P=0;P<E.length;P++)d(E[P],b,P)===!0&&(D=!0);return D}return d(E,w,_)}function d(S,A,y){if(A[y]===void 0)return typeof S==
-"number"||typeof S=="boolean"?A[y]=S:ArrayBuffer.isView(S)?A[y]=S.slice():A[y]=S.clone(),!0;{let w=A[y];if(typeof S=="nu\
-mber"||typeof S=="boolean"){if(w!==S)return A[y]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
-copy(S),!0}}return!1}function g(S){let A=S.uniforms,y=0,w=16;for(let _=0,b=A.length;_<b;_++){let D=Array.isArray(A[_])?A[_]:
-[A[_]];for(let P=0,N=D.length;P<N;P++){let k=D[P],q=Array.isArray(k.value)?k.value:[k.value],I=Array.isArray(A[_])||Array.
-isArray(k.value),W=y;for(let G=0,et=q.length;G<et;G++){let H=q[G],Q=M(H,I),j=y%w,Mt=j%Q.boundary,Lt=j+Mt;y+=Mt,Lt!==0&&w-
-Lt<Q.storage&&(y+=w-Lt),G===0&&(W=y),y+=Q.storage}let $=k.type==="int"?Int32Array:k.type==="uint"?Uint32Array:Float32Array;
-k.__data=new $((y-W)/Float32Array.BYTES_PER_ELEMENT),k.__offset=W}}let E=y%w;return E>0&&(y+=w-E),S.__size=y,S.__cache={},
-this}function M(S,A){let y={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(y.boundary=4,y.storage=
-4):S.isVector2?(y.boundary=8,y.storage=8):S.isVector3||S.isColor?(y.boundary=16,y.storage=12):S.isVector4?(y.boundary=16,
-y.storage=16):S.isMatrix3?(y.boundary=16,y.storage=48):S.isMatrix4?(y.boundary=16,y.storage=64):S.isTexture?wt("WebGLRen\
-derer: Texture samplers can not be part of an uniforms group."):ArrayBuffer.isView(S)?(y.boundary=16,y.storage=S.byteLength):
-wt("WebGLRenderer: Unsupported uniform value type.",S),A===!0&&(y.boundary=16,y.storage=Math.ceil(y.storage/16)*16),y}function m(S){
-let A=S.target;A.removeEventListener("dispose",m),i.deleteBuffer(s[A.id]),delete s[A.id],delete r[A.id]}function f(){for(let S in s)
-i.deleteBuffer(s[S]);s={},r={}}return{bind:a,update:o,dispose:f}}var dg=new Uint16Array([12469,15057,12620,14925,13266,14620,
+S.shadow.camera.far}return{refreshFogUniforms:n,refreshMaterialUniforms:s}}function ug(i,t,e,n){let s={},r={};function a(S,E){
+let M=E.program;n.uniformBlockBinding(S,M,s[S.id])}function o(S,E){let M=s[S.id];M===void 0&&(g(S),M=l(S),s[S.id]=M,S.addEventListener(
+"dispose",m));let w=E.program;n.updateUBOMapping(S,w);let A=t.render.frame;r[S.id]!==A&&(c(S),r[S.id]=A)}function l(S){let E=i.
+createBuffer(),M=S.__size,w=S.usage;return i.bindBuffer(i.UNIFORM_BUFFER,E),i.bufferData(i.UNIFORM_BUFFER,M,w),i.bindBuffer(
+i.UNIFORM_BUFFER,null),E}function c(S){let E=s[S.id],M=S.uniforms,w=S.__cache;i.bindBuffer(i.UNIFORM_BUFFER,E);for(let A=0,
+_=M.length;A<_;A++){let b=M[A];if(Array.isArray(b))for(let N=0,I=b.length;N<I;N++)h(b[N],A,N,w);else h(b,A,0,w)}i.bindBuffer(
+i.UNIFORM_BUFFER,null)}function h(S,E,M,w){if(u(S,E,M,w)===!0){let A=S.__offset,_=S.value;if(Array.isArray(_)){let b=0;for(let N=0;N<
+_.length;N++){let I=_[N],L=y(I,!0);f(I,S.__data,b),b+=L.storage/Float32Array.BYTES_PER_ELEMENT}}else f(_,S.__data,0);i.bufferSubData(
+i.UNIFORM_BUFFER,A,S.__data)}}function f(S,E,M){typeof S=="number"||typeof S=="boolean"?E[M]=S:S.isMatrix3?(E[M]=S.elements[0],
+E[M+1]=S.elements[1],E[M+2]=S.elements[2],E[M+3]=0,E[M+4]=S.elements[3],E[M+5]=S.elements[4],E[M+6]=S.elements[5],E[M+7]=
+0,E[M+8]=S.elements[6],E[M+9]=S.elements[7],E[M+10]=S.elements[8],E[M+11]=0):ArrayBuffer.isView(S)?E.set(S.subarray(0,E.
+length-M),M):S.toArray(E,M)}function u(S,E,M,w){let A=S.value,_=E+"_"+M;if(Array.isArray(A)){w[_]===void 0&&(w[_]=[]);let b=w[_],
+N=!1;for(let I=0;I<A.length;I++)d(A[I],b,I)===!0&&(N=!0);return N}return d(A,w,_)}function d(S,E,M){if(E[M]===void 0)return typeof S==
+"number"||typeof S=="boolean"?E[M]=S:ArrayBuffer.isView(S)?E[M]=S.slice():E[M]=S.clone(),!0;{let w=E[M];if(typeof S=="nu\
+mber"||typeof S=="boolean"){if(w!==S)return E[M]=S,!0}else{if(ArrayBuffer.isView(S))return!0;if(w.equals(S)===!1)return w.
+copy(S),!0}}return!1}function g(S){let E=S.uniforms,M=0,w=16;for(let _=0,b=E.length;_<b;_++){let N=Array.isArray(E[_])?E[_]:
+[E[_]];for(let I=0,L=N.length;I<L;I++){let z=N[I],q=Array.isArray(z.value)?z.value:[z.value],P=Array.isArray(E[_])||Array.
+isArray(z.value),W=M;for(let G=0,et=q.length;G<et;G++){let H=q[G],Q=y(H,P),j=M%w,Mt=j%Q.boundary,Lt=j+Mt;M+=Mt,Lt!==0&&w-
+Lt<Q.storage&&(M+=w-Lt),G===0&&(W=M),M+=Q.storage}let $=z.type==="int"?Int32Array:z.type==="uint"?Uint32Array:Float32Array;
+z.__data=new $((M-W)/Float32Array.BYTES_PER_ELEMENT),z.__offset=W}}let A=M%w;return A>0&&(M+=w-A),S.__size=M,S.__cache={},
+this}function y(S,E){let M={boundary:0,storage:0};return typeof S=="number"||typeof S=="boolean"?(M.boundary=4,M.storage=
+4):S.isVector2?(M.boundary=8,M.storage=8):S.isVector3||S.isColor?(M.boundary=16,M.storage=12):S.isVector4?(M.boundary=16,
+M.storage=16):S.isMatrix3?(M.boundary=16,M.storage=48):S.isMatrix4?(M.boundary=16,M.storage=64):S.isTexture?wt("WebGLRen\
+derer: Texture samplers can not be part of an uniforms group."):ArrayBuffer.isView(S)?(M.boundary=16,M.storage=S.byteLength):
+wt("WebGLRenderer: Unsupported uniform value type.",S),E===!0&&(M.boundary=16,M.storage=Math.ceil(M.storage/16)*16),M}function m(S){
+let E=S.target;E.removeEventListener("dispose",m),i.deleteBuffer(s[E.id]),delete s[E.id],delete r[E.id]}function p(){for(let S in s)
+i.deleteBuffer(s[S]);s={},r={}}return{bind:a,update:o,dispose:p}}var dg=new Uint16Array([12469,15057,12620,14925,13266,14620,
 13807,14376,14323,13990,14545,13625,14713,13328,14840,12882,14931,12528,14996,12233,15039,11829,15066,11525,15080,11295,
 15085,10976,15082,10705,15073,10495,13880,14564,13898,14542,13977,14430,14158,14124,14393,13732,14556,13410,14702,12996,
 14814,12596,14891,12291,14937,11834,14957,11489,14958,11194,14943,10803,14921,10506,14893,10278,14858,9960,14484,14039,14487,
@@ -7124,145 +7124,145 @@ i.deleteBuffer(s[S]);s={},r={}}return{bind:a,update:o,dispose:f}}var dg=new Uint
 1882,14685,1886,14506,1783,14324,1608,13996,1398,13702,1183]),fn=null;function fg(){return fn===null&&(fn=new _r(dg,16,16,
 Wn,sn),fn.name="DFG_LUT",fn.minFilter=Re,fn.magFilter=Re,fn.wrapS=ln,fn.wrapT=ln,fn.generateMipmaps=!1,fn.needsUpdate=!0),
 fn}var wa=class{constructor(t={}){let{canvas:e=Tc(),context:n=null,depth:s=!0,stencil:r=!1,alpha:a=!1,antialias:o=!1,premultipliedAlpha:l=!0,
-preserveDrawingBuffer:c=!1,powerPreference:h="default",failIfMajorPerformanceCaveat:p=!1,reversedDepthBuffer:u=!1,outputBufferType:d=Ne}=t;
+preserveDrawingBuffer:c=!1,powerPreference:h="default",failIfMajorPerformanceCaveat:f=!1,reversedDepthBuffer:u=!1,outputBufferType:d=Ne}=t;
 this.isWebGLRenderer=!0;let g;if(n!==null){if(typeof WebGLRenderingContext<"u"&&n instanceof WebGLRenderingContext)throw new Error(
-"THREE.WebGLRenderer: WebGL 1 is not supported since r163.");g=n.getContextAttributes().alpha}else g=a;let M=d,m=new Set(
-[qr,Xr,Wr]),f=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),A=new Int32Array(4),y={textures:[],min:[],max:[],resolution:[]},
-w=null,E=null,_=[],b=[],D=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
+"THREE.WebGLRenderer: WebGL 1 is not supported since r163.");g=n.getContextAttributes().alpha}else g=a;let y=d,m=new Set(
+[qr,Xr,Wr]),p=new Set([Ne,en,Ni,si,Vr,Hr]),S=new Uint32Array(4),E=new Int32Array(4),M={textures:[],min:[],max:[],resolution:[]},
+w=null,A=null,_=[],b=[],N=null;this.domElement=e,this.debug={checkShaderErrors:!0,diagnostics:{keywords:!1},onShaderError:null},
 this.autoClear=!0,this.autoClearColor=!0,this.autoClearDepth=!0,this.autoClearStencil=!0,this.sortObjects=!0,this.clippingPlanes=
-[],this.localClippingEnabled=!1,this.toneMapping=dn,this.toneMappingExposure=1,this.transmissionResolutionScale=1;let P=this,
-N=!1,k=null,q=null,I=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new Ot(
+[],this.localClippingEnabled=!1,this.toneMapping=dn,this.toneMappingExposure=1,this.transmissionResolutionScale=1;let I=this,
+L=!1,z=null,q=null,P=null,W=null;this._outputColorSpace=Oe;let $=0,G=0,et=null,H=-1,Q=null,j=new ie,Mt=new ie,Lt=null,Z=new Ot(
 0),pt=0,xt=e.width,At=e.height,mt=1,Nt=null,oe=null,Rt=new ie(0,0,xt,At),Zt=new ie(0,0,xt,At),Kt=!1,kt=new zn,ve=new xr,
 he=!1,Ie=!1,se=new $t,an=new O,pe=new ie,Ge={background:null,fog:null,environment:null,overrideMaterial:null,isScene:!0},
-Ve=!1;function He(){return et===null?mt:1}let L=n;function We(v,C){return e.getContext(v,C)}let ee,ne,ut,ue,Et,Pt,T,x,F,
+Ve=!1;function He(){return et===null?mt:1}let D=n;function We(v,C){return e.getContext(v,C)}let ee,ne,ut,ue,Et,Pt,T,x,F,
 tt,K,st,ct,X,Y,at,R,J,V,ot,it,rt,bt;try{let v={alpha:!0,depth:s,stencil:r,antialias:o,premultipliedAlpha:l,preserveDrawingBuffer:c,
-powerPreference:h,failIfMajorPerformanceCaveat:p};if("setAttribute"in e&&e.setAttribute("data-engine",`three.js r${"187"}`),
+powerPreference:h,failIfMajorPerformanceCaveat:f};if("setAttribute"in e&&e.setAttribute("data-engine",`three.js r${"187"}`),
 e.addEventListener("webglcontextlost",Tt,!1),e.addEventListener("webglcontextrestored",Ut,!1),e.addEventListener("webglc\
-ontextcreationerror",dt,!1),L===null){let C="webgl2";if(L=We(C,v),L===null)throw We(C)?new Error("THREE.WebGLRenderer: E\
+ontextcreationerror",dt,!1),D===null){let C="webgl2";if(D=We(C,v),D===null)throw We(C)?new Error("THREE.WebGLRenderer: E\
 rror creating WebGL context with your selected attributes."):new Error("THREE.WebGLRenderer: Error creating WebGL contex\
 t.")}Ft()}catch(v){throw e.removeEventListener("webglcontextlost",Tt,!1),e.removeEventListener("webglcontextrestored",Ut,
-!1),e.removeEventListener("webglcontextcreationerror",dt,!1),Ct("WebGLRenderer: "+v.message),v}function Ft(){ee=new Tp(L),
-ee.init(),it=new ag(L,ee),ne=new fp(L,ee,t,it),ut=new sg(L,ee),ne.reversedDepthBuffer&&u&&ut.buffers.depth.setReversed(!0),
-q=L.createFramebuffer(),I=L.createFramebuffer(),W=L.createFramebuffer(),ue=new wp(L),Et=new Wm,Pt=new rg(L,ee,ut,Et,ne,it,
-ue),T=new bp(P),x=new Ru(L),rt=new up(L,x),F=new Ap(L,x,ue,rt),tt=new Cp(L,F,x,rt,ue),J=new Rp(L,ne,Pt),Y=new pp(Et),K=new Hm(
-P,T,ee,ne,rt,Y),st=new hg(P,Et),ct=new qm,X=new Qm(ee),R=new hp(P,T,ut,tt,g,l),at=new ig(P,tt,ne),bt=new ug(L,ue,ne,ut),
-V=new dp(L,ee,ue),ot=new Ep(L,ee,ue),ue.programs=K.programs,P.capabilities=ne,P.extensions=ee,P.properties=Et,P.renderLists=
-ct,P.shadowMap=at,P.state=ut,P.info=ue}M!==Ne&&(D=new Pp(M,e.width,e.height,o,s,r));let nt=new tl(P,L);this.xr=nt,this.getContext=
-function(){return L},this.getContextAttributes=function(){return L.getContextAttributes()},this.forceContextLoss=function(){
+!1),e.removeEventListener("webglcontextcreationerror",dt,!1),Ct("WebGLRenderer: "+v.message),v}function Ft(){ee=new Tp(D),
+ee.init(),it=new ag(D,ee),ne=new fp(D,ee,t,it),ut=new sg(D,ee),ne.reversedDepthBuffer&&u&&ut.buffers.depth.setReversed(!0),
+q=D.createFramebuffer(),P=D.createFramebuffer(),W=D.createFramebuffer(),ue=new wp(D),Et=new Wm,Pt=new rg(D,ee,ut,Et,ne,it,
+ue),T=new bp(I),x=new Ru(D),rt=new up(D,x),F=new Ap(D,x,ue,rt),tt=new Cp(D,F,x,rt,ue),J=new Rp(D,ne,Pt),Y=new pp(Et),K=new Hm(
+I,T,ee,ne,rt,Y),st=new hg(I,Et),ct=new qm,X=new Qm(ee),R=new hp(I,T,ut,tt,g,l),at=new ig(I,tt,ne),bt=new ug(D,ue,ne,ut),
+V=new dp(D,ee,ue),ot=new Ep(D,ee,ue),ue.programs=K.programs,I.capabilities=ne,I.extensions=ee,I.properties=Et,I.renderLists=
+ct,I.shadowMap=at,I.state=ut,I.info=ue}y!==Ne&&(N=new Pp(y,e.width,e.height,o,s,r));let nt=new tl(I,D);this.xr=nt,this.getContext=
+function(){return D},this.getContextAttributes=function(){return D.getContextAttributes()},this.forceContextLoss=function(){
 let v=ee.get("WEBGL_lose_context");v&&v.loseContext()},this.forceContextRestore=function(){let v=ee.get("WEBGL_lose_cont\
 ext");v&&v.restoreContext()},this.getPixelRatio=function(){return mt},this.setPixelRatio=function(v){v!==void 0&&(mt=v,this.
-setSize(xt,At,!1))},this.getSize=function(v){return v.set(xt,At)},this.setSize=function(v,C,z=!0){if(nt.isPresenting){wt(
+setSize(xt,At,!1))},this.getSize=function(v){return v.set(xt,At)},this.setSize=function(v,C,k=!0){if(nt.isPresenting){wt(
 "WebGLRenderer: Can't change size while VR device is presenting.");return}xt=v,At=C,e.width=Math.floor(v*mt),e.height=Math.
-floor(C*mt),z===!0&&(e.style.width=v+"px",e.style.height=C+"px"),D!==null&&D.setSize(e.width,e.height),this.setViewport(
-0,0,v,C)},this.getDrawingBufferSize=function(v){return v.set(xt*mt,At*mt).floor()},this.setDrawingBufferSize=function(v,C,z){
-xt=v,At=C,mt=z,e.width=Math.floor(v*z),e.height=Math.floor(C*z),this.setViewport(0,0,v,C)},this.setEffects=function(v){if(M===
+floor(C*mt),k===!0&&(e.style.width=v+"px",e.style.height=C+"px"),N!==null&&N.setSize(e.width,e.height),this.setViewport(
+0,0,v,C)},this.getDrawingBufferSize=function(v){return v.set(xt*mt,At*mt).floor()},this.setDrawingBufferSize=function(v,C,k){
+xt=v,At=C,mt=k,e.width=Math.floor(v*k),e.height=Math.floor(C*k),this.setViewport(0,0,v,C)},this.setEffects=function(v){if(y===
 Ne){Ct("WebGLRenderer: setEffects() requires outputBufferType set to HalfFloatType or FloatType.");return}if(v){for(let C=0;C<
 v.length;C++)if(v[C].isOutputPass===!0){wt("WebGLRenderer: OutputPass is not needed in setEffects(). Tone mapping and co\
-lor space conversion are applied automatically.");break}}D.setEffects(v||[])},this.getCurrentViewport=function(v){return v.
-copy(j)},this.getViewport=function(v){return v.copy(Rt)},this.setViewport=function(v,C,z,U){v.isVector4?Rt.set(v.x,v.y,v.
-z,v.w):Rt.set(v,C,z,U),ut.viewport(j.copy(Rt).multiplyScalar(He()).round())},this.getScissor=function(v){return v.copy(Zt)},
-this.setScissor=function(v,C,z,U){v.isVector4?Zt.set(v.x,v.y,v.z,v.w):Zt.set(v,C,z,U),ut.scissor(Mt.copy(Zt).multiplyScalar(
+lor space conversion are applied automatically.");break}}N.setEffects(v||[])},this.getCurrentViewport=function(v){return v.
+copy(j)},this.getViewport=function(v){return v.copy(Rt)},this.setViewport=function(v,C,k,U){v.isVector4?Rt.set(v.x,v.y,v.
+z,v.w):Rt.set(v,C,k,U),ut.viewport(j.copy(Rt).multiplyScalar(He()).round())},this.getScissor=function(v){return v.copy(Zt)},
+this.setScissor=function(v,C,k,U){v.isVector4?Zt.set(v.x,v.y,v.z,v.w):Zt.set(v,C,k,U),ut.scissor(Mt.copy(Zt).multiplyScalar(
 He()).round())},this.getScissorTest=function(){return Kt},this.setScissorTest=function(v){ut.setScissorTest(Kt=v)},this.
 setOpaqueSort=function(v){Nt=v},this.setTransparentSort=function(v){oe=v},this.getClearColor=function(v){return v.copy(R.
 getClearColor())},this.setClearColor=function(){R.setClearColor(...arguments)},this.getClearAlpha=function(){return R.getClearAlpha()},
-this.setClearAlpha=function(){R.setClearAlpha(...arguments)},this.clear=function(v=!0,C=!0,z=!0){let U=0;if(v){let B=!1;
-if(et!==null){let ht=et.texture.format;B=m.has(ht)}if(B){let ht=et.texture.type,_t=f.has(ht),lt=R.getClearColor(),gt=R.getClearAlpha(),
-St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,L.clearBufferuiv(L.COLOR,0,S)):(A[0]=St,A[1]=Dt,A[2]=Gt,A[3]=
-gt,L.clearBufferiv(L.COLOR,0,A))}else U|=L.COLOR_BUFFER_BIT}C&&(U|=L.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
-z&&(U|=L.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),U!==0&&L.clear(U)},this.clearColor=function(){
+this.setClearAlpha=function(){R.setClearAlpha(...arguments)},this.clear=function(v=!0,C=!0,k=!0){let U=0;if(v){let B=!1;
+if(et!==null){let ht=et.texture.format;B=m.has(ht)}if(B){let ht=et.texture.type,_t=p.has(ht),lt=R.getClearColor(),gt=R.getClearAlpha(),
+St=lt.r,Dt=lt.g,Gt=lt.b;_t?(S[0]=St,S[1]=Dt,S[2]=Gt,S[3]=gt,D.clearBufferuiv(D.COLOR,0,S)):(E[0]=St,E[1]=Dt,E[2]=Gt,E[3]=
+gt,D.clearBufferiv(D.COLOR,0,E))}else U|=D.COLOR_BUFFER_BIT}C&&(U|=D.DEPTH_BUFFER_BIT,this.state.buffers.depth.setMask(!0)),
+k&&(U|=D.STENCIL_BUFFER_BIT,this.state.buffers.stencil.setMask(4294967295)),U!==0&&D.clear(U)},this.clearColor=function(){
 this.clear(!0,!1,!1)},this.clearDepth=function(){this.clear(!1,!0,!1)},this.clearStencil=function(){this.clear(!1,!1,!0)},
-this.setNodesHandler=function(v){v.setRenderer(this),k=v},this.dispose=function(){e.removeEventListener("webglcontextlos\
+this.setNodesHandler=function(v){v.setRenderer(this),z=v},this.dispose=function(){e.removeEventListener("webglcontextlos\
 t",Tt,!1),e.removeEventListener("webglcontextrestored",Ut,!1),e.removeEventListener("webglcontextcreationerror",dt,!1),R.
 dispose(),ct.dispose(),X.dispose(),Pt.dispose(),Et.dispose(),T.dispose(),tt.dispose(),F.dispose(),rt.dispose(),bt.dispose(),
 K.dispose(),nt.dispose(),nt.removeEventListener("sessionstart",il),nt.removeEventListener("sessionend",sl),Xn.stop()};function Tt(v){
-v.preventDefault(),zo("WebGLRenderer: Context Lost."),N=!0}function Ut(){zo("WebGLRenderer: Context Restored."),N=!1;let v=ue.
-autoReset,C=at.enabled,z=at.autoUpdate,U=at.needsUpdate,B=at.type;Ft(),ue.autoReset=v,at.enabled=C,at.autoUpdate=z,at.needsUpdate=
+v.preventDefault(),zo("WebGLRenderer: Context Lost."),L=!0}function Ut(){zo("WebGLRenderer: Context Restored."),L=!1;let v=ue.
+autoReset,C=at.enabled,k=at.autoUpdate,U=at.needsUpdate,B=at.type;Ft(),ue.autoReset=v,at.enabled=C,at.autoUpdate=k,at.needsUpdate=
 U,at.type=B}function dt(v){Ct("WebGLRenderer: A WebGL context could not be created. Reason: ",v.statusMessage)}function Jt(v){
 let C=v.target;C.removeEventListener("dispose",Jt),me(C)}function me(v){In(v),Et.remove(v)}function In(v){let C=Et.get(v).
-programs;C!==void 0&&(C.forEach(function(z){K.releaseProgram(z)}),v.isShaderMaterial&&K.releaseShaderCache(v))}this.renderBufferDirect=
-function(v,C,z,U,B,ht){C===null&&(C=Ge);let _t=B.isMesh&&B.matrixWorld.determinantAffine()<0,lt=Th(v,C,z,U,B);ut.setMaterial(
-U,_t);let gt=z.index,St=1;if(U.wireframe===!0){if(gt=F.getWireframeAttribute(z),gt===void 0)return;St=2}let Dt=z.drawRange,
-Gt=z.attributes.position,vt=Dt.start*St,Vt=(Dt.start+Dt.count)*St;ht!==null&&(vt=Math.max(vt,ht.start*St),Vt=Math.min(Vt,
+programs;C!==void 0&&(C.forEach(function(k){K.releaseProgram(k)}),v.isShaderMaterial&&K.releaseShaderCache(v))}this.renderBufferDirect=
+function(v,C,k,U,B,ht){C===null&&(C=Ge);let _t=B.isMesh&&B.matrixWorld.determinantAffine()<0,lt=Th(v,C,k,U,B);ut.setMaterial(
+U,_t);let gt=k.index,St=1;if(U.wireframe===!0){if(gt=F.getWireframeAttribute(k),gt===void 0)return;St=2}let Dt=k.drawRange,
+Gt=k.attributes.position,vt=Dt.start*St,Vt=(Dt.start+Dt.count)*St;ht!==null&&(vt=Math.max(vt,ht.start*St),Vt=Math.min(Vt,
 (ht.start+ht.count)*St)),gt!==null?(vt=Math.max(vt,0),Vt=Math.min(Vt,gt.count)):Gt!=null&&(vt=Math.max(vt,0),Vt=Math.min(
-Vt,Gt.count));let le=Vt-vt;if(le<0||le===1/0)return;rt.setup(B,U,lt,z,gt);let jt,Qt=V;if(gt!==null&&(jt=x.get(gt),Qt=ot,
-Qt.setIndex(jt)),B.isMesh)U.wireframe===!0?(ut.setLineWidth(U.wireframeLinewidth*He()),Qt.setMode(L.LINES)):Qt.setMode(L.
+Vt,Gt.count));let le=Vt-vt;if(le<0||le===1/0)return;rt.setup(B,U,lt,k,gt);let jt,Qt=V;if(gt!==null&&(jt=x.get(gt),Qt=ot,
+Qt.setIndex(jt)),B.isMesh)U.wireframe===!0?(ut.setLineWidth(U.wireframeLinewidth*He()),Qt.setMode(D.LINES)):Qt.setMode(D.
 TRIANGLES);else if(B.isLine){let Me=U.linewidth;Me===void 0&&(Me=1),ut.setLineWidth(Me*He()),B.isLineSegments?Qt.setMode(
-L.LINES):B.isLineLoop?Qt.setMode(L.LINE_LOOP):Qt.setMode(L.LINE_STRIP)}else B.isPoints?Qt.setMode(L.POINTS):B.isSprite&&
-Qt.setMode(L.TRIANGLES);if(B.isBatchedMesh)if(ee.get("WEBGL_multi_draw"))Qt.renderMultiDraw(B._multiDrawStarts,B._multiDrawCounts,
+D.LINES):B.isLineLoop?Qt.setMode(D.LINE_LOOP):Qt.setMode(D.LINE_STRIP)}else B.isPoints?Qt.setMode(D.POINTS):B.isSprite&&
+Qt.setMode(D.TRIANGLES);if(B.isBatchedMesh)if(ee.get("WEBGL_multi_draw"))Qt.renderMultiDraw(B._multiDrawStarts,B._multiDrawCounts,
 B._multiDrawCount);else{let Me=B._multiDrawStarts,yt=B._multiDrawCounts,we=B._multiDrawCount,qt=gt?x.get(gt).bytesPerElement:
-1,qn=Et.get(U).currentProgram.getUniforms();for(let Se=0;Se<we;Se++)qn.setValue(L,"_gl_DrawID",Se),Qt.render(Me[Se]/qt,yt[Se])}else if(B.
-isInstancedMesh)Qt.renderInstances(vt,le,B.count);else if(z.isInstancedBufferGeometry){let Me=z._maxInstanceCount!==void 0?
-z._maxInstanceCount:1/0,yt=Math.min(z.instanceCount,Me);Qt.renderInstances(vt,le,yt)}else Qt.render(vt,le)};function nl(v,C,z,U){
-k!==null&&v.isNodeMaterial&&k.setObject(U,v),he===!0&&Y.setState(v,z,!1),v.transparent===!0&&v.side===Je&&v.forceSinglePass===
-!1?(v.side=Ce,v.needsUpdate=!0,Oi(v,C,U),v.side=Hn,v.needsUpdate=!0,Oi(v,C,U),v.side=Je):Oi(v,C,U)}this.compile=function(v,C,z=null){
-z===null&&(z=v),k!==null&&k.renderStart(v,C,z),E=X.get(z),E.init(C),b.push(E),z.traverseVisible(function(B){B.isLight&&B.
-layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),v!==z&&v.traverseVisible(function(B){B.isLight&&
-B.layers.test(C.layers)&&(E.pushLight(B),B.castShadow&&E.pushShadow(B))}),E.setupLights(),k!==null&&k.updateLights(E.state.
+1,qn=Et.get(U).currentProgram.getUniforms();for(let Se=0;Se<we;Se++)qn.setValue(D,"_gl_DrawID",Se),Qt.render(Me[Se]/qt,yt[Se])}else if(B.
+isInstancedMesh)Qt.renderInstances(vt,le,B.count);else if(k.isInstancedBufferGeometry){let Me=k._maxInstanceCount!==void 0?
+k._maxInstanceCount:1/0,yt=Math.min(k.instanceCount,Me);Qt.renderInstances(vt,le,yt)}else Qt.render(vt,le)};function nl(v,C,k,U){
+z!==null&&v.isNodeMaterial&&z.setObject(U,v),he===!0&&Y.setState(v,k,!1),v.transparent===!0&&v.side===Je&&v.forceSinglePass===
+!1?(v.side=Ce,v.needsUpdate=!0,Oi(v,C,U),v.side=Hn,v.needsUpdate=!0,Oi(v,C,U),v.side=Je):Oi(v,C,U)}this.compile=function(v,C,k=null){
+k===null&&(k=v),z!==null&&z.renderStart(v,C,k),A=X.get(k),A.init(C),b.push(A),k.traverseVisible(function(B){B.isLight&&B.
+layers.test(C.layers)&&(A.pushLight(B),B.castShadow&&A.pushShadow(B))}),v!==k&&v.traverseVisible(function(B){B.isLight&&
+B.layers.test(C.layers)&&(A.pushLight(B),B.castShadow&&A.pushShadow(B))}),A.setupLights(),z!==null&&z.updateLights(A.state.
 lightsArray),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),he===!0&&Y.setGlobalState(this.clippingPlanes,
-C),k!==null&&at.render(E.state.shadowsArray,z,C);let U=new Set;return v.traverse(function(B){if(!(B.isMesh||B.isPoints||
+C),z!==null&&at.render(A.state.shadowsArray,k,C);let U=new Set;return v.traverse(function(B){if(!(B.isMesh||B.isPoints||
 B.isLine||B.isSprite))return;let ht=B.material;if(ht)if(Array.isArray(ht))for(let _t=0;_t<ht.length;_t++){let lt=ht[_t];
-nl(lt,z,C,B),U.add(lt)}else nl(ht,z,C,B),U.add(ht)}),E=b.pop(),k!==null&&k.renderEnd(),U},this.compileAsync=function(v,C,z=null){
-let U=this.compile(v,C,z);return new Promise(B=>{function ht(){if(U.forEach(function(_t){let gt=Et.get(_t).currentProgram;
+nl(lt,k,C,B),U.add(lt)}else nl(ht,k,C,B),U.add(ht)}),A=b.pop(),z!==null&&z.renderEnd(),U},this.compileAsync=function(v,C,k=null){
+let U=this.compile(v,C,k);return new Promise(B=>{function ht(){if(U.forEach(function(_t){let gt=Et.get(_t).currentProgram;
 (gt===void 0||gt.isReady())&&U.delete(_t)}),U.size===0){B(v);return}setTimeout(ht,10)}ee.get("KHR_parallel_shader_compil\
 e")!==null?ht():setTimeout(ht,10)})};let Pa=null;function Sh(v){Pa&&Pa(v)}function il(){Xn.stop()}function sl(){Xn.start()}
 let Xn=new sh;Xn.setAnimationLoop(Sh),typeof self<"u"&&Xn.setContext(self),this.setAnimationLoop=function(v){Pa=v,nt.setAnimationLoop(
 v),v===null?Xn.stop():Xn.start()},nt.addEventListener("sessionstart",il),nt.addEventListener("sessionend",sl),this.render=
 function(v,C){if(C!==void 0&&C.isCamera!==!0){Ct("WebGLRenderer.render: camera is not an instance of THREE.Camera.");return}
-if(N===!0)return;k!==null&&k.renderStart(v,C);let z=nt.enabled===!0&&nt.isPresenting===!0,U=D!==null&&(et===null||z)&&D.
-begin(P,et);if(v.matrixWorldAutoUpdate===!0&&v.updateMatrixWorld(),C.parent===null&&C.matrixWorldAutoUpdate===!0&&C.updateMatrixWorld(),
-nt.enabled===!0&&nt.isPresenting===!0&&(D===null||D.isCompositing()===!1)&&(nt.cameraAutoUpdate===!0&&nt.updateCamera(C),
-C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(P,v,C,et),E=X.get(v,b.length),E.init(C),E.state.textureUnits=Pt.getTextureUnits(),
-b.push(E),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
+if(L===!0)return;z!==null&&z.renderStart(v,C);let k=nt.enabled===!0&&nt.isPresenting===!0,U=N!==null&&(et===null||k)&&N.
+begin(I,et);if(v.matrixWorldAutoUpdate===!0&&v.updateMatrixWorld(),C.parent===null&&C.matrixWorldAutoUpdate===!0&&C.updateMatrixWorld(),
+nt.enabled===!0&&nt.isPresenting===!0&&(N===null||N.isCompositing()===!1)&&(nt.cameraAutoUpdate===!0&&nt.updateCamera(C),
+C=nt.getCamera()),v.isScene===!0&&v.onBeforeRender(I,v,C,et),A=X.get(v,b.length),A.init(C),A.state.textureUnits=Pt.getTextureUnits(),
+b.push(A),se.multiplyMatrices(C.projectionMatrix,C.matrixWorldInverse),C.isArrayCamera?ve.setFromArrayCamera(C):kt.setFromProjectionMatrix(
 se,qe,C.reversedDepth),Ie=this.localClippingEnabled,he=Y.init(this.clippingPlanes,Ie),w=ct.get(v,_.length),w.init(),_.push(
-w),this.info.render.frame++,nt.enabled===!0&&nt.isPresenting===!0){let _t=P.xr.getDepthSensingMesh();_t!==null&&La(_t,C,
--1/0,P.sortObjects)}La(v,C,0,P.sortObjects),w.finish(),k!==null&&k.updateLights(E.state.lightsArray),P.sortObjects===!0&&
+w),this.info.render.frame++,nt.enabled===!0&&nt.isPresenting===!0){let _t=I.xr.getDepthSensingMesh();_t!==null&&La(_t,C,
+-1/0,I.sortObjects)}La(v,C,0,I.sortObjects),w.finish(),z!==null&&z.updateLights(A.state.lightsArray),I.sortObjects===!0&&
 w.sort(Nt,oe),Ve=nt.enabled===!1||nt.isPresenting===!1||nt.hasDepthSensing()===!1,Ve&&R.addToRenderList(w,v),this.info.autoReset===
-!0&&this.info.reset(),he===!0&&Y.beginShadows();let B=E.state.shadowsArray;if(at.render(B,v,C),he===!0&&Y.endShadows(),(U&&
-D.hasRenderPass())===!1){let _t=w.opaque,lt=w.transmissive;if(E.setupLights(),C.isArrayCamera){let gt=C.cameras;if(lt.length>
+!0&&this.info.reset(),he===!0&&Y.beginShadows();let B=A.state.shadowsArray;if(at.render(B,v,C),he===!0&&Y.endShadows(),(U&&
+N.hasRenderPass())===!1){let _t=w.opaque,lt=w.transmissive;if(A.setupLights(),C.isArrayCamera){let gt=C.cameras;if(lt.length>
 0)for(let St=0,Dt=gt.length;St<Dt;St++){let Gt=gt[St];al(_t,lt,v,Gt)}Ve&&R.render(v);for(let St=0,Dt=gt.length;St<Dt;St++){
 let Gt=gt[St];rl(w,v,Gt,Gt.viewport)}}else lt.length>0&&al(_t,lt,v,C),Ve&&R.render(v),rl(w,v,C)}et!==null&&G===0&&(Pt.updateMultisampleRenderTarget(
-et),Pt.updateRenderTargetMipmap(et)),U&&D.end(P),v.isScene===!0&&v.onAfterRender(P,v,C),rt.resetDefaultState(),H=-1,Q=null,
-b.pop(),b.length>0?(E=b[b.length-1],Pt.setTextureUnits(E.state.textureUnits),he===!0&&Y.setGlobalState(P.clippingPlanes,
-E.state.camera)):E=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,k!==null&&k.renderEnd()};function La(v,C,z,U){if(v.visible===
-!1)return;if(v.layers.test(C.layers)){if(v.isGroup)z=v.renderOrder;else if(v.isLOD)v.autoUpdate===!0&&v.update(C);else if(v.
-isLight)E.pushLight(v),v.castShadow&&E.pushShadow(v);else if(v.isSprite){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
+et),Pt.updateRenderTargetMipmap(et)),U&&N.end(I),v.isScene===!0&&v.onAfterRender(I,v,C),rt.resetDefaultState(),H=-1,Q=null,
+b.pop(),b.length>0?(A=b[b.length-1],Pt.setTextureUnits(A.state.textureUnits),he===!0&&Y.setGlobalState(I.clippingPlanes,
+A.state.camera)):A=null,_.pop(),_.length>0?w=_[_.length-1]:w=null,z!==null&&z.renderEnd()};function La(v,C,k,U){if(v.visible===
+!1)return;if(v.layers.test(C.layers)){if(v.isGroup)k=v.renderOrder;else if(v.isLOD)v.autoUpdate===!0&&v.update(C);else if(v.
+isLight)A.pushLight(v),v.castShadow&&A.pushShadow(v);else if(v.isSprite){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
 v.intersectsFrustum(_t)){U&&pe.setFromMatrixPosition(v.matrixWorld).applyMatrix4(se);let lt=tt.update(v),gt=v.material;gt.
-visible&&w.push(v,lt,gt,z,pe.z,null,C)}}else if(v.isMesh||v.isLine||v.isPoints){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
+visible&&w.push(v,lt,gt,k,pe.z,null,C)}}else if(v.isMesh||v.isLine||v.isPoints){let _t=C.isArrayCamera?ve:kt;if(!v.frustumCulled||
 v.intersectsFrustum(_t)){let lt=tt.update(v),gt=v.material;if(U&&(v.boundingSphere!==void 0?(v.boundingSphere===null&&v.
 computeBoundingSphere(),pe.copy(v.boundingSphere.center)):(lt.boundingSphere===null&&lt.computeBoundingSphere(),pe.copy(
 lt.boundingSphere.center)),pe.applyMatrix4(v.matrixWorld).applyMatrix4(se)),Array.isArray(gt)){let St=lt.groups;for(let Dt=0,
-Gt=St.length;Dt<Gt;Dt++){let vt=St[Dt],Vt=gt[vt.materialIndex];Vt&&Vt.visible&&w.push(v,lt,Vt,z,pe.z,vt,C)}}else gt.visible&&
-w.push(v,lt,gt,z,pe.z,null,C)}}}let ht=v.children;for(let _t=0,lt=ht.length;_t<lt;_t++)La(ht[_t],C,z,U)}function rl(v,C,z,U){
-let{opaque:B,transmissive:ht,transparent:_t}=v;E.setupLightsView(z),he===!0&&Y.setGlobalState(P.clippingPlanes,z),U&&ut.
-viewport(j.copy(U)),B.length>0&&Rs(B,C,z),ht.length>0&&Rs(ht,C,z),_t.length>0&&Rs(_t,C,z),ut.buffers.depth.setTest(!0),ut.
-buffers.depth.setMask(!0),ut.buffers.color.setMask(!0),ut.setPolygonOffset(!1)}function al(v,C,z,U){if((z.isScene===!0?z.
-overrideMaterial:null)!==null)return;if(E.state.transmissionRenderTarget[U.id]===void 0){let vt=ee.has("EXT_color_buffer\
-_half_float")||ee.has("EXT_color_buffer_float");E.state.transmissionRenderTarget[U.id]=new ze(1,1,{generateMipmaps:!0,type:vt?
+Gt=St.length;Dt<Gt;Dt++){let vt=St[Dt],Vt=gt[vt.materialIndex];Vt&&Vt.visible&&w.push(v,lt,Vt,k,pe.z,vt,C)}}else gt.visible&&
+w.push(v,lt,gt,k,pe.z,null,C)}}}let ht=v.children;for(let _t=0,lt=ht.length;_t<lt;_t++)La(ht[_t],C,k,U)}function rl(v,C,k,U){
+let{opaque:B,transmissive:ht,transparent:_t}=v;A.setupLightsView(k),he===!0&&Y.setGlobalState(I.clippingPlanes,k),U&&ut.
+viewport(j.copy(U)),B.length>0&&Rs(B,C,k),ht.length>0&&Rs(ht,C,k),_t.length>0&&Rs(_t,C,k),ut.buffers.depth.setTest(!0),ut.
+buffers.depth.setMask(!0),ut.buffers.color.setMask(!0),ut.setPolygonOffset(!1)}function al(v,C,k,U){if((k.isScene===!0?k.
+overrideMaterial:null)!==null)return;if(A.state.transmissionRenderTarget[U.id]===void 0){let vt=ee.has("EXT_color_buffer\
+_half_float")||ee.has("EXT_color_buffer_float");A.state.transmissionRenderTarget[U.id]=new ze(1,1,{generateMipmaps:!0,type:vt?
 sn:Ne,minFilter:wn,samples:Math.max(4,ne.samples),stencilBuffer:r,resolveDepthBuffer:!1,resolveStencilBuffer:!1,storeMultisampledDepthBuffer:!1,
-storeMultisampledStencilBuffer:!1,colorSpace:Ht.workingColorSpace})}let ht=E.state.transmissionRenderTarget[U.id],_t=U.viewport||
-j;ht.setSize(_t.z*P.transmissionResolutionScale,_t.w*P.transmissionResolutionScale);let lt=P.getRenderTarget(),gt=P.getActiveCubeFace(),
-St=P.getActiveMipmapLevel();P.setRenderTarget(ht),P.getClearColor(Z),pt=P.getClearAlpha(),pt<1&&P.setClearColor(16777215,
-.5),P.clear(),Ve&&R.render(z);let Dt=P.toneMapping;P.toneMapping=dn;let Gt=U.viewport;if(U.viewport!==void 0&&(U.viewport=
-void 0),E.setupLightsView(U),he===!0&&Y.setGlobalState(P.clippingPlanes,U),Rs(v,z,U),Pt.updateMultisampleRenderTarget(ht),
+storeMultisampledStencilBuffer:!1,colorSpace:Ht.workingColorSpace})}let ht=A.state.transmissionRenderTarget[U.id],_t=U.viewport||
+j;ht.setSize(_t.z*I.transmissionResolutionScale,_t.w*I.transmissionResolutionScale);let lt=I.getRenderTarget(),gt=I.getActiveCubeFace(),
+St=I.getActiveMipmapLevel();I.setRenderTarget(ht),I.getClearColor(Z),pt=I.getClearAlpha(),pt<1&&I.setClearColor(16777215,
+.5),I.clear(),Ve&&R.render(k);let Dt=I.toneMapping;I.toneMapping=dn;let Gt=U.viewport;if(U.viewport!==void 0&&(U.viewport=
+void 0),A.setupLightsView(U),he===!0&&Y.setGlobalState(I.clippingPlanes,U),Rs(v,k,U),Pt.updateMultisampleRenderTarget(ht),
 Pt.updateRenderTargetMipmap(ht),ee.has("WEBGL_multisampled_render_to_texture")===!1){let vt=!1;for(let Vt=0,le=C.length;Vt<
 le;Vt++){let jt=C[Vt],{object:Qt,geometry:Me,material:yt,group:we}=jt;if(yt.side===Je&&Qt.layers.test(U.layers)){let qt=yt.
-side;yt.side=Ce,yt.needsUpdate=!0,ol(Qt,z,U,Me,yt,we),yt.side=qt,yt.needsUpdate=!0,vt=!0}}vt===!0&&(Pt.updateMultisampleRenderTarget(
-ht),Pt.updateRenderTargetMipmap(ht))}P.setRenderTarget(lt,gt,St),P.setClearColor(Z,pt),Gt!==void 0&&(U.viewport=Gt),P.toneMapping=
-Dt}function Rs(v,C,z){let U=C.isScene===!0?C.overrideMaterial:null;for(let B=0,ht=v.length;B<ht;B++){let _t=v[B],{object:lt,
-geometry:gt,group:St}=_t,Dt=_t.material;Dt.allowOverride===!0&&U!==null&&(Dt=U),lt.layers.test(z.layers)&&ol(lt,C,z,gt,Dt,
-St)}}function ol(v,C,z,U,B,ht){k!==null&&B.isNodeMaterial&&k.setObject(v,B),v.onBeforeRender(P,C,z,U,B,ht),v.modelViewMatrix.
-multiplyMatrices(z.matrixWorldInverse,v.matrixWorld),v.normalMatrix.getNormalMatrix(v.modelViewMatrix),B.onBeforeRender(
-P,C,z,U,v,ht),B.transparent===!0&&B.side===Je&&B.forceSinglePass===!1?(B.side=Ce,B.needsUpdate=!0,P.renderBufferDirect(z,
-C,U,B,v,ht),B.side=Hn,B.needsUpdate=!0,P.renderBufferDirect(z,C,U,B,v,ht),B.side=Je):P.renderBufferDirect(z,C,U,B,v,ht),
-v.onAfterRender(P,C,z,U,B,ht)}function ll(v){let C=0;for(let z of v)z.texture!==null&&C++;return C}function Oi(v,C,z){C.
-isScene!==!0&&(C=Ge);let U=Et.get(v),B=E.state.lights,ht=E.state.shadowsArray,_t=B.state.version,lt=K.getParameters(v,B.
-state,ht,C,z,E.state.lightProbeGridArray),gt=K.getProgramCacheKey(lt),St=U.programs;U.environment=v.isMeshStandardMaterial||
+side;yt.side=Ce,yt.needsUpdate=!0,ol(Qt,k,U,Me,yt,we),yt.side=qt,yt.needsUpdate=!0,vt=!0}}vt===!0&&(Pt.updateMultisampleRenderTarget(
+ht),Pt.updateRenderTargetMipmap(ht))}I.setRenderTarget(lt,gt,St),I.setClearColor(Z,pt),Gt!==void 0&&(U.viewport=Gt),I.toneMapping=
+Dt}function Rs(v,C,k){let U=C.isScene===!0?C.overrideMaterial:null;for(let B=0,ht=v.length;B<ht;B++){let _t=v[B],{object:lt,
+geometry:gt,group:St}=_t,Dt=_t.material;Dt.allowOverride===!0&&U!==null&&(Dt=U),lt.layers.test(k.layers)&&ol(lt,C,k,gt,Dt,
+St)}}function ol(v,C,k,U,B,ht){z!==null&&B.isNodeMaterial&&z.setObject(v,B),v.onBeforeRender(I,C,k,U,B,ht),v.modelViewMatrix.
+multiplyMatrices(k.matrixWorldInverse,v.matrixWorld),v.normalMatrix.getNormalMatrix(v.modelViewMatrix),B.onBeforeRender(
+I,C,k,U,v,ht),B.transparent===!0&&B.side===Je&&B.forceSinglePass===!1?(B.side=Ce,B.needsUpdate=!0,I.renderBufferDirect(k,
+C,U,B,v,ht),B.side=Hn,B.needsUpdate=!0,I.renderBufferDirect(k,C,U,B,v,ht),B.side=Je):I.renderBufferDirect(k,C,U,B,v,ht),
+v.onAfterRender(I,C,k,U,B,ht)}function ll(v){let C=0;for(let k of v)k.texture!==null&&C++;return C}function Oi(v,C,k){C.
+isScene!==!0&&(C=Ge);let U=Et.get(v),B=A.state.lights,ht=A.state.shadowsArray,_t=B.state.version,lt=K.getParameters(v,B.
+state,ht,C,k,A.state.lightProbeGridArray),gt=K.getProgramCacheKey(lt),St=U.programs;U.environment=v.isMeshStandardMaterial||
 v.isMeshLambertMaterial||v.isMeshPhongMaterial?C.environment:null,U.fog=C.fog;let Dt=v.isMeshStandardMaterial||v.isMeshLambertMaterial&&
 !v.envMap||v.isMeshPhongMaterial&&!v.envMap;U.envMap=T.get(v.envMap||U.environment,Dt),U.envMapRotation=U.environment!==
 null&&v.envMap===null?C.environmentRotation:v.envMapRotation,St===void 0&&(v.addEventListener("dispose",Jt),St=new Map,U.
 programs=St,U.programVariants=new Map);let Gt=St.get(gt);if(Gt!==void 0){if(U.currentProgram===Gt&&U.lightsStateVersion===
-_t)return hl(v,lt),Gt}else lt.uniforms=K.getUniforms(v),k!==null&&v.isNodeMaterial&&k.build(v,z,lt),v.onBeforeCompile(lt,
-P),Gt=K.acquireProgram(lt,gt),St.set(gt,Gt),U.uniforms=lt.uniforms;let vt=U.uniforms;return(!v.isShaderMaterial&&!v.isRawShaderMaterial||
+_t)return hl(v,lt),Gt}else lt.uniforms=K.getUniforms(v),z!==null&&v.isNodeMaterial&&z.build(v,k,lt),v.onBeforeCompile(lt,
+I),Gt=K.acquireProgram(lt,gt),St.set(gt,Gt),U.uniforms=lt.uniforms;let vt=U.uniforms;return(!v.isShaderMaterial&&!v.isRawShaderMaterial||
 v.clipping===!0)&&(vt.clippingPlanes=Y.uniform),hl(v,lt),U.needsLights=Eh(v),U.lightsStateVersion=_t,U.needsLights&&(vt.
 ambientLightColor.value=B.state.ambient,vt.lightProbe.value=B.state.probe,vt.sunLights.value=B.state.sun,vt.sunLightShadows.
 value=B.state.sunShadow,vt.directionalLights.value=B.state.directional,vt.directionalLightShadows.value=B.state.directionalShadow,
@@ -7271,21 +7271,21 @@ ltc_1.value=B.state.rectAreaLTC1,vt.ltc_2.value=B.state.rectAreaLTC2,vt.pointLig
 value=B.state.pointShadow,vt.hemisphereLights.value=B.state.hemi,vt.sunShadowMatrix.value=B.state.sunShadowMatrix,vt.sunShadowCascade.
 value=B.state.sunShadowCascade,vt.directionalShadowMatrix.value=B.state.directionalShadowMatrix,vt.spotLightMatrix.value=
 B.state.spotLightMatrix,vt.spotLightMap.value=B.state.spotLightMap,vt.pointShadowMatrix.value=B.state.pointShadowMatrix),
-U.numLightProbeGrids=ll(E.state.lightProbeGridArray),U.currentProgram=Gt,U.uniformsList=null,Gt}function bh(v,C,z,U,B){let ht=Et.
-get(v),_t=ht.currentProgram.id+","+U+","+B,lt=ht.programVariants.get(_t);return lt===void 0?(lt=Oi(v,C,z),ht.programVariants.
+U.numLightProbeGrids=ll(A.state.lightProbeGridArray),U.currentProgram=Gt,U.uniformsList=null,Gt}function bh(v,C,k,U,B){let ht=Et.
+get(v),_t=ht.currentProgram.id+","+U+","+B,lt=ht.programVariants.get(_t);return lt===void 0?(lt=Oi(v,C,k),ht.programVariants.
 set(_t,lt)):(ht.currentProgram=lt,ht.uniformsList=null,ht.outputColorSpace=U,ht.toneMapping=B),lt}function cl(v){if(v.uniformsList===
 null){let C=v.currentProgram.getUniforms();v.uniformsList=Ui.seqWithValue(C.seq,v.uniforms)}return v.uniformsList}function hl(v,C){
-let z=Et.get(v);z.outputColorSpace=C.outputColorSpace,z.batching=C.batching,z.batchingColor=C.batchingColor,z.instancing=
-C.instancing,z.instancingColor=C.instancingColor,z.instancingMorph=C.instancingMorph,z.skinning=C.skinning,z.morphTargets=
-C.morphTargets,z.morphNormals=C.morphNormals,z.morphColors=C.morphColors,z.morphTargetsCount=C.morphTargetsCount,z.numClippingPlanes=
-C.numClippingPlanes,z.numIntersection=C.numClipIntersection,z.vertexAlphas=C.vertexAlphas,z.vertexTangents=C.vertexTangents,
-z.toneMapping=C.toneMapping}function Th(v,C,z,U,B){C.isScene!==!0&&(C=Ge),Pt.resetTextureUnits();let ht=C.fog,_t=U.isMeshStandardMaterial||
-U.isMeshLambertMaterial||U.isMeshPhongMaterial?C.environment:null,lt=et===null?P.outputColorSpace:et.isXRRenderTarget===
+let k=Et.get(v);k.outputColorSpace=C.outputColorSpace,k.batching=C.batching,k.batchingColor=C.batchingColor,k.instancing=
+C.instancing,k.instancingColor=C.instancingColor,k.instancingMorph=C.instancingMorph,k.skinning=C.skinning,k.morphTargets=
+C.morphTargets,k.morphNormals=C.morphNormals,k.morphColors=C.morphColors,k.morphTargetsCount=C.morphTargetsCount,k.numClippingPlanes=
+C.numClippingPlanes,k.numIntersection=C.numClipIntersection,k.vertexAlphas=C.vertexAlphas,k.vertexTangents=C.vertexTangents,
+k.toneMapping=C.toneMapping}function Th(v,C,k,U,B){C.isScene!==!0&&(C=Ge),Pt.resetTextureUnits();let ht=C.fog,_t=U.isMeshStandardMaterial||
+U.isMeshLambertMaterial||U.isMeshPhongMaterial?C.environment:null,lt=et===null?I.outputColorSpace:et.isXRRenderTarget===
 !0?et.texture.colorSpace:Ht.workingColorSpace,gt=U.isMeshStandardMaterial||U.isMeshLambertMaterial&&!U.envMap||U.isMeshPhongMaterial&&
-!U.envMap,St=T.get(U.envMap||_t,gt),Dt=U.vertexColors===!0&&!!z.attributes.color&&z.attributes.color.itemSize===4,Gt=!!z.
-attributes.tangent&&(!!U.normalMap||U.anisotropy>0),vt=!!z.morphAttributes.position,Vt=!!z.morphAttributes.normal,le=!!z.
-morphAttributes.color,jt=dn;U.toneMapped&&(et===null||et.isXRRenderTarget===!0)&&(jt=P.toneMapping);let Qt=z.morphAttributes.
-position||z.morphAttributes.normal||z.morphAttributes.color,Me=Qt!==void 0?Qt.length:0,yt=Et.get(U),we=E.state.lights;if(he===
+!U.envMap,St=T.get(U.envMap||_t,gt),Dt=U.vertexColors===!0&&!!k.attributes.color&&k.attributes.color.itemSize===4,Gt=!!k.
+attributes.tangent&&(!!U.normalMap||U.anisotropy>0),vt=!!k.morphAttributes.position,Vt=!!k.morphAttributes.normal,le=!!k.
+morphAttributes.color,jt=dn;U.toneMapped&&(et===null||et.isXRRenderTarget===!0)&&(jt=I.toneMapping);let Qt=k.morphAttributes.
+position||k.morphAttributes.normal||k.morphAttributes.color,Me=Qt!==void 0?Qt.length:0,yt=Et.get(U),we=A.state.lights;if(he===
 !0&&(Ie===!0||v!==Q)){let re=v===Q&&U.id===H;Y.setState(U,v,re)}let qt=!1,qn=!1;U.version===yt.__version?yt.needsLights&&
 yt.lightsStateVersion!==we.state.version||B.isBatchedMesh&&yt.batching===!1||!B.isBatchedMesh&&yt.batching===!0||B.isBatchedMesh&&
 yt.batchingColor===!0&&B._colorsTexture===null||B.isBatchedMesh&&yt.batchingColor===!1&&B._colorsTexture!==null||B.isInstancedMesh&&
@@ -7294,112 +7294,112 @@ yt.instancing===!1||!B.isInstancedMesh&&yt.instancing===!0||B.isSkinnedMesh&&yt.
 null||B.isInstancedMesh&&yt.instancingMorph===!0&&B.morphTexture===null||B.isInstancedMesh&&yt.instancingMorph===!1&&B.morphTexture!==
 null||yt.envMap!==St||U.fog===!0&&yt.fog!==ht||yt.numClippingPlanes!==void 0&&(yt.numClippingPlanes!==Y.numPlanes||yt.numIntersection!==
 Y.numIntersection)||yt.vertexAlphas!==Dt||yt.vertexTangents!==Gt||yt.morphTargets!==vt||yt.morphNormals!==Vt||yt.morphColors!==
-le||yt.morphTargetsCount!==Me||yt.numLightProbeGrids!==ll(E.state.lightProbeGridArray)?qt=!0:(yt.outputColorSpace!==lt||
+le||yt.morphTargetsCount!==Me||yt.numLightProbeGrids!==ll(A.state.lightProbeGridArray)?qt=!0:(yt.outputColorSpace!==lt||
 yt.toneMapping!==jt)&&(qn=!0):(qt=!0,yt.__version=U.version);let Se=yt.currentProgram;(qt===!0||qn===!0)&&(Se=qn===!0?bh(
-U,C,B,lt,jt):Oi(U,C,B),k&&U.isNodeMaterial&&k.onUpdateProgram(U,Se,yt));let Cs=!1,Pn=!1,Yn=!1,Xt=Se.getUniforms(),ye=yt.
+U,C,B,lt,jt):Oi(U,C,B),z&&U.isNodeMaterial&&z.onUpdateProgram(U,Se,yt));let Cs=!1,Pn=!1,Yn=!1,Xt=Se.getUniforms(),ye=yt.
 uniforms;if(ut.useProgram(Se.program)&&(Cs=!0,Pn=!0,Yn=!0),U.id!==H&&(H=U.id,Pn=!0),Cs||Q!==v){ut.buffers.depth.getReversed()&&
-v.reversedDepth!==!0&&(v._reversedDepth=!0,v.updateProjectionMatrix()),Xt.setValue(L,"projectionMatrix",v.projectionMatrix),
-Xt.setValue(L,"viewMatrix",v.matrixWorldInverse);let ge=Xt.map.cameraPosition;ge!==void 0&&ge.setValue(L,an.setFromMatrixPosition(
-v.matrixWorld)),ne.logarithmicDepthBuffer&&Xt.setValue(L,"logDepthBufFC",2/(Math.log(v.far+1)/Math.LN2)),(U.isMeshPhongMaterial||
+v.reversedDepth!==!0&&(v._reversedDepth=!0,v.updateProjectionMatrix()),Xt.setValue(D,"projectionMatrix",v.projectionMatrix),
+Xt.setValue(D,"viewMatrix",v.matrixWorldInverse);let ge=Xt.map.cameraPosition;ge!==void 0&&ge.setValue(D,an.setFromMatrixPosition(
+v.matrixWorld)),ne.logarithmicDepthBuffer&&Xt.setValue(D,"logDepthBufFC",2/(Math.log(v.far+1)/Math.LN2)),(U.isMeshPhongMaterial||
 U.isMeshToonMaterial||U.isMeshLambertMaterial||U.isMeshBasicMaterial||U.isMeshStandardMaterial||U.isShaderMaterial)&&Xt.
-setValue(L,"isOrthographic",v.isOrthographicCamera===!0),Q!==v&&(Q=v,Pn=!0,Yn=!0)}if(yt.needsLights&&(we.state.sunShadowMap.
-length>0&&Xt.setValue(L,"sunShadowMap",we.state.sunShadowMap,Pt),we.state.directionalShadowMap.length>0&&Xt.setValue(L,"\
-directionalShadowMap",we.state.directionalShadowMap,Pt),we.state.spotShadowMap.length>0&&Xt.setValue(L,"spotShadowMap",we.
-state.spotShadowMap,Pt),we.state.pointShadowMap.length>0&&Xt.setValue(L,"pointShadowMap",we.state.pointShadowMap,Pt)),B.
-isSkinnedMesh){Xt.setOptional(L,B,"bindMatrix"),Xt.setOptional(L,B,"bindMatrixInverse");let re=B.skeleton;re&&(re.boneTexture===
-null&&re.computeBoneTexture(),Xt.setValue(L,"boneTexture",re.boneTexture,Pt))}B.isBatchedMesh&&(Xt.setOptional(L,B,"batc\
-hingTexture"),Xt.setValue(L,"batchingTexture",B._matricesTexture,Pt),Xt.setOptional(L,B,"batchingIdTexture"),Xt.setValue(
-L,"batchingIdTexture",B._indirectTexture,Pt),Xt.setOptional(L,B,"batchingColorTexture"),B._colorsTexture!==null&&Xt.setValue(
-L,"batchingColorTexture",B._colorsTexture,Pt));let $e=z.morphAttributes;if(($e.position!==void 0||$e.normal!==void 0||$e.
-color!==void 0)&&J.update(B,z,Se),(Pn||yt.receiveShadow!==B.receiveShadow)&&(yt.receiveShadow=B.receiveShadow,Xt.setValue(
-L,"receiveShadow",B.receiveShadow)),(U.isMeshStandardMaterial||U.isMeshLambertMaterial||U.isMeshPhongMaterial)&&U.envMap===
+setValue(D,"isOrthographic",v.isOrthographicCamera===!0),Q!==v&&(Q=v,Pn=!0,Yn=!0)}if(yt.needsLights&&(we.state.sunShadowMap.
+length>0&&Xt.setValue(D,"sunShadowMap",we.state.sunShadowMap,Pt),we.state.directionalShadowMap.length>0&&Xt.setValue(D,"\
+directionalShadowMap",we.state.directionalShadowMap,Pt),we.state.spotShadowMap.length>0&&Xt.setValue(D,"spotShadowMap",we.
+state.spotShadowMap,Pt),we.state.pointShadowMap.length>0&&Xt.setValue(D,"pointShadowMap",we.state.pointShadowMap,Pt)),B.
+isSkinnedMesh){Xt.setOptional(D,B,"bindMatrix"),Xt.setOptional(D,B,"bindMatrixInverse");let re=B.skeleton;re&&(re.boneTexture===
+null&&re.computeBoneTexture(),Xt.setValue(D,"boneTexture",re.boneTexture,Pt))}B.isBatchedMesh&&(Xt.setOptional(D,B,"batc\
+hingTexture"),Xt.setValue(D,"batchingTexture",B._matricesTexture,Pt),Xt.setOptional(D,B,"batchingIdTexture"),Xt.setValue(
+D,"batchingIdTexture",B._indirectTexture,Pt),Xt.setOptional(D,B,"batchingColorTexture"),B._colorsTexture!==null&&Xt.setValue(
+D,"batchingColorTexture",B._colorsTexture,Pt));let $e=k.morphAttributes;if(($e.position!==void 0||$e.normal!==void 0||$e.
+color!==void 0)&&J.update(B,k,Se),(Pn||yt.receiveShadow!==B.receiveShadow)&&(yt.receiveShadow=B.receiveShadow,Xt.setValue(
+D,"receiveShadow",B.receiveShadow)),(U.isMeshStandardMaterial||U.isMeshLambertMaterial||U.isMeshPhongMaterial)&&U.envMap===
 null&&C.environment!==null&&(ye.envMapIntensity.value=C.environmentIntensity),ye.dfgLUT!==void 0&&(ye.dfgLUT.value=fg()),
-Pn){if(Xt.setValue(L,"toneMappingExposure",P.toneMappingExposure),yt.needsLights&&Ah(ye,Yn),ht&&U.fog===!0&&st.refreshFogUniforms(
-ye,ht),st.refreshMaterialUniforms(ye,U,mt,At,E.state.transmissionRenderTarget[v.id]),yt.needsLights&&yt.numLightProbeGrids>
-0){let re=y,ge=0;for(let mn of E.state.lightProbeGridArray)mn.texture!==null&&(re.textures[ge]=mn.texture,re.min[ge]=mn.
+Pn){if(Xt.setValue(D,"toneMappingExposure",I.toneMappingExposure),yt.needsLights&&Ah(ye,Yn),ht&&U.fog===!0&&st.refreshFogUniforms(
+ye,ht),st.refreshMaterialUniforms(ye,U,mt,At,A.state.transmissionRenderTarget[v.id]),yt.needsLights&&yt.numLightProbeGrids>
+0){let re=M,ge=0;for(let mn of A.state.lightProbeGridArray)mn.texture!==null&&(re.textures[ge]=mn.texture,re.min[ge]=mn.
 boundingBox.min,re.max[ge]=mn.boundingBox.max,re.resolution[ge]=mn.resolution,ge++);for(let mn in re)re[mn].length=ge;ye.
 probesSH.value=re.textures,ye.probesMin.value=re.min,ye.probesMax.value=re.max,ye.probesResolution.value=re.resolution}Ui.
-upload(L,cl(yt),ye,Pt)}if(U.isShaderMaterial&&U.uniformsNeedUpdate===!0&&(Ui.upload(L,cl(yt),ye,Pt),U.uniformsNeedUpdate=
-!1),U.isSpriteMaterial&&Xt.setValue(L,"center",B.center),Xt.setValue(L,"modelViewMatrix",B.modelViewMatrix),Xt.setValue(
-L,"normalMatrix",B.normalMatrix),Xt.setValue(L,"modelMatrix",B.matrixWorld),U.uniformsGroups!==void 0){let re=U.uniformsGroups;
+upload(D,cl(yt),ye,Pt)}if(U.isShaderMaterial&&U.uniformsNeedUpdate===!0&&(Ui.upload(D,cl(yt),ye,Pt),U.uniformsNeedUpdate=
+!1),U.isSpriteMaterial&&Xt.setValue(D,"center",B.center),Xt.setValue(D,"modelViewMatrix",B.modelViewMatrix),Xt.setValue(
+D,"normalMatrix",B.normalMatrix),Xt.setValue(D,"modelMatrix",B.matrixWorld),U.uniformsGroups!==void 0){let re=U.uniformsGroups;
 for(let ge=0,mn=re.length;ge<mn;ge++){let dl=re[ge];bt.update(dl,Se),bt.bind(dl,Se)}}return Se}function Ah(v,C){v.ambientLightColor.
 needsUpdate=C,v.lightProbe.needsUpdate=C,v.sunLights.needsUpdate=C,v.sunLightShadows.needsUpdate=C,v.directionalLights.needsUpdate=
 C,v.directionalLightShadows.needsUpdate=C,v.pointLights.needsUpdate=C,v.pointLightShadows.needsUpdate=C,v.spotLights.needsUpdate=
 C,v.spotLightShadows.needsUpdate=C,v.rectAreaLights.needsUpdate=C,v.hemisphereLights.needsUpdate=C}function Eh(v){return v.
 isMeshLambertMaterial||v.isMeshToonMaterial||v.isMeshPhongMaterial||v.isMeshStandardMaterial||v.isShadowMaterial||v.isShaderMaterial&&
 v.lights===!0}this.getActiveCubeFace=function(){return $},this.getActiveMipmapLevel=function(){return G},this.getRenderTarget=
-function(){return et},this.setRenderTargetTextures=function(v,C,z){let U=Et.get(v);U.__autoAllocateDepthBuffer=v.resolveDepthBuffer===
+function(){return et},this.setRenderTargetTextures=function(v,C,k){let U=Et.get(v);U.__autoAllocateDepthBuffer=v.resolveDepthBuffer===
 !1,U.__autoAllocateDepthBuffer===!1&&(U.__useRenderToTexture=!1),Et.get(v.texture).__webglTexture=C,Et.get(v.depthTexture).
-__webglTexture=U.__autoAllocateDepthBuffer?void 0:z,U.__hasExternalTextures=!0},this.setRenderTargetFramebuffer=function(v,C){
-let z=Et.get(v);z.__webglFramebuffer=C,z.__useDefaultFramebuffer=C===void 0},this.setRenderTarget=function(v,C=0,z=0){et=
-v,$=C,G=z;let U=null,B=!1,ht=!1;if(v){let lt=Et.get(v);if(lt.__useDefaultFramebuffer!==void 0){ut.bindFramebuffer(L.FRAMEBUFFER,
+__webglTexture=U.__autoAllocateDepthBuffer?void 0:k,U.__hasExternalTextures=!0},this.setRenderTargetFramebuffer=function(v,C){
+let k=Et.get(v);k.__webglFramebuffer=C,k.__useDefaultFramebuffer=C===void 0},this.setRenderTarget=function(v,C=0,k=0){et=
+v,$=C,G=k;let U=null,B=!1,ht=!1;if(v){let lt=Et.get(v);if(lt.__useDefaultFramebuffer!==void 0){ut.bindFramebuffer(D.FRAMEBUFFER,
 lt.__webglFramebuffer),j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest,ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(
 Lt),H=-1;return}else if(lt.__webglFramebuffer===void 0)Pt.setupRenderTarget(v);else if(lt.__hasExternalTextures)Pt.rebindTextures(
 v,Et.get(v.texture).__webglTexture,Et.get(v.depthTexture).__webglTexture);else if(v.depthBuffer){let Dt=v.depthTexture;if(lt.
 __boundDepthTexture!==Dt){if(Dt!==null&&Et.has(Dt)&&(v.width!==Dt.image.width||v.height!==Dt.image.height))throw new Error(
 "THREE.WebGLRenderer: Attached DepthTexture is initialized to the incorrect size.");Pt.setupDepthRenderbuffer(v)}}let gt=v.
 texture;(gt.isData3DTexture||gt.isDataArrayTexture||gt.isCompressedArrayTexture)&&(ht=!0);let St=Et.get(v).__webglFramebuffer;
-v.isWebGLCubeRenderTarget?(Array.isArray(St[C])?U=St[C][z]:U=St[C],B=!0):v.samples>0&&Pt.useMultisampledRTT(v)===!1?U=Et.
-get(v).__webglMultisampledFramebuffer:Array.isArray(St)?U=St[z]:U=St,j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest}else
-j.copy(Rt).multiplyScalar(mt).floor(),Mt.copy(Zt).multiplyScalar(mt).floor(),Lt=Kt;if(z!==0&&(U=q),ut.bindFramebuffer(L.
-FRAMEBUFFER,U)&&ut.drawBuffers(v,U),ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(Lt),B){let lt=Et.get(v.texture);L.framebufferTexture2D(
-L.FRAMEBUFFER,L.COLOR_ATTACHMENT0,L.TEXTURE_CUBE_MAP_POSITIVE_X+C,lt.__webglTexture,z)}else if(ht){let lt=C;for(let gt=0;gt<
-v.textures.length;gt++){let St=Et.get(v.textures[gt]);L.framebufferTextureLayer(L.FRAMEBUFFER,L.COLOR_ATTACHMENT0+gt,St.
-__webglTexture,z,lt)}}else if(v!==null&&z!==0){let lt=Et.get(v.texture);L.framebufferTexture2D(L.FRAMEBUFFER,L.COLOR_ATTACHMENT0,
-L.TEXTURE_2D,lt.__webglTexture,z)}H=-1};function ul(v){let C=Et.get(v);return(C.__readFormat!==v.format||C.__readType!==
+v.isWebGLCubeRenderTarget?(Array.isArray(St[C])?U=St[C][k]:U=St[C],B=!0):v.samples>0&&Pt.useMultisampledRTT(v)===!1?U=Et.
+get(v).__webglMultisampledFramebuffer:Array.isArray(St)?U=St[k]:U=St,j.copy(v.viewport),Mt.copy(v.scissor),Lt=v.scissorTest}else
+j.copy(Rt).multiplyScalar(mt).floor(),Mt.copy(Zt).multiplyScalar(mt).floor(),Lt=Kt;if(k!==0&&(U=q),ut.bindFramebuffer(D.
+FRAMEBUFFER,U)&&ut.drawBuffers(v,U),ut.viewport(j),ut.scissor(Mt),ut.setScissorTest(Lt),B){let lt=Et.get(v.texture);D.framebufferTexture2D(
+D.FRAMEBUFFER,D.COLOR_ATTACHMENT0,D.TEXTURE_CUBE_MAP_POSITIVE_X+C,lt.__webglTexture,k)}else if(ht){let lt=C;for(let gt=0;gt<
+v.textures.length;gt++){let St=Et.get(v.textures[gt]);D.framebufferTextureLayer(D.FRAMEBUFFER,D.COLOR_ATTACHMENT0+gt,St.
+__webglTexture,k,lt)}}else if(v!==null&&k!==0){let lt=Et.get(v.texture);D.framebufferTexture2D(D.FRAMEBUFFER,D.COLOR_ATTACHMENT0,
+D.TEXTURE_2D,lt.__webglTexture,k)}H=-1};function ul(v){let C=Et.get(v);return(C.__readFormat!==v.format||C.__readType!==
 v.type)&&(C.__readFormat=v.format,C.__readType=v.type,C.__formatReadable=ne.textureFormatReadable(v.format),C.__typeReadable=
-ne.textureTypeReadable(v.type)),C}this.readRenderTargetPixels=function(v,C,z,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget)){
+ne.textureTypeReadable(v.type)),C}this.readRenderTargetPixels=function(v,C,k,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget)){
 Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");return}let gt=Et.get(v).__webglFramebuffer;
-if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt){ut.bindFramebuffer(L.FRAMEBUFFER,
-gt);try{let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&L.readBuffer(L.COLOR_ATTACHMENT0+lt);let vt=ul(
+if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt){ut.bindFramebuffer(D.FRAMEBUFFER,
+gt);try{let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&D.readBuffer(D.COLOR_ATTACHMENT0+lt);let vt=ul(
 St);if(vt.__formatReadable===!1){Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not in RGBA or implementation\
  defined format.");return}if(vt.__typeReadable===!1){Ct("WebGLRenderer.readRenderTargetPixels: renderTarget is not in Un\
-signedByteType or implementation defined type.");return}C>=0&&C<=v.width-U&&z>=0&&z<=v.height-B&&L.readPixels(C,z,U,B,it.
-convert(Dt),it.convert(Gt),ht)}finally{let St=et!==null?Et.get(et).__webglFramebuffer:null;ut.bindFramebuffer(L.FRAMEBUFFER,
-St)}}},this.readRenderTargetPixelsAsync=async function(v,C,z,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget))throw new Error(
+signedByteType or implementation defined type.");return}C>=0&&C<=v.width-U&&k>=0&&k<=v.height-B&&D.readPixels(C,k,U,B,it.
+convert(Dt),it.convert(Gt),ht)}finally{let St=et!==null?Et.get(et).__webglFramebuffer:null;ut.bindFramebuffer(D.FRAMEBUFFER,
+St)}}},this.readRenderTargetPixelsAsync=async function(v,C,k,U,B,ht,_t,lt=0){if(!(v&&v.isWebGLRenderTarget))throw new Error(
 "THREE.WebGLRenderer.readRenderTargetPixels: renderTarget is not THREE.WebGLRenderTarget.");let gt=Et.get(v).__webglFramebuffer;
-if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt)if(C>=0&&C<=v.width-U&&z>=0&&z<=
-v.height-B){ut.bindFramebuffer(L.FRAMEBUFFER,gt);let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&L.readBuffer(
-L.COLOR_ATTACHMENT0+lt);let vt=ul(St);if(vt.__formatReadable===!1)throw new Error("THREE.WebGLRenderer.readRenderTargetP\
+if(v.isWebGLCubeRenderTarget&&_t!==void 0&&(gt=gt[_t],Array.isArray(gt)&&(gt=gt[0])),gt)if(C>=0&&C<=v.width-U&&k>=0&&k<=
+v.height-B){ut.bindFramebuffer(D.FRAMEBUFFER,gt);let St=v.textures[lt],Dt=St.format,Gt=St.type;v.textures.length>1&&D.readBuffer(
+D.COLOR_ATTACHMENT0+lt);let vt=ul(St);if(vt.__formatReadable===!1)throw new Error("THREE.WebGLRenderer.readRenderTargetP\
 ixelsAsync: renderTarget is not in RGBA or implementation defined format.");if(vt.__typeReadable===!1)throw new Error("T\
 HREE.WebGLRenderer.readRenderTargetPixelsAsync: renderTarget is not in UnsignedByteType or implementation defined type.");
-let Vt=L.createBuffer();L.bindBuffer(L.PIXEL_PACK_BUFFER,Vt),L.bufferData(L.PIXEL_PACK_BUFFER,ht.byteLength,L.STREAM_READ),
-L.readPixels(C,z,U,B,it.convert(Dt),it.convert(Gt),0),L.bindBuffer(L.PIXEL_PACK_BUFFER,null);let le=et!==null?Et.get(et).
-__webglFramebuffer:null;ut.bindFramebuffer(L.FRAMEBUFFER,le);let jt=L.fenceSync(L.SYNC_GPU_COMMANDS_COMPLETE,0);return L.
-flush(),await Ec(L,jt,4),L.bindBuffer(L.PIXEL_PACK_BUFFER,Vt),L.getBufferSubData(L.PIXEL_PACK_BUFFER,0,ht),L.bindBuffer(
-L.PIXEL_PACK_BUFFER,null),L.deleteBuffer(Vt),L.deleteSync(jt),ht}else throw new Error("THREE.WebGLRenderer.readRenderTar\
-getPixelsAsync: requested read bounds are out of range.")},this.copyFramebufferToTexture=function(v,C=null,z=0){let U=Math.
-pow(2,-z),B=Math.floor(v.image.width*U),ht=Math.floor(v.image.height*U),_t=C!==null?C.x:0,lt=C!==null?C.y:0;Pt.setTexture2D(
-v,0),L.copyTexSubImage2D(L.TEXTURE_2D,z,0,0,_t,lt,B,ht),ut.unbindTexture()},this.copyTextureToTexture=function(v,C,z=null,U=null,B=0,ht=0){
-let _t,lt,gt,St,Dt,Gt,vt,Vt,le,jt=v.isCompressedTexture?v.mipmaps[ht]:v.image;if(z!==null)_t=z.max.x-z.min.x,lt=z.max.y-
-z.min.y,gt=z.isBox3?z.max.z-z.min.z:1,St=z.min.x,Dt=z.min.y,Gt=z.isBox3?z.min.z:0;else{let Xt=Math.pow(2,-B);_t=Math.floor(
+let Vt=D.createBuffer();D.bindBuffer(D.PIXEL_PACK_BUFFER,Vt),D.bufferData(D.PIXEL_PACK_BUFFER,ht.byteLength,D.STREAM_READ),
+D.readPixels(C,k,U,B,it.convert(Dt),it.convert(Gt),0),D.bindBuffer(D.PIXEL_PACK_BUFFER,null);let le=et!==null?Et.get(et).
+__webglFramebuffer:null;ut.bindFramebuffer(D.FRAMEBUFFER,le);let jt=D.fenceSync(D.SYNC_GPU_COMMANDS_COMPLETE,0);return D.
+flush(),await Ec(D,jt,4),D.bindBuffer(D.PIXEL_PACK_BUFFER,Vt),D.getBufferSubData(D.PIXEL_PACK_BUFFER,0,ht),D.bindBuffer(
+D.PIXEL_PACK_BUFFER,null),D.deleteBuffer(Vt),D.deleteSync(jt),ht}else throw new Error("THREE.WebGLRenderer.readRenderTar\
+getPixelsAsync: requested read bounds are out of range.")},this.copyFramebufferToTexture=function(v,C=null,k=0){let U=Math.
+pow(2,-k),B=Math.floor(v.image.width*U),ht=Math.floor(v.image.height*U),_t=C!==null?C.x:0,lt=C!==null?C.y:0;Pt.setTexture2D(
+v,0),D.copyTexSubImage2D(D.TEXTURE_2D,k,0,0,_t,lt,B,ht),ut.unbindTexture()},this.copyTextureToTexture=function(v,C,k=null,U=null,B=0,ht=0){
+let _t,lt,gt,St,Dt,Gt,vt,Vt,le,jt=v.isCompressedTexture?v.mipmaps[ht]:v.image;if(k!==null)_t=k.max.x-k.min.x,lt=k.max.y-
+k.min.y,gt=k.isBox3?k.max.z-k.min.z:1,St=k.min.x,Dt=k.min.y,Gt=k.isBox3?k.min.z:0;else{let Xt=Math.pow(2,-B);_t=Math.floor(
 jt.width*Xt),lt=Math.floor(jt.height*Xt),v.isDataArrayTexture?gt=jt.depth:v.isData3DTexture?gt=Math.floor(jt.depth*Xt):gt=
 1,St=0,Dt=0,Gt=0}U!==null?(vt=U.x,Vt=U.y,le=U.z):(vt=0,Vt=0,le=0);let Qt=it.convert(C.format),Me=it.convert(C.type),yt;C.
-isData3DTexture?(Pt.setTexture3D(C,0),yt=L.TEXTURE_3D):C.isDataArrayTexture||C.isCompressedArrayTexture?(Pt.setTexture2DArray(
-C,0),yt=L.TEXTURE_2D_ARRAY):(Pt.setTexture2D(C,0),yt=L.TEXTURE_2D),ut.activeTexture(L.TEXTURE0),ut.pixelStorei(L.UNPACK_FLIP_Y_WEBGL,
-C.flipY),ut.pixelStorei(L.UNPACK_PREMULTIPLY_ALPHA_WEBGL,C.premultiplyAlpha),ut.pixelStorei(L.UNPACK_ALIGNMENT,C.unpackAlignment);
-let we=ut.getParameter(L.UNPACK_ROW_LENGTH),qt=ut.getParameter(L.UNPACK_IMAGE_HEIGHT),qn=ut.getParameter(L.UNPACK_SKIP_PIXELS),
-Se=ut.getParameter(L.UNPACK_SKIP_ROWS),Cs=ut.getParameter(L.UNPACK_SKIP_IMAGES);ut.pixelStorei(L.UNPACK_ROW_LENGTH,jt.width),
-ut.pixelStorei(L.UNPACK_IMAGE_HEIGHT,jt.height),ut.pixelStorei(L.UNPACK_SKIP_PIXELS,St),ut.pixelStorei(L.UNPACK_SKIP_ROWS,
-Dt),ut.pixelStorei(L.UNPACK_SKIP_IMAGES,Gt);let Pn=v.isDataArrayTexture||v.isData3DTexture,Yn=C.isDataArrayTexture||C.isData3DTexture;
+isData3DTexture?(Pt.setTexture3D(C,0),yt=D.TEXTURE_3D):C.isDataArrayTexture||C.isCompressedArrayTexture?(Pt.setTexture2DArray(
+C,0),yt=D.TEXTURE_2D_ARRAY):(Pt.setTexture2D(C,0),yt=D.TEXTURE_2D),ut.activeTexture(D.TEXTURE0),ut.pixelStorei(D.UNPACK_FLIP_Y_WEBGL,
+C.flipY),ut.pixelStorei(D.UNPACK_PREMULTIPLY_ALPHA_WEBGL,C.premultiplyAlpha),ut.pixelStorei(D.UNPACK_ALIGNMENT,C.unpackAlignment);
+let we=ut.getParameter(D.UNPACK_ROW_LENGTH),qt=ut.getParameter(D.UNPACK_IMAGE_HEIGHT),qn=ut.getParameter(D.UNPACK_SKIP_PIXELS),
+Se=ut.getParameter(D.UNPACK_SKIP_ROWS),Cs=ut.getParameter(D.UNPACK_SKIP_IMAGES);ut.pixelStorei(D.UNPACK_ROW_LENGTH,jt.width),
+ut.pixelStorei(D.UNPACK_IMAGE_HEIGHT,jt.height),ut.pixelStorei(D.UNPACK_SKIP_PIXELS,St),ut.pixelStorei(D.UNPACK_SKIP_ROWS,
+Dt),ut.pixelStorei(D.UNPACK_SKIP_IMAGES,Gt);let Pn=v.isDataArrayTexture||v.isData3DTexture,Yn=C.isDataArrayTexture||C.isData3DTexture;
 if(v.isDepthTexture){let Xt=Et.get(v),ye=Et.get(C),$e=Et.get(Xt.__renderTarget),re=Et.get(ye.__renderTarget);ut.bindFramebuffer(
-L.READ_FRAMEBUFFER,$e.__webglFramebuffer),ut.bindFramebuffer(L.DRAW_FRAMEBUFFER,re.__webglFramebuffer);for(let ge=0;ge<gt;ge++)
-Pn&&(L.framebufferTextureLayer(L.READ_FRAMEBUFFER,L.COLOR_ATTACHMENT0,Et.get(v).__webglTexture,B,Gt+ge),L.framebufferTextureLayer(
-L.DRAW_FRAMEBUFFER,L.COLOR_ATTACHMENT0,Et.get(C).__webglTexture,ht,le+ge)),L.blitFramebuffer(St,Dt,St+_t,Dt+lt,vt,Vt,vt+
-_t,Vt+lt,L.DEPTH_BUFFER_BIT,L.NEAREST);ut.bindFramebuffer(L.READ_FRAMEBUFFER,null),ut.bindFramebuffer(L.DRAW_FRAMEBUFFER,
-null)}else if(B!==0||v.isRenderTargetTexture||Et.has(v)){let Xt=Et.get(v),ye=Et.get(C);ut.bindFramebuffer(L.READ_FRAMEBUFFER,
-I),ut.bindFramebuffer(L.DRAW_FRAMEBUFFER,W);for(let $e=0;$e<gt;$e++)Pn?L.framebufferTextureLayer(L.READ_FRAMEBUFFER,L.COLOR_ATTACHMENT0,
-Xt.__webglTexture,B,Gt+$e):L.framebufferTexture2D(L.READ_FRAMEBUFFER,L.COLOR_ATTACHMENT0,L.TEXTURE_2D,Xt.__webglTexture,
-B),Yn?L.framebufferTextureLayer(L.DRAW_FRAMEBUFFER,L.COLOR_ATTACHMENT0,ye.__webglTexture,ht,le+$e):L.framebufferTexture2D(
-L.DRAW_FRAMEBUFFER,L.COLOR_ATTACHMENT0,L.TEXTURE_2D,ye.__webglTexture,ht),B!==0?L.blitFramebuffer(St,Dt,St+_t,Dt+lt,vt,Vt,
-vt+_t,Vt+lt,L.COLOR_BUFFER_BIT,L.NEAREST):Yn?L.copyTexSubImage3D(yt,ht,vt,Vt,le+$e,St,Dt,_t,lt):L.copyTexSubImage2D(yt,ht,
-vt,Vt,St,Dt,_t,lt);ut.bindFramebuffer(L.READ_FRAMEBUFFER,null),ut.bindFramebuffer(L.DRAW_FRAMEBUFFER,null)}else Yn?v.isDataTexture||
-v.isData3DTexture?L.texSubImage3D(yt,ht,vt,Vt,le,_t,lt,gt,Qt,Me,jt.data):C.isCompressedArrayTexture?L.compressedTexSubImage3D(
-yt,ht,vt,Vt,le,_t,lt,gt,Qt,jt.data):L.texSubImage3D(yt,ht,vt,Vt,le,_t,lt,gt,Qt,Me,jt):v.isDataTexture?L.texSubImage2D(L.
-TEXTURE_2D,ht,vt,Vt,_t,lt,Qt,Me,jt.data):v.isCompressedTexture?L.compressedTexSubImage2D(L.TEXTURE_2D,ht,vt,Vt,jt.width,
-jt.height,Qt,jt.data):L.texSubImage2D(L.TEXTURE_2D,ht,vt,Vt,_t,lt,Qt,Me,jt);ut.pixelStorei(L.UNPACK_ROW_LENGTH,we),ut.pixelStorei(
-L.UNPACK_IMAGE_HEIGHT,qt),ut.pixelStorei(L.UNPACK_SKIP_PIXELS,qn),ut.pixelStorei(L.UNPACK_SKIP_ROWS,Se),ut.pixelStorei(L.
-UNPACK_SKIP_IMAGES,Cs),ht===0&&C.generateMipmaps===!0&&C.mipmapsAutoUpdate===!0&&L.generateMipmap(yt),ut.unbindTexture()},
+D.READ_FRAMEBUFFER,$e.__webglFramebuffer),ut.bindFramebuffer(D.DRAW_FRAMEBUFFER,re.__webglFramebuffer);for(let ge=0;ge<gt;ge++)
+Pn&&(D.framebufferTextureLayer(D.READ_FRAMEBUFFER,D.COLOR_ATTACHMENT0,Et.get(v).__webglTexture,B,Gt+ge),D.framebufferTextureLayer(
+D.DRAW_FRAMEBUFFER,D.COLOR_ATTACHMENT0,Et.get(C).__webglTexture,ht,le+ge)),D.blitFramebuffer(St,Dt,St+_t,Dt+lt,vt,Vt,vt+
+_t,Vt+lt,D.DEPTH_BUFFER_BIT,D.NEAREST);ut.bindFramebuffer(D.READ_FRAMEBUFFER,null),ut.bindFramebuffer(D.DRAW_FRAMEBUFFER,
+null)}else if(B!==0||v.isRenderTargetTexture||Et.has(v)){let Xt=Et.get(v),ye=Et.get(C);ut.bindFramebuffer(D.READ_FRAMEBUFFER,
+P),ut.bindFramebuffer(D.DRAW_FRAMEBUFFER,W);for(let $e=0;$e<gt;$e++)Pn?D.framebufferTextureLayer(D.READ_FRAMEBUFFER,D.COLOR_ATTACHMENT0,
+Xt.__webglTexture,B,Gt+$e):D.framebufferTexture2D(D.READ_FRAMEBUFFER,D.COLOR_ATTACHMENT0,D.TEXTURE_2D,Xt.__webglTexture,
+B),Yn?D.framebufferTextureLayer(D.DRAW_FRAMEBUFFER,D.COLOR_ATTACHMENT0,ye.__webglTexture,ht,le+$e):D.framebufferTexture2D(
+D.DRAW_FRAMEBUFFER,D.COLOR_ATTACHMENT0,D.TEXTURE_2D,ye.__webglTexture,ht),B!==0?D.blitFramebuffer(St,Dt,St+_t,Dt+lt,vt,Vt,
+vt+_t,Vt+lt,D.COLOR_BUFFER_BIT,D.NEAREST):Yn?D.copyTexSubImage3D(yt,ht,vt,Vt,le+$e,St,Dt,_t,lt):D.copyTexSubImage2D(yt,ht,
+vt,Vt,St,Dt,_t,lt);ut.bindFramebuffer(D.READ_FRAMEBUFFER,null),ut.bindFramebuffer(D.DRAW_FRAMEBUFFER,null)}else Yn?v.isDataTexture||
+v.isData3DTexture?D.texSubImage3D(yt,ht,vt,Vt,le,_t,lt,gt,Qt,Me,jt.data):C.isCompressedArrayTexture?D.compressedTexSubImage3D(
+yt,ht,vt,Vt,le,_t,lt,gt,Qt,jt.data):D.texSubImage3D(yt,ht,vt,Vt,le,_t,lt,gt,Qt,Me,jt):v.isDataTexture?D.texSubImage2D(D.
+TEXTURE_2D,ht,vt,Vt,_t,lt,Qt,Me,jt.data):v.isCompressedTexture?D.compressedTexSubImage2D(D.TEXTURE_2D,ht,vt,Vt,jt.width,
+jt.height,Qt,jt.data):D.texSubImage2D(D.TEXTURE_2D,ht,vt,Vt,_t,lt,Qt,Me,jt);ut.pixelStorei(D.UNPACK_ROW_LENGTH,we),ut.pixelStorei(
+D.UNPACK_IMAGE_HEIGHT,qt),ut.pixelStorei(D.UNPACK_SKIP_PIXELS,qn),ut.pixelStorei(D.UNPACK_SKIP_ROWS,Se),ut.pixelStorei(D.
+UNPACK_SKIP_IMAGES,Cs),ht===0&&C.generateMipmaps===!0&&C.mipmapsAutoUpdate===!0&&D.generateMipmap(yt),ut.unbindTexture()},
 this.initRenderTarget=function(v){Et.get(v).__webglFramebuffer===void 0&&Pt.setupRenderTarget(v)},this.initTexture=function(v){
 v.isCubeTexture?Pt.setTextureCube(v,0):v.isData3DTexture?Pt.setTexture3D(v,0):v.isDataArrayTexture||v.isCompressedArrayTexture?
 Pt.setTexture2DArray(v,0):Pt.setTexture2D(v,0),ut.unbindTexture()},this.resetState=function(){$=0,G=0,et=null,ut.reset(),
@@ -7411,55 +7411,56 @@ this.add([t,e,n],[r[0],r[1],r[2]]),this.add([t,n,s],[r[0],r[2],r[3]])}};function
 let[r,a]=i[(e+1)%i.length];t+=n*a-r*s}return t>0}function xh(i,t){let e=i.length,[n,s,r]=[i[(t+e-1)%e],i[t],i[(t+1)%e]],
 [a,o,l,c]=[s[0]-n[0],s[1]-n[1],r[0]-s[0],r[1]-s[1]];return a*l+o*c<pg*Math.hypot(a,o)*Math.hypot(l,c)}var el=i=>_h(i)?i:
 [...i].reverse();function mg(i,t){let e=el(t);for(let[n,[s,r]]of e.entries()){let[a,o]=e[(n+1)%e.length],l=Math.hypot(a-
-s,o-r);if(r>0&&xh(e,n)){let p=Array.from({length:48},(u,d)=>2*Math.PI*d/48);i.ring(p.map(u=>[s,r*Math.cos(u),r*Math.sin(
-u)]))}if(!l||r<=0&&o<=0)continue;let[c,h]=[(o-r)/l,(s-a)/l];for(let p=0;p<48;p+=1){let u=[p,p+1].map(y=>2*Math.PI*y/48),
-d=(y,w,E)=>[y,w*Math.cos(E),w*Math.sin(E)],[g,M]=u.map(y=>d(c,h,y)),[m,f]=[d(s,r,u[0]),d(a,o,u[0])],[S,A]=[d(a,o,u[1]),d(
-s,r,u[1])];r<=0?i.add([m,f,S],[g,g,M]):o<=0?i.add([m,f,A],[g,g,M]):i.face(m,f,S,A,[g,g,M,M])}}}function mh(i,t,e,[n,s],r,a){
-let o=el(t),l=e.map(u=>el(u).reverse()),c=[o,...l].flat(),[h,p]=[r([0,0],1),r([0,0],-1)];for(let u of a(o,l)){let d=u.map(
-M=>c[M]),g=_h(d)?d:[...d].reverse();i.add(g.map(M=>r(M,s)),[h,h,h]),i.add([...g].reverse().map(M=>r(M,n)),[p,p,p])}for(let u of[
+s,o-r);if(r>0&&xh(e,n)){let f=Array.from({length:48},(u,d)=>2*Math.PI*d/48);i.ring(f.map(u=>[s,r*Math.cos(u),r*Math.sin(
+u)]))}if(!l||r<=0&&o<=0)continue;let[c,h]=[(o-r)/l,(s-a)/l];for(let f=0;f<48;f+=1){let u=[f,f+1].map(M=>2*Math.PI*M/48),
+d=(M,w,A)=>[M,w*Math.cos(A),w*Math.sin(A)],[g,y]=u.map(M=>d(c,h,M)),[m,p]=[d(s,r,u[0]),d(a,o,u[0])],[S,E]=[d(a,o,u[1]),d(
+s,r,u[1])];r<=0?i.add([m,p,S],[g,g,y]):o<=0?i.add([m,p,E],[g,g,y]):i.face(m,p,S,E,[g,g,y,y])}}}function mh(i,t,e,[n,s],r,a){
+let o=el(t),l=e.map(u=>el(u).reverse()),c=[o,...l].flat(),[h,f]=[r([0,0],1),r([0,0],-1)];for(let u of a(o,l)){let d=u.map(
+y=>c[y]),g=_h(d)?d:[...d].reverse();i.add(g.map(y=>r(y,s)),[h,h,h]),i.add([...g].reverse().map(y=>r(y,n)),[f,f,f])}for(let u of[
 o,...l]){for(let d of[n,s])i.ring(u.map(g=>r(g,d)));for(let[d,g]of u.entries()){xh(u,d)&&i.lines.push(...r(g,n),...r(g,s));
-let M=u[(d+1)%u.length],m=Math.hypot(M[0]-g[0],M[1]-g[1]);if(!m)continue;let f=r([(M[1]-g[1])/m,(g[0]-M[0])/m],0);i.face(
-r(g,n),r(M,n),r(M,s),r(g,s),[f,f,f,f])}}}function vh(i,t){let e=t.map((c,h)=>c-i[h]),n=Math.hypot(...e)||1,s=e.map(c=>c/
+let y=u[(d+1)%u.length],m=Math.hypot(y[0]-g[0],y[1]-g[1]);if(!m)continue;let p=r([(y[1]-g[1])/m,(g[0]-y[0])/m],0);i.face(
+r(g,n),r(y,n),r(y,s),r(g,s),[p,p,p,p])}}}function vh(i,t){let e=t.map((c,h)=>c-i[h]),n=Math.hypot(...e)||1,s=e.map(c=>c/
 n),r=Math.abs(s[2])<.9?[0,0,1]:[0,1,0],a=gh(r,s),o=Math.hypot(...a),l=a.map(c=>c/o);return{long:n,axes:[s,l,gh(s,l)]}}function gh(i,t){
 return[i[1]*t[2]-i[2]*t[1],i[2]*t[0]-i[0]*t[2],i[0]*t[1]-i[1]*t[0]]}function yh(i,{from:t,to:e,radii:n,sides:s}){let{long:r,
-axes:a}=vh(t,e),o=(c,h,p)=>{let[u,d]=[h*Math.cos(p),h*Math.sin(p)],[g,M,m]=a;return t.map((f,S)=>f+c*g[S]+u*M[S]+d*m[S])},
-l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),p=(h[0]+h[1])/2,u=h.map(S=>{let A=s>8?S:p,[y,w,
-E]=a,_=Math.hypot(1,l);return y.map((b,D)=>(b*l+Math.cos(A)*w[D]+Math.sin(A)*E[D])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[M,m]=h.
-map(S=>o(r,n[1],S));i.face(d,g,m,M,[u[0],u[1],u[1],u[0]]),i.lines.push(...d,...g,...m,...M),s<=8&&i.lines.push(...d,...M);
-let f=a[0].map(S=>-S);i.add([t,g,d],[f,f,f]),i.add([e,M,m],[a[0],a[0],a[0]])}}function gg(i,t,e){let n=(r,a)=>{let[o,l]=[
+axes:a}=vh(t,e),o=(c,h,f)=>{let[u,d]=[h*Math.cos(f),h*Math.sin(f)],[g,y,m]=a;return t.map((p,S)=>p+c*g[S]+u*y[S]+d*m[S])},
+l=(n[0]-n[1])/r;for(let c=0;c<s;c+=1){let h=[c,c+1].map(S=>2*Math.PI*S/s),f=(h[0]+h[1])/2,u=h.map(S=>{let E=s>8?S:f,[M,w,
+A]=a,_=Math.hypot(1,l);return M.map((b,N)=>(b*l+Math.cos(E)*w[N]+Math.sin(E)*A[N])/_)}),[d,g]=h.map(S=>o(0,n[0],S)),[y,m]=h.
+map(S=>o(r,n[1],S));i.face(d,g,m,y,[u[0],u[1],u[1],u[0]]),i.lines.push(...d,...g,...m,...y),s<=8&&i.lines.push(...d,...y);
+let p=a[0].map(S=>-S);i.add([t,g,d],[p,p,p]),i.add([e,y,m],[a[0],a[0],a[0]])}}function gg(i,t,e){let n=(r,a)=>{let[o,l]=[
 Math.PI*r/10,Math.PI*a/10];return[Math.cos(o),Math.sin(o)*Math.cos(l),Math.sin(o)*Math.sin(l)]},s=r=>r.map((a,o)=>t[o]+e*
-a);for(let r=0;r<10;r+=1)for(let a=0;a<20;a+=1){let o=[n(r,a),n(r+1,a),n(r+1,a+1),n(r,a+1)],[l,c,h,p]=o.map(s);r===0?i.add(
-[l,c,h],o.slice(0,3)):r===9?i.add([l,c,p],[o[0],o[1],o[3]]):i.face(l,c,h,p,o)}}function _g(i,{from:t,to:e,radius:n,wire:s,
-turns:r}){let{long:a,axes:o}=vh(t,e),l=r*16,c=h=>{let p=2*Math.PI*h/16,[u,d,g]=[n*Math.cos(p),n*Math.sin(p),a*h/l],[M,m,
-f]=o;return t.map((S,A)=>S+g*M[A]+u*m[A]+d*f[A])};for(let h=0;h<l;h+=1){let p={from:c(h),to:c(h+1),radii:[s,s],sides:6};
-yh(i,p)}i.lines=[]}function Mh(i,t){let e=new Ia;if(i.kind==="turned")mg(e,i.outline);else if(i.kind==="slice")mh(e,i.outline,
+a);for(let r=0;r<10;r+=1)for(let a=0;a<20;a+=1){let o=[n(r,a),n(r+1,a),n(r+1,a+1),n(r,a+1)],[l,c,h,f]=o.map(s);r===0?i.add(
+[l,c,h],o.slice(0,3)):r===9?i.add([l,c,f],[o[0],o[1],o[3]]):i.face(l,c,h,f,o)}}function _g(i,{from:t,to:e,radius:n,wire:s,
+turns:r}){let{long:a,axes:o}=vh(t,e),l=r*16,c=h=>{let f=2*Math.PI*h/16,[u,d,g]=[n*Math.cos(f),n*Math.sin(f),a*h/l],[y,m,
+p]=o;return t.map((S,E)=>S+g*y[E]+u*m[E]+d*p[E])};for(let h=0;h<l;h+=1){let f={from:c(h),to:c(h+1),radii:[s,s],sides:6};
+yh(i,f)}i.lines=[]}function Mh(i,t){let e=new Ia;if(i.kind==="turned")mg(e,i.outline);else if(i.kind==="slice")mh(e,i.outline,
 i.holes??[],i.z,([n,s],r)=>[r,n,s],t);else if(i.kind==="slab"){let n=i.thick/2;mh(e,i.outline,[],[-n,n],([s,r],a)=>[s,r,
 a],t)}else i.kind==="round"?yh(e,i):i.kind==="ball"?gg(e,i.at,i.radius):i.kind==="coil"&&_g(e,i);return i.count?xg(e,i.count):
 e}function xg(i,t){let e=new Ia;for(let n=0;n<t;n+=1){let[s,r]=[Math.cos(2*Math.PI*n/t),Math.sin(2*Math.PI*n/t)];for(let[
 a,o]of[[i.positions,e.positions],[i.normals,e.normals],[i.lines,e.lines]])for(let l=0;l<a.length;l+=3)o.push(a[l],s*a[l+
 1]-r*a[l+2],r*a[l+1]+s*a[l+2])}return e}var vg=.22,yg=(i,t)=>as.triangulateShape(i.map(([e,n])=>new zt(e,n)),t.map(e=>e.map(([n,s])=>new zt(n,s))));function av(i,t,e){
 let n=new wa({canvas:i,antialias:!0});n.setPixelRatio(Math.min(2,window.devicePixelRatio||1));let s=new $i;s.background=
-new Ot(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let y of t.
-solids){let w=new Mn,{faces:E,lines:_}=Mg(y),b=y.hollow||y.mover===null,D=new Ze(E,new ls({color:e.metal,side:Je,transparent:b,
-opacity:b?vg:1,depthWrite:!b,polygonOffset:!0,polygonOffsetFactor:1,polygonOffsetUnits:1})),P=new ji(_,new wi({color:e.ink,
-transparent:b,opacity:b?.35:1}));D.userData={part:y.part,name:y.name},w.add(D),(y.mover!==null||y.hollow)&&w.add(P),s.add(
-w),o.push({part:y.part,mover:y.mover,group:w,faces:D,lines:P})}let l=new O,c=new O,h=1,[p,u,d]=[0,0,1],g=0,M=()=>new O(Math.
-cos(u)*Math.sin(p),Math.sin(u),Math.cos(u)*Math.cos(p));function m(){g=0;let{clientWidth:y,clientHeight:w}=i;if(!y||!w)return;
-n.setSize(y,w,!1);let E=h/d,_=E*y/w;Object.assign(r,{left:-_,right:_,top:E,bottom:-E}),r.updateProjectionMatrix();let b=M();
-r.position.copy(l).addScaledVector(b,2e3),r.up.set(0,1,0),r.lookAt(l),a.position.copy(b).add(new O(.4,.8,.2)),n.render(s,
-r)}let f=()=>{g||=requestAnimationFrame(m)};function S(){let y=new O(1/0,1/0,1/0),w=new O(-1/0,-1/0,-1/0);for(let{group:E,
-faces:_}of o){let b=_.geometry.boundingBox;y.min(b.min.clone().add(E.position)),w.max(b.max.clone().add(E.position))}l.addVectors(
-y,w).multiplyScalar(.5),c.subVectors(w,y).multiplyScalar(.5)}function A(){S(),[p,u,d]=[.45-Math.PI/2,.35,1];let y=M(),w=new O(
-0,1,0).cross(y).normalize(),E=y.clone().cross(w),_=D=>Math.abs(D.x)*c.x+Math.abs(D.y)*c.y+Math.abs(D.z)*c.z,b=i.clientHeight/
-Math.max(1,i.clientWidth);h=1.04*Math.max(_(E),_(w)*b),f()}return{move(y){for(let{mover:w,group:E}of o)w!==null&&E.position.
-set(...y(w));f()},home:A,turnBy(y,w){p+=y,u=Math.max(-1.5,Math.min(1.5,u+w)),f()},zoomBy(y){S(),d=Math.max(.5,Math.min(12,
-d*y)),f()},look(y,w){for(let{part:E,group:_,faces:b,lines:D}of o){_.visible=!w.has(E);let P=E===y;b.material.color.set(P?
-e.accent:e.metal),D.material.color.set(P?e.accent:e.ink)}f()},partAt(y,w){let E=new ps;E.setFromCamera(new zt(y,w),r);let _=E.
-intersectObjects(o.filter(({group:D})=>D.visible).map(({faces:D})=>D)).map(({object:D})=>D);return(_.find(D=>!D.material.
-transparent)??_[0])?.userData.part??null},recolour(y){Object.assign(e,y),s.background=new Ot(e.paper)},paint:m,close(){cancelAnimationFrame(
-g);for(let{faces:y,lines:w}of o)for(let E of[y,w])E.geometry.dispose(),E.material.dispose();n.dispose(),n.forceContextLoss()}}}
-function Mg({frame:[i,t,e],bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);for(let g of d.positions)s.push(
-g);for(let g of d.normals)r.push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),new O(...e)],c=new $t().makeBasis(
-o,l,new O().crossVectors(o,l));c.setPosition(...i);let[h,p]=[new Ye,new Ye];h.setAttribute("position",new Pe(new Float32Array(
-s),3)),h.setAttribute("normal",new Pe(new Float32Array(r),3)),p.setAttribute("position",new Pe(new Float32Array(a),3));for(let u of[
-h,p])u.applyMatrix4(c);return h.computeBoundingBox(),{faces:h,lines:p}}export{av as solidsView};
+new Ot(e.paper),s.add(new fs(void 0,1.3));let r=new ti(-1,1,1,-1,-5e3,5e3),a=new ds(void 0,2);s.add(a);let o=[];for(let A of t.
+solids){let _=new Mn,{faces:b,lines:N}=Mg(A),I=A.hollow||A.mover===null,L=new Ze(b,new ls({color:e.metal,side:Je,transparent:I,
+opacity:I?vg:1,depthWrite:!I,polygonOffset:!0,polygonOffsetFactor:1,polygonOffsetUnits:1})),z=new ji(N,new wi({color:e.ink,
+transparent:I,opacity:I?.35:1}));L.userData={part:A.part,name:A.name},_.add(L),(A.mover!==null||A.hollow)&&_.add(z),s.add(
+_),o.push({part:A.part,mover:A.mover,group:_,faces:L,lines:z})}let l=new O,c=new O,h=1,[f,u,d]=[0,0,1],g=0,y=()=>new O(Math.
+cos(u)*Math.sin(f),Math.sin(u),Math.cos(u)*Math.cos(f)),m="",p=()=>`${i.clientWidth} ${i.clientHeight}`;function S(){cancelAnimationFrame(
+g),g=0;let{clientWidth:A,clientHeight:_}=i;if(!A||!_)return;m!==p()&&n.setSize(A,_,!1),m=p();let b=h/d,N=b*A/_;Object.assign(
+r,{left:-N,right:N,top:b,bottom:-b}),r.updateProjectionMatrix();let I=y();r.position.copy(l).addScaledVector(I,2e3),r.up.
+set(0,1,0),r.lookAt(l),a.position.copy(I).add(new O(.4,.8,.2)),n.render(s,r)}let E=()=>{g||=requestAnimationFrame(S)};function M(){
+let A=new O(1/0,1/0,1/0),_=new O(-1/0,-1/0,-1/0);for(let{group:b,faces:N}of o){let I=N.geometry.boundingBox;A.min(I.min.
+clone().add(b.position)),_.max(I.max.clone().add(b.position))}l.addVectors(A,_).multiplyScalar(.5),c.subVectors(_,A).multiplyScalar(
+.5)}function w(){M(),[f,u,d]=[.45-Math.PI/2,.35,1];let A=y(),_=new O(0,1,0).cross(A).normalize(),b=A.clone().cross(_),N=L=>Math.
+abs(L.x)*c.x+Math.abs(L.y)*c.y+Math.abs(L.z)*c.z,I=i.clientHeight/Math.max(1,i.clientWidth);h=1.04*Math.max(N(b),N(_)*I),
+E()}return{move(A){for(let{mover:_,group:b}of o)_!==null&&b.position.set(...A(_));E()},home:w,turnBy(A,_){f+=A,u=Math.max(
+-1.5,Math.min(1.5,u+_)),E()},zoomBy(A){M(),d=Math.max(.5,Math.min(12,d*A)),E()},look(A,_){for(let{part:b,group:N,faces:I,
+lines:L}of o){N.visible=!_.has(b);let z=b===A;I.material.color.set(z?e.accent:e.metal),L.material.color.set(z?e.accent:e.
+ink)}E()},partAt(A,_){let b=new ps;b.setFromCamera(new zt(A,_),r);let N=b.intersectObjects(o.filter(({group:L})=>L.visible).
+map(({faces:L})=>L)).map(({object:L})=>L);return(N.find(L=>!L.material.transparent)??N[0])?.userData.part??null},recolour(A){
+Object.assign(e,A),s.background=new Ot(e.paper)},paint:S,resized(){m!==p()&&S()},close(){cancelAnimationFrame(g);for(let{
+faces:A,lines:_}of o)for(let b of[A,_])b.geometry.dispose(),b.material.dispose();n.dispose(),n.forceContextLoss()}}}function Mg({
+frame:[i,t,e],bodies:n}){let s=[],r=[],a=[];for(let u of n){let d=Mh(u,yg);for(let g of d.positions)s.push(g);for(let g of d.
+normals)r.push(g);for(let g of d.lines)a.push(g)}let[o,l]=[new O(...t),new O(...e)],c=new $t().makeBasis(o,l,new O().crossVectors(
+o,l));c.setPosition(...i);let[h,f]=[new Ye,new Ye];h.setAttribute("position",new Pe(new Float32Array(s),3)),h.setAttribute(
+"normal",new Pe(new Float32Array(r),3)),f.setAttribute("position",new Pe(new Float32Array(a),3));for(let u of[h,f])u.applyMatrix4(
+c);return h.computeBoundingBox(),{faces:h,lines:f}}export{av as solidsView};

@@ -14,7 +14,14 @@ from twoshaft.models.fit import Ring
 from twoshaft.models.shape.pieces import Role
 from twoshaft.models.shape.section import Drawn
 from twoshaft.models.tooling.around import Around
-from twoshaft.models.tooling.stands import ToolStands, Touch, oblong, outlines_of
+from twoshaft.models.tooling.stands import (
+    ToolStands,
+    Touch,
+    named,
+    oblong,
+    outlines_of,
+    parts_of,
+)
 from twoshaft.units.sections.fits import DriveOn
 from twoshaft.units.sections.shapes import BearingSolid, RingSolid, Rod
 from twoshaft.units.sections.tool_forms import ToolForm
@@ -205,13 +212,13 @@ def _room_face(one: Drawn, axis: float, side: int) -> Face:
     """At the outer edge of the room that a part takes up, of which no face is told."""
     outer = axis - one.area.bounds[1]
     z = max(side * end for end in _ends(one)) * side
-    return Face(z, outer - _ROOM_MM, outer, one.solid.id, _small(one), rim=True)
+    return Face(z, outer - _ROOM_MM, outer, one.solid.id, named(one), rim=True)
 
 
 def _edge_face(one: Drawn, axis: float, side: int) -> Face:
     outer = axis - one.area.bounds[1]
     z = max(side * end for end in _ends(one)) * side
-    what = f"{_small(one)}, at its outer edge"
+    what = f"{named(one)}, at its outer edge"
     return Face(z, outer - _ROOM_MM, outer, one.solid.id, what, rim=True)
 
 
@@ -221,11 +228,7 @@ def _boss_face(one: Drawn, axis: float, side: int) -> Face:
     reach = one.area.intersection(oblong(*_ends(one), axis - bore - _MOST_MM, axis - bore))
     z0, y0, z1, _ = reach.bounds
     z = z1 if side > 0 else z0
-    return Face(z, bore, min(axis - y0, bore + _MOST_MM), one.solid.id, _small(one), rim=False)
-
-
-def _small(one: Drawn) -> str:
-    return f"the {one.name[:1].lower()}{one.name[1:]}"
+    return Face(z, bore, min(axis - y0, bore + _MOST_MM), one.solid.id, named(one), rim=False)
 
 
 def _tube(
@@ -300,13 +303,9 @@ def _stood(
         touches,
         way,
         on,
-        _parts(body.part for body in meets),
-        _parts(body.part for body in after if body.part not in mine),
+        parts_of(meets),
+        parts_of(body for body in after if body.part not in mine),
     )
-
-
-def _parts(some) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(part for part in some if part))
 
 
 def _at_end(here: Around, one: Drawn, form: ToolForm) -> ToolStands:
@@ -340,7 +339,7 @@ def _struck(
     holed = {body.drawn.solid.id for body in (*here.placed, *here.beside)
              if body.area.intersects(one.area)}  # fmt: skip
     return _stood(
-        here, form, areas, (touch,), way, f"on the end of {_small(one)}", one.solid.axis, holed
+        here, form, areas, (touch,), way, f"on the end of {named(one)}", one.solid.axis, holed
     )
 
 
@@ -378,7 +377,7 @@ def _blow(here: Around, mine: Sequence[Drawn], form: ToolForm) -> ToolStands:
         y = column.bounds[1] if up < 0 else column.bounds[3]
         areas = _tip(form, (z, y), (0, up), 4.0)
         touch = (Touch(one.solid.id, z, y),)
-        on = f"on the rim of {_small(one)}, from outside"
+        on = f"on the rim of {named(one)}, from outside"
         stood.append(_stood(here, form, areas, touch, (0, up), on, one.solid.axis))
     stood += [_on_face(here, one, side, form, 4.0) for side in (1, -1)]
     return next((tool for tool in stood if not tool.meets), stood[0])
@@ -395,7 +394,7 @@ def _on_face(here: Around, one: Drawn, side: int, form: ToolForm, half: float) -
         z = under.bounds[2] if side > 0 else under.bounds[0]
         areas = _tip(form, (z, y), (side, 0), half)
         sides = "rear" if side > 0 else "front"
-        on = f"on the {sides} face of {_small(one)}"
+        on = f"on the {sides} face of {named(one)}"
         touch = (Touch(one.solid.id, z, y),)
         stood.append(_stood(here, form, areas, touch, (side, 0), on, one.solid.axis))
     return next((tool for tool in stood if not tool.meets), stood[0])

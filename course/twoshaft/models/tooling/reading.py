@@ -15,7 +15,14 @@ from twoshaft.models.shape.bearings import circle
 from twoshaft.models.shape.section import Drawn
 from twoshaft.models.tooling.around import Around
 from twoshaft.models.tooling.driving import SIDES
-from twoshaft.models.tooling.stands import ToolStands, Touch, oblong, outlines_of
+from twoshaft.models.tooling.stands import (
+    ToolStands,
+    Touch,
+    named,
+    oblong,
+    outlines_of,
+    parts_of,
+)
 from twoshaft.units.sections.tool_forms import ToolForm
 
 if TYPE_CHECKING:
@@ -141,7 +148,7 @@ def _dial_along(here: Around) -> ToolStands | None:
         _disc((z + side * (far + _DIAL_MM), y)),
     ]
     return _read(here, ToolForm.DIAL, areas, (Touch(spot.one.solid.id, z, y),), (side, 0),
-                 f"on the {_end(side)} end of {_small(spot.one)}, along its axis",
+                 f"on the {_end(side)} end of {named(spot.one)}, along its axis",
                  axis)  # fmt: skip
 
 
@@ -155,7 +162,7 @@ def _dial_across(here: Around) -> ToolStands | None:
         oblong(z - _STEM_MM, z + _STEM_MM, y + up * 4, y + up * (_SHORT_MM + 2)),
         _disc((z, y + up * (_SHORT_MM + _DIAL_MM))),
     ]
-    on = f"on the rim of {_small(one)}, across its axis"
+    on = f"on the rim of {named(one)}, across its axis"
     touch = (Touch(one.solid.id, z, y),)
     return _read(here, ToolForm.DIAL, areas, touch, (0, up), on, one.solid.axis)
 
@@ -196,7 +203,7 @@ def _depth(here: Around) -> ToolStands | None:
             oblong(z, foot + side * 40, y - _TIP_MM, y + _TIP_MM),
             oblong(foot + side * _BLADE_MM, foot + side * 26, y - _STEM_MM, y + _STEM_MM),
         ]
-        on = f"on the {_end(side)} face of {_small(one)}, its foot across the bore"
+        on = f"on the {_end(side)} face of {named(one)}, its foot across the bore"
         tip = Touch(one.solid.id, z, y)
         return _read(here, ToolForm.DEPTH, areas, (tip, *rests), (side, 0), on, one.solid.axis)
     return None
@@ -257,7 +264,7 @@ def _straightedge(here: Around, *, leaf: bool) -> ToolStands | None:
                 middle = (low + high) / 2
                 areas.append(oblong(z, z + side * 0.4, middle - 3, middle + 12))
             touches = (Touch(one.solid.id, z, low + 1), Touch(one.solid.id, z, high - 1))
-            on = f"across the {_end(side)} face of {_small(one)}, from edge to edge"
+            on = f"across the {_end(side)} face of {named(one)}, from edge to edge"
             made = _read(here, ToolForm.STRAIGHTEDGE, areas, touches, (side, 0), on, one.solid.axis)
             if not made.meets:
                 return made
@@ -307,7 +314,7 @@ def _leaf(
     for body in here.beside:
         if body.drawn not in pair:
             areas = [area.difference(body.area) for area in areas]
-    on = f"in the gap between {_small(one)} and {_small(other)}"
+    on = f"in the gap between {named(one)} and {named(other)}"
     touches = (Touch(one.solid.id, z, tip), Touch(other.solid.id, z, tip))
     return _read(here, ToolForm.FEELER, areas, touches, (0, up), on, one.solid.axis)
 
@@ -346,7 +353,7 @@ def _cord(here: Around) -> ToolStands | None:
         cord = oblong(z - 0.6, z + 0.6, y + up * 1.5, y + up * 18)
         scale = oblong(z - 6, z + 6, y + up * 18, y + up * 40)
         touch = (Touch(one.solid.id, z, y),)
-        on = f"on {_small(one)}, by a cord"
+        on = f"on {named(one)}, by a cord"
         made = _read(here, ToolForm.SCALE, [turns, cord, scale], touch, (0, up), on,
                      one.solid.axis)  # fmt: skip
         if not made.meets and not made.after:
@@ -376,8 +383,8 @@ def _read(
         touches,
         way,
         on,
-        tuple(dict.fromkeys(body.part for body in meets if body.part)),
-        tuple(dict.fromkeys(body.part for body in after if body.part)),
+        parts_of(meets),
+        parts_of(after),
     )
 
 
@@ -389,7 +396,3 @@ def _disc(middle: tuple[float, float]) -> BaseGeometry:
 
 def _end(side: int) -> str:
     return next(name for name, one in SIDES.items() if one == side)
-
-
-def _small(one: Drawn) -> str:
-    return f"the {one.name[:1].lower()}{one.name[1:]}"

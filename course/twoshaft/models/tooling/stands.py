@@ -6,7 +6,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from twoshaft.models.shape.blocking import Body
 from twoshaft.models.shape.pieces import Outline
+from twoshaft.models.shape.section import Drawn
 from twoshaft.units.sections.tool_forms import ToolForm
 
 if TYPE_CHECKING:
@@ -113,3 +115,35 @@ def outlines_of(areas: Iterable[BaseGeometry]) -> tuple[Outline, ...]:
         for one in getattr(whole, "geoms", [whole])
         if one.geom_type == "Polygon"
     )
+
+
+def named(one: Drawn) -> str:
+    """A solid as it is called within a sentence.
+
+    Parameters
+    ----------
+    one : Drawn
+
+    Examples
+    --------
+    >>> from twoshaft.models.shape import solids_of
+    >>> named(*solids_of(unit, "shafts", "input-seal"))
+    'the input-shaft oil seal'
+    """
+    return f"the {one.name[:1].lower()}{one.name[1:]}"
+
+
+def parts_of(bodies: Iterable[Body]) -> tuple[str, ...]:
+    """The parts to which some bodies belong, each once.
+
+    Parameters
+    ----------
+    bodies : iterable of Body
+
+    Examples
+    --------
+    >>> from twoshaft.models.shape.blocking import bodies
+    >>> "input-seal" in parts_of(bodies(unit))
+    True
+    """
+    return tuple(dict.fromkeys(body.part for body in bodies if body.part))

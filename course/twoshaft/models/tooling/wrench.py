@@ -8,7 +8,7 @@ from twoshaft.models.shape.section import Drawn
 from twoshaft.models.shape.typical import head_height, head_width
 from twoshaft.models.tooling.around import Around, around_step
 from twoshaft.models.tooling.driving import SIDES
-from twoshaft.models.tooling.stands import ToolStands, Touch, oblong, outlines_of
+from twoshaft.models.tooling.stands import ToolStands, Touch, named, oblong, outlines_of, parts_of
 from twoshaft.units.sections.shapes import Rod
 from twoshaft.units.sections.tool_forms import ToolForm
 from twoshaft.units.unit import Unit
@@ -86,13 +86,12 @@ def _on(
         y + dy * (far + _BAR_MM) + abs(dz) * turn * _HANDLE_MM,
     )
     meets = here.crossed(union_all([handle]), one.solid.axis, here.placed, {one.solid.id})
-    name = f"the {one.name[:1].lower()}{one.name[1:]}"
     return ToolStands(
         ToolForm.WRENCH,
         here.view,
         outlines_of([socket, handle]),
         (Touch(one.solid.id, z, y),),
         way,
-        f"on {name}",
-        tuple(dict.fromkeys(body.part for body in meets if body.part)),
+        f"on {named(one)}",
+        parts_of(meets),
     )
